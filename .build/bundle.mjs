@@ -1,0 +1,15 @@
+// Bundles src/main.ts into dist/: one command, split so that `stock` never loads the PDF writer.
+import { build } from 'esbuild'
+
+await build({
+  entryPoints: ['src/main.ts'],
+  bundle: true,
+  splitting: true,
+  platform: 'node',
+  target: 'node20',
+  format: 'esm',
+  outdir: 'dist',
+  external: ['pdfkit'],
+  banner: { js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);" },
+  logLevel: 'warning',
+})

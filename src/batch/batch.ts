@@ -1,0 +1,38 @@
+import type { Kilogram, Millimetre } from '../units.ts'
+
+/** What the user asks for. */
+export type BatchRequest = {
+  readonly number: string
+  /** Good pieces wanted. */
+  readonly quantity: number
+  /** Heat number of the bar, when known. */
+  readonly heat?: string
+}
+
+export type Batch = BatchRequest & {
+  /** Pieces to start for `quantity` good ones. */
+  readonly start: number
+  /** Chance that `start` gives at least `quantity`. */
+  readonly confidence: number
+  readonly yield: number
+  /** Started on top of the yield: set-up pieces and coupons. */
+  readonly extras: readonly {
+    readonly what: string
+    readonly pieces: number
+  }[]
+}
+
+export type MaterialNeed = {
+  readonly grade: string
+  readonly barDiameter: Millimetre
+  readonly barSupply: string
+  readonly blankLength: Millimetre
+  readonly pitch: Millimetre
+  readonly piecesPerBar: number
+  readonly bars: number
+  readonly barLength: Millimetre
+  /** Of all the bars to buy. */
+  readonly mass: Kilogram
+  readonly blankMass: Kilogram
+  readonly offcut: Millimetre
+}

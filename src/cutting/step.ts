@@ -1,0 +1,42 @@
+import type {
+  Kilowatt,
+  MetrePerMinute,
+  Micrometre,
+  Millimetre,
+  MillimetrePerMinute,
+  Minute,
+  Newton,
+  SpindleSpeed,
+} from '../units.ts'
+
+/** One cut of an operation. Starting values: spread ±30 to 50 %. */
+export type Step = {
+  readonly tool: string
+  /** What the step does, in the imperative: `rough seat`. */
+  readonly action: string
+  readonly feature?: string
+  readonly cuttingSpeed: MetrePerMinute
+  readonly spindleSpeed: SpindleSpeed
+  /** mm a revolution, or mm a tooth for a milling cutter: `feedUnit` says which. */
+  readonly feed: number
+  readonly feedUnit: 'mm/rev' | 'mm/tooth' | 'mm/pass' | 'µm/stroke'
+  readonly tableFeed: MillimetrePerMinute
+  /** Depth of cut, radial for turning and grinding, axial for milling. */
+  readonly depth: Millimetre
+  readonly passes: number
+  /** All passes of the step on one piece. */
+  readonly time: Minute
+  readonly force?: Newton
+  readonly power?: Kilowatt
+  readonly deflection?: Micrometre
+  /** What kept the step from the handbook's value: `spindle speed limit 12000 rpm`. */
+  readonly limitedBy?: string
+  /** Plain remarks printed beside the step: wheel, stone, coolant. */
+  readonly remarks: readonly string[]
+}
+
+export type OperationTime = {
+  readonly setup: Minute
+  readonly each: Minute
+  readonly batch: Minute
+}

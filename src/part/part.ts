@@ -1,0 +1,154 @@
+import type { Place } from '../finding.ts'
+import type { DrawnSize, Roughness } from '../limits.ts'
+import type { Celsius, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
+
+export type PartKind = 'liner' | 'sleeve' | 'pin' | 'piston'
+
+/** What a drawing asks of a surface beyond its size. Geometrical tolerances are zone widths, mm. */
+export type Surface = {
+  readonly roughness?: Roughness
+  readonly cylindricity?: Millimetre
+  readonly roundness?: Millimetre
+  readonly runout?: Millimetre
+  readonly flatness?: Millimetre
+  readonly perpendicularity?: Millimetre
+}
+
+/** One diameter of the outside or the bore, over a stretch of the length. Depths count from the finished top face. */
+export type Band = Surface & {
+  readonly name: string
+  readonly size: DrawnSize
+  /** Depth at which the band begins: 0, or the `to` of the band above. */
+  readonly from: Millimetre
+  readonly to: DrawnSize
+  /** Bore only: how much smaller on diameter the bore is at the top of the band than at its bottom. */
+  readonly taper?: Millimetre
+  /** Pointer into the part file, for findings: `/body/outside/0`. */
+  readonly path: string
+}
+
+export type Face = Surface & { readonly path: string }
+
+/** Stroke geometry. */
+export type Engine = {
+  readonly stroke: Millimetre
+  readonly rod: Millimetre
+  /** Positive toward the crankpin's side on the downstroke. */
+  readonly pinOffset: Millimetre
+  /** Piston crown edge below the liner's top face at top dead centre; negative when it stands proud. */
+  readonly crownBelowTop: Millimetre
+  readonly speed?: SpindleSpeed
+}
+
+export type Material = {
+  /** As the handbook lists it: `42CrMo4`. */
+  readonly grade: string
+  /** As the user wrote it: `4140`. */
+  readonly written: string
+  readonly hardness?: Vickers
+  /** Tempering temperature of the bar certificate. */
+  readonly temper?: Celsius
+}
+
+export type HardeningProcess =
+  | 'gas nitriding'
+  | 'plasma nitriding'
+  | 'salt-bath nitriding'
+  | 'nitrocarburising'
+  | 'carburising'
+  | 'induction hardening'
+  | 'through hardening'
+
+/** As left after finishing; depth by the process's own definition. */
+export type Hardening = {
+  readonly process: HardeningProcess
+  readonly hardness?: { readonly least: Vickers }
+  readonly depth?: { readonly least: Millimetre }
+  /** Temperature of the process where the part fixes it. */
+  readonly temperature?: Celsius
+  /** Surfaces that shall not be treated. */
+  readonly masked: readonly string[]
+  readonly path: string
+}
+
+/** Stock on diameter that the user fixes; a face's is on the face. What is left out, the planner chooses. */
+export type StockChoice = {
+  readonly outside?: Millimetre
+  readonly bore?: Millimetre
+  readonly hone?: Millimetre
+  readonly top?: Millimetre
+}
+
+export type PortRole = 'exhaust' | 'transfer' | 'boost' | 'inlet' | 'other'
+
+/** Corner radius on the developed finished bore, or in the cutter's own plane. */
+export type Corner = {
+  readonly on: 'bore' | 'cutter'
+  readonly radius: Millimetre
+}
+
+/** One window, or one bridged pair, on the finished bore. A mirrored port has been made into two of these. */
+export type Port = {
+  readonly name: string
+  readonly role: PortRole
+  /** Azimuth of the centre line on the finished bore, in (-180, 180]. */
+  readonly at: Degree
+  /** Name of the port's mirror image, when it has one. */
+  readonly mirrorOf?: string
+  /** Crank degrees after top dead centre, or the depth of the top edge: exactly one of the two. */
+  readonly opens?: Degree
+  readonly top?: Millimetre
+  /** Along the bore, or the depth of the bottom edge: exactly one of the two. */
+  readonly height?: Millimetre
+  readonly bottom?: Millimetre
+  /** Chord on the finished bore, or the angle it spans: exactly one of the two. A bridge is part of the width. */
+  readonly width?: Millimetre
+  readonly arc?: Degree
+  readonly corner: Corner
+  readonly bridge?: Millimetre
+  readonly up: Degree
+  readonly back: Degree
+  readonly cut: 'level' | 'straight'
+  readonly path: string
+}
+
+export type Waiver = {
+  readonly rule: string
+  readonly because: string
+  readonly path: string
+}
+
+export type GeneralTolerance = 'f' | 'm' | 'c' | 'v'
+
+export type Part = {
+  readonly number: string
+  readonly title: string
+  readonly revision: string
+  readonly kind: PartKind
+  readonly engine?: Engine
+  readonly material: Material
+  readonly length: DrawnSize
+  /** From the top face down; the last one ends at the nominal length. */
+  readonly outside: readonly Band[]
+  /** From the top face down. A plain bore is one band named `bore`. A solid pin has none. */
+  readonly bore: readonly Band[]
+  readonly top: Face
+  readonly bottom: Face
+  readonly hardening?: Hardening
+  readonly stock: StockChoice
+  readonly ports: readonly Port[]
+  readonly generalTolerance: GeneralTolerance
+  readonly waive: readonly Waiver[]
+  /** Where every value of the part file stands, by pointer: `/ports/1/corner`. */
+  readonly places: ReadonlyMap<string, Place>
+  readonly file: string
+}
+
+/** The place of a value, or of the nearest thing around it that the file has. */
+export function placeOf({ places, file }: Pick<Part, 'places' | 'file'>, path: string): Place {
+  for (let at = path; at !== ''; at = at.slice(0, at.lastIndexOf('/'))) {
+    const place = places.get(at)
+    if (place) return place
+  }
+  return places.get('') ?? { file, line: 1, column: 1 }
+}

@@ -1,0 +1,46 @@
+import type { Batch, MaterialNeed } from '../batch/batch.ts'
+import type { OperationTime, Step } from '../cutting/step.ts'
+import type { Finding } from '../finding.ts'
+import type { Characteristic } from '../inspection/characteristic.ts'
+import type { PartKind } from '../part/part.ts'
+import type { PlannedPort } from '../ports/port.ts'
+import type { Operation } from '../route/operation.ts'
+import type { CasePlan, Ladder, OperationSize, Shape, StockEntry } from '../stock/stock.ts'
+import type { Working } from '../working.ts'
+
+export type PlannedOperation = Operation & {
+  readonly sizes: readonly OperationSize[]
+  readonly steps: readonly Step[]
+  readonly time: OperationTime
+  readonly shape: Shape
+  /** Outside operations: the firms that do it and their lead time, days. */
+  readonly firms: readonly {
+    readonly name: string
+    readonly leadTime: number
+  }[]
+}
+
+/** Everything the shop needs to know, as plain data. Every output is a view of it and computes nothing more. */
+export type Plan = {
+  readonly part: {
+    readonly number: string
+    readonly title: string
+    readonly revision: string
+    readonly kind: PartKind
+  }
+  readonly shop: { readonly name: string }
+  readonly batch: Batch
+  readonly operations: readonly PlannedOperation[]
+  readonly stock: readonly StockEntry[]
+  readonly ladders: readonly Ladder[]
+  readonly case?: CasePlan
+  readonly ports: readonly PlannedPort[]
+  readonly inspection: { readonly characteristics: readonly Characteristic[] }
+  readonly material: MaterialNeed
+  readonly findings: readonly Finding[]
+  readonly workings: readonly Working[]
+  /** Hash of part file, shop file and program version: given, not computed here. */
+  readonly fingerprint: string
+  readonly date: string
+  readonly program: string
+}

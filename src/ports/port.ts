@@ -1,0 +1,85 @@
+import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
+
+export type Edges = {
+  readonly highest: Millimetre
+  readonly lowest: Millimetre
+}
+/** `window`: developed on the finished bore, corners off. `flow`: that area seen along the flow direction. */
+export type Areas = {
+  readonly window: SquareMillimetre
+  readonly flow: SquareMillimetre
+}
+/** Depth below the finished top face, azimuth on the cylinder named. */
+export type EdgePoint = {
+  readonly azimuth: Degree
+  readonly depth: Millimetre
+}
+
+export type PortWindow = {
+  /** Azimuth of the window's middle on the finished bore. */
+  readonly at: Degree
+  readonly rotary: Degree
+  readonly tilt: Degree
+  readonly crossOffset: Millimetre
+  readonly x: Millimetre
+  readonly z: Millimetre
+  readonly area: Areas
+  /** Chord of the window on the finished bore. */
+  readonly width: Millimetre
+  readonly height: Millimetre
+  /** x, y in the set-up's machine frame. */
+  readonly entryHole: {
+    readonly diameter: Millimetre
+    readonly x: Millimetre
+    readonly y: Millimetre
+  }
+  /** Depths below the finished top face; `asCut` in the bore as milled, from the top face as it then stands. */
+  readonly edges: { readonly finished: Edges; readonly asCut: Edges }
+  /** Diameter of the cutter that finishes the window. */
+  readonly cutter: Millimetre
+  /** Largest cutter that would reach every corner. */
+  readonly largestCutter: Millimetre
+  /** Along the cutter's axis, from first touch of the outside to full break-through. */
+  readonly plunge: {
+    readonly zTop: Millimetre
+    readonly zThrough: Millimetre
+    readonly zFarWall: Millimetre
+    readonly wall: Millimetre
+  }
+  /** Length of the finishing path of the cutter's centre. */
+  readonly pathLength: Millimetre
+  /** Closed outlines, corners rounded, counter-clockwise seen from inside the bore. */
+  readonly outline: {
+    readonly finished: readonly EdgePoint[]
+    readonly asCut: readonly EdgePoint[]
+    readonly outside: readonly EdgePoint[]
+    /** In the cutter's plane, about the window's centre: mm along machine X and Y. */
+    readonly cutterPlane: readonly {
+      readonly x: Millimetre
+      readonly y: Millimetre
+    }[]
+  }
+}
+
+export type PlannedPort = {
+  readonly name: string
+  readonly role: string
+  readonly at: Degree
+  readonly up: Degree
+  readonly back: Degree
+  readonly cut: 'level' | 'straight'
+  /** Degrees after top dead centre, on the way down and round; absent without an engine. */
+  readonly opens?: Degree
+  readonly closes?: Degree
+  readonly duration?: Degree
+  readonly top: Millimetre
+  readonly bottom: Millimetre
+  readonly height: Millimetre
+  readonly width: Millimetre
+  readonly arc: Degree
+  readonly corner: Millimetre
+  readonly area: Areas
+  /** Crank degrees that the opening moves for each 0.1 mm of the top edge. */
+  readonly dAnglePerTenth?: Degree
+  readonly windows: readonly PortWindow[]
+}

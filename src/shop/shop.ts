@@ -1,0 +1,174 @@
+import type { Place } from '../finding.ts'
+import type { Process } from '../route/operation.ts'
+import type {
+  Celsius,
+  Day,
+  Degree,
+  Hour,
+  Kilowatt,
+  Micrometre,
+  Millimetre,
+  Minute,
+  SpindleSpeed,
+  Vickers,
+} from '../units.ts'
+
+/** The tilted rotary that mills the ports, in the axes of ISO 841: see DEVELOPERS.md, axes and signs. */
+export type Fixture = {
+  readonly headFaces: '+X' | '-X'
+  /** Where the top face stands in X at zero tilt, from the pivot. */
+  readonly faceDistance: Millimetre
+  /** Rotary centre line above the pivot. */
+  readonly pivotHeight: Millimetre
+  readonly positiveRotary: 'Y to Z' | 'Z to Y'
+  readonly rotaryLimits: readonly [Degree, Degree]
+  readonly tiltLimits: readonly [Degree, Degree]
+}
+
+export type Machine = {
+  readonly workCentre: string
+  readonly name: string
+  readonly processes: readonly Process[]
+  readonly speedLimit?: SpindleSpeed
+  readonly power?: Kilowatt
+  /** Set-up of one operation on it. */
+  readonly setup: Minute
+  /** Load, unload, and gauge for each piece. */
+  readonly handling: Minute
+}
+
+export type Tool = {
+  readonly name: string
+  readonly kind:
+    | 'end mill'
+    | 'drill'
+    | 'turning tool'
+    | 'boring bar'
+    | 'parting blade'
+    | 'grinding wheel'
+    | 'internal wheel'
+    | 'hone'
+  readonly diameter?: Millimetre
+  readonly teeth?: number
+  readonly fluteLength?: Millimetre
+  readonly shank?: Millimetre
+  /** Stick-out from the holder. */
+  readonly reach?: Millimetre
+  readonly noseRadius?: Millimetre
+  /** Wheel width, stone length. */
+  readonly length?: Millimetre
+  readonly grade?: string
+  /** Point angle of a drill. */
+  readonly point?: Degree
+}
+
+export type GaugeKind =
+  | 'outside'
+  | 'bore'
+  | 'depth'
+  | 'length'
+  | 'form'
+  | 'roughness'
+  | 'hardness'
+  | 'angle'
+  | 'contour'
+  | 'visual'
+
+export type Gauge = {
+  readonly name: string
+  readonly kind: GaugeKind
+  readonly from: Millimetre
+  readonly to: Millimetre
+  readonly resolution: Millimetre
+  /** Expanded uncertainty, k = 2. For roughness and hardness: the fraction of the reading. */
+  readonly uncertainty: Millimetre
+}
+
+export type Firm = {
+  readonly name: string
+  readonly processes: readonly Process[]
+  readonly leadTime: Day
+}
+
+/** What the works, or a firm, measured on earlier batches. Overrides the handbook for the same process and grade. */
+export type Measured = {
+  readonly process: Process
+  readonly grade?: string
+  readonly firm?: string
+  readonly pieces: number
+  readonly date: string
+  /** Per side. */
+  readonly growth?: {
+    readonly least: Millimetre
+    readonly nominal: Millimetre
+    readonly most: Millimetre
+  }
+  /** Largest less smallest diameter. */
+  readonly ovality?: Millimetre
+  /** Axis off straight over the length. */
+  readonly bow?: Millimetre
+  readonly eccentricity?: Millimetre
+}
+
+/** What each process holds and disturbs, as planned: the works may set its own. */
+export type Habits = {
+  /** Tolerance on diameter of a rough-turned, a finish-turned, a ground-before-honing surface. */
+  readonly roughTurningTolerance: Millimetre
+  readonly finishTurningTolerance: Millimetre
+  readonly boreGrindingTolerance: Millimetre
+  readonly faceTurningTolerance: Millimetre
+  readonly faceGrindingTolerance: Millimetre
+  /** Left for each side by roughing, for finish turning after stress relief. */
+  readonly roughingAllowance: Millimetre
+  /** On the depth of a port's timing edge, of its floor, and on its width. */
+  readonly portEdgeTolerance: Millimetre
+  readonly portFloorTolerance: Millimetre
+  readonly portWidthTolerance: Millimetre
+  /** Steps that a chosen stock is rounded to. */
+  readonly stockStep: Millimetre
+  /** Eccentricity, radial, between the surface that locates and the surface cut. */
+  readonly turnedOutsideToBore: Millimetre
+  readonly mandrelRunout: Millimetre
+  readonly chuckRunout: Millimetre
+  readonly boreGrindingRunout: Millimetre
+  /** Roughness height and damaged layer left by finish turning. */
+  readonly turnedRoughness: Micrometre
+  readonly turnedLayer: Micrometre
+  readonly groundRoughness: Micrometre
+  readonly groundLayer: Micrometre
+  /** Cut beyond the compound layer, so that none stays. */
+  readonly cleanUpAllowance: Millimetre
+  readonly nitridingTemperature: Celsius
+  readonly nitridingTimeLimit: Hour
+  readonly sawKerf: Millimetre
+  readonly facingAllowance: Millimetre
+  readonly barLength: Millimetre
+  readonly barRemnant: Millimetre
+  /** Good pieces out of pieces in, by process. */
+  readonly yields: Readonly<Partial<Record<Process, number>>>
+  /** Chance wanted of ending with enough good pieces. */
+  readonly confidence: number
+  readonly setupPieces: number
+  readonly couponPieces: number
+}
+
+export type Shop = {
+  readonly name: string
+  readonly fixture: Fixture
+  readonly machines: readonly Machine[]
+  readonly tools: readonly Tool[]
+  readonly gauges: readonly Gauge[]
+  readonly firms: readonly Firm[]
+  readonly measured: readonly Measured[]
+  readonly habits: Habits
+  /** Surface and core hardness that the works' hardener reaches on a grade, where it knows better than the handbook. */
+  readonly reached: readonly {
+    readonly grade: string
+    readonly surface: Vickers
+    readonly core: Vickers
+  }[]
+  /** Pointers that the shop file itself sets: a figure without one is the built-in default. */
+  readonly set: ReadonlySet<string>
+  readonly places: ReadonlyMap<string, Place>
+  readonly file: string
+}

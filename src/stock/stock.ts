@@ -1,0 +1,122 @@
+import type { Limits, Roughness } from '../limits.ts'
+import type { Degree, Hour, Millimetre, Vickers } from '../units.ts'
+
+/** A size as it must measure when an operation is done. */
+export type OperationSize = Limits & {
+  /** `bore`, a band's name, `top`, `bottom`, `length`, a port's name. */
+  readonly feature: string
+  /** What of the feature is measured. */
+  readonly measure: 'diameter' | 'length' | 'depth' | 'width' | 'height'
+  /** For a port: which edge, as printed. */
+  readonly edge?: 'top' | 'bottom'
+  readonly roughness?: Roughness
+  /** The finished drawing size, printed small beside it. */
+  readonly drawn?: string
+}
+
+export type Verdict = 'ok' | 'thin' | 'deep' | 'impossible'
+
+/**
+ * One finishing operation on one surface after hardening. For a face `perSide` is what comes off it, and `onDiameter` is
+ * twice that, so that the two stand in the same ratio everywhere.
+ */
+export type StockEntry = {
+  readonly surface: string
+  readonly kind: 'outside' | 'bore' | 'face'
+  readonly operation: number
+  readonly onDiameter: {
+    readonly least: Millimetre
+    readonly nominal: Millimetre
+    readonly most: Millimetre
+  }
+  /** At the worst place: less, and plus, eccentricity and form error. */
+  readonly perSide: {
+    readonly least: Millimetre
+    readonly most: Millimetre
+    readonly needed: Millimetre
+  }
+  readonly margin: { readonly cleanUp: Millimetre; readonly case?: Millimetre }
+  readonly hardnessAtFinish?: Vickers
+  readonly verdict: Verdict
+  /** What the per-side figures are made of. */
+  readonly eccentricity: Millimetre
+  readonly form: Millimetre
+}
+
+export type Spread = {
+  readonly least: Millimetre
+  readonly nominal: Millimetre
+  readonly most: Millimetre
+}
+
+/** What the hardener is asked for and what it does to the sizes. Growth is per side, positive where metal grows. */
+export type CasePlan = {
+  readonly process: string
+  /** As hardened, before any finishing. */
+  readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
+  readonly growth: { readonly outside: Spread; readonly bore: Spread }
+  /** At the worst place, after finishing. */
+  readonly left: { readonly least: Millimetre; readonly most: Millimetre }
+  readonly asked: Millimetre
+  readonly definition: string
+  readonly time: {
+    readonly least: Hour
+    readonly nominal: Hour
+    readonly most: Hour
+  }
+  readonly temperature: Degree
+  readonly compoundLayer: {
+    readonly nominal: Millimetre
+    readonly most: Millimetre
+  }
+  readonly surfaceHardness: Vickers
+  readonly coreHardness: Vickers
+  /** Hardness against depth from the surface as hardened: low, expected and high model. */
+  readonly profile: readonly {
+    readonly depth: Millimetre
+    readonly low: Vickers
+    readonly expected: Vickers
+    readonly high: Vickers
+  }[]
+  readonly testLoad: string
+}
+
+/** The size ladder of one surface: its limits after every operation that changes it. */
+export type Ladder = {
+  readonly surface: string
+  readonly kind: 'outside' | 'bore' | 'face'
+  readonly states: readonly (Limits & {
+    readonly operation: number
+    readonly name: string
+  })[]
+}
+
+/** The part as it leaves an operation, at the middle of its sizes: what drawings show. Depths from the finished top face. */
+export type Shape = {
+  /** Where the top face stands: negative when it still has stock. */
+  readonly top: Millimetre
+  readonly bottom: Millimetre
+  readonly outside: readonly {
+    readonly name: string
+    readonly from: Millimetre
+    readonly to: Millimetre
+    readonly diameter: Millimetre
+  }[]
+  readonly bore: readonly {
+    readonly name: string
+    readonly from: Millimetre
+    readonly to: Millimetre
+    readonly diameter: Millimetre
+  }[]
+  readonly ported: boolean
+}
+
+/** The part as the ports are milled into it. */
+export type AsMilled = {
+  /** Bore diameter at the middle of its tolerance at that operation. */
+  readonly boreDiameter: Millimetre
+  /** Outside diameter of the band each port breaks through is found from `shape`. */
+  readonly shape: Shape
+  /** How far the top face then stands above the finished one. */
+  readonly topStock: Millimetre
+}

@@ -1,0 +1,62 @@
+import type { Formula, Given } from './formula.ts'
+
+/** One figure with its formula, the numbers in it and where the formula comes from. */
+export type Working = {
+  readonly operation?: number
+  /** What the figure is about: a surface, a port, the batch. */
+  readonly about?: string
+  readonly symbol: string
+  readonly meaning: string
+  readonly value: number
+  readonly unit: string
+  /** The expression with the numbers in it. */
+  readonly expression: string
+  /** The expression with its symbols. */
+  readonly formula: string
+  readonly source: string
+}
+
+export type About = { readonly operation?: number; readonly about?: string }
+
+/** Keeps every use of a formula as a working while it computes. One a capability; its list goes out with the result. */
+export type Notebook = {
+  readonly use: <K extends string>(formula: Formula<K>, given: Given<K>, about?: About) => number
+  /** A figure that is chosen, read or looked up rather than computed by a formula. */
+  readonly note: (entry: Omit<Working, 'formula'>) => void
+  readonly workings: readonly Working[]
+}
+
+export function openNotebook(): Notebook {
+  const workings: Working[] = []
+  return {
+    workings,
+    use: (formula, given, about = {}) => {
+      const value = formula.value(given)
+      const { symbol, meaning, unit, expression, source } = formula
+      workings.push({
+        ...about,
+        symbol,
+        meaning,
+        value,
+        unit,
+        expression: filledIn(expression, given),
+        formula: expression,
+        source,
+      })
+      return value
+    },
+    note: entry => {
+      workings.push({ ...entry, formula: '' })
+    },
+  }
+}
+
+/** `0.45 * cbrt(D)` with D 48 becomes `0.45 * cbrt(48)`; a negative number goes in with its brackets. */
+export function filledIn(expression: string, given: Given): string {
+  return expression.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, name => {
+    const value = Object.hasOwn(given, name) ? given[name] : undefined
+    if (value === undefined) return name
+    const text = String(Number(value.toPrecision(8)))
+    return value < 0 ? `(${text})` : text
+  })
+}
