@@ -10,6 +10,8 @@ await build({
   format: 'esm',
   outdir: 'dist',
   external: ['pdfkit'],
-  banner: { js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);" },
+  banner: {
+    js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
+  },
   logLevel: 'warning',
 })

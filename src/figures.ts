@@ -1,0 +1,23 @@
+/** How every figure is written: one function a quantity, fixed places, no locale. */
+
+export type Units = 'mm' | 'inch'
+
+/** A number with fixed places; a negative zero prints as zero. */
+export function fixed(value: number, places: number): string {
+  const text = value.toFixed(places)
+  return Number(text) === 0 ? text.replace('-', '') : text
+}
+
+/** A length in the units of the sheet: an inch figure carries one place more than the millimetre figure. */
+export const length = (millimetre: number, units: Units = 'mm', places = 3): string =>
+  units === 'mm' ? fixed(millimetre, places) : fixed(millimetre / 25.4, places + 1)
+
+export const angle = (degree: number, places = 2): string => fixed(degree, places)
+export const minutes = (minute: number): string => fixed(minute, minute < 10 ? 1 : 0)
+export const hours = (hour: number): string => fixed(hour, 0)
+export const force = (newton: number): string => fixed(newton, newton < 100 ? 1 : 0)
+export const power = (kilowatt: number): string => fixed(kilowatt, 2)
+export const hardness = (vickers: number): string => fixed(vickers, 0)
+export const area = (squareMillimetre: number): string => fixed(squareMillimetre, 1)
+export const mass = (kilogram: number): string => fixed(kilogram, kilogram < 10 ? 2 : 1)
+export const percent = (fraction: number, places = 0): string => fixed(fraction * 100, places)
