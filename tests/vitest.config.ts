@@ -1,10 +1,13 @@
 import { defineConfig } from 'vitest/config'
 
+const results = process.env['LINERWRIGHT_RESULTS']
+
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/rendered/**'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 20_000,
+    reporters: results ? ['default', ['json', { outputFile: results }]] : ['default'],
   },
 })

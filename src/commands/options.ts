@@ -1,0 +1,33 @@
+import { InvalidArgumentError } from 'commander'
+import type { Units } from '../figures.ts'
+
+/** Options that most commands share, as commander hands them over. */
+export type Options = {
+  readonly shop?: string
+  readonly quantity?: number
+  readonly batch?: string
+  readonly operation?: number
+  readonly json?: boolean
+  readonly out: string
+  readonly format: 'pdf' | 'html' | 'both'
+  readonly paper: 'a4' | 'letter'
+  readonly units: Units
+  readonly date?: string
+  readonly templates?: string
+  readonly force?: boolean
+}
+
+export function wholeNumber(text: string): number {
+  const value = Number(text)
+  if (!/^\d+$/.test(text) || value < 1 || value > 100_000) {
+    throw new InvalidArgumentError(`a whole number from 1 to 100000 is wanted, got "${text}"`)
+  }
+  return value
+}
+
+export function calendarDate(text: string): string {
+  const date = new Date(`${text}T00:00:00Z`)
+  const real = /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text)
+  if (!real) throw new InvalidArgumentError(`a date YYYY-MM-DD is wanted, got "${text}"`)
+  return text
+}

@@ -1,0 +1,53 @@
+import { length, mass, minutes } from '../figures.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { Options } from './options.ts'
+import { ports } from './ports.ts'
+import { heading } from './route.ts'
+import type { View } from './show.ts'
+import { stock } from './stock.ts'
+import { table } from './table.ts'
+
+export const plan: View = {
+  data: whole => whole,
+  text: (whole, options) =>
+    [
+      heading(whole),
+      materialLine(whole, options),
+      sizeTable(whole, options),
+      withoutHeading(stock.text(whole, options)),
+      whole.ports.length === 0 ? '' : withoutHeading(ports.text(whole, options)),
+    ].join('\n'),
+}
+
+const withoutHeading = (text: string): string => text.slice(text.indexOf('\n') + 2)
+
+function materialLine({ material }: Plan, { units }: Options): string {
+  const { grade, barDiameter, barSupply, blankLength, piecesPerBar, bars, barLength } = material
+  return [
+    `Buy ${bars} ${bars === 1 ? 'bar' : 'bars'} ${grade} Ø${length(barDiameter, units, 0)} × ${length(barLength, units, 0)} ${units}, ${barSupply}: ${mass(material.mass)} kg.`,
+    `Cut blanks ${length(blankLength, units, 1)} ${units} long, ${piecesPerBar} from a bar.`,
+    '',
+  ].join('\n')
+}
+
+function sizeTable({ operations }: Plan, { units }: Options): string {
+  return table(
+    [
+      { head: '', align: 'right' },
+      { head: 'operation' },
+      { head: 'each min', align: 'right' },
+      { head: 'size to hold' },
+      { head: `lower (${units})`, align: 'right' },
+      { head: 'upper', align: 'right' },
+    ],
+    operations.flatMap(({ number, name, time, sizes }) => {
+      const first = [String(number), name, minutes(time.each)]
+      const rows = sizes.map(({ feature, measure, edge, lower, upper }) => [
+        [feature, edge ? `${edge} edge ${measure}` : measure].join(' '),
+        length(lower, units),
+        length(upper, units),
+      ])
+      return rows.length === 0 ? [first] : rows.map((row, index) => [...(index === 0 ? first : ['', '', '']), ...row])
+    }),
+  )
+}

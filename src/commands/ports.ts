@@ -1,0 +1,76 @@
+import { angle, area, fixed, length } from '../figures.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { Options } from './options.ts'
+import { heading } from './route.ts'
+import type { View } from './show.ts'
+import { table } from './table.ts'
+
+export const ports: View = {
+  data: ({ part, ports, findings }) => ({ part, ports, findings }),
+  text: (plan, options) =>
+    plan.ports.length === 0
+      ? `${heading(plan)}No ports.\n`
+      : [heading(plan), timingTable(plan, options), settingTable(plan, options)].join('\n'),
+}
+
+function timingTable({ ports }: Plan, { units }: Options): string {
+  const mm = (value: number): string => length(value, units, 2)
+  return table(
+    [
+      { head: 'port' },
+      { head: 'at °', align: 'right' },
+      { head: 'opens ° ATDC', align: 'right' },
+      { head: 'closes °', align: 'right' },
+      { head: 'open for °', align: 'right' },
+      { head: `top (${units})`, align: 'right' },
+      { head: 'bottom', align: 'right' },
+      { head: 'width', align: 'right' },
+      { head: 'window mm²', align: 'right' },
+      { head: 'flow mm²', align: 'right' },
+      { head: '° per 0.1 mm', align: 'right' },
+    ],
+    ports.map(port => [
+      port.name,
+      angle(port.at, 1),
+      port.opens === undefined ? '' : angle(port.opens),
+      port.closes === undefined ? '' : angle(port.closes),
+      port.duration === undefined ? '' : angle(port.duration),
+      mm(port.top),
+      mm(port.bottom),
+      mm(port.width),
+      area(port.area.window),
+      area(port.area.flow),
+      port.dAnglePerTenth === undefined ? '' : fixed(port.dAnglePerTenth, 3),
+    ]),
+  )
+}
+
+function settingTable({ ports }: Plan, { units }: Options): string {
+  const mm = (value: number): string => length(value, units)
+  return table(
+    [
+      { head: 'window' },
+      { head: 'tilt °', align: 'right' },
+      { head: 'rotary °', align: 'right' },
+      { head: `Y (${units})`, align: 'right' },
+      { head: 'X', align: 'right' },
+      { head: 'Z', align: 'right' },
+      { head: 'cutter', align: 'right' },
+      { head: 'top edge as cut', align: 'right' },
+      { head: 'top edge finished', align: 'right' },
+    ],
+    ports.flatMap(({ name, windows }) =>
+      windows.map(({ at, tilt, rotary, crossOffset, x, z, cutter, edges }) => [
+        `${name} at ${angle(at, 1)}`,
+        angle(tilt, 3),
+        angle(rotary, 3),
+        mm(crossOffset),
+        mm(x),
+        mm(z),
+        length(cutter, units, 1),
+        mm(edges.asCut.highest),
+        mm(edges.finished.highest),
+      ]),
+    ),
+  )
+}

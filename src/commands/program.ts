@@ -1,0 +1,149 @@
+import { Argument, Command, CommanderError, Option } from 'commander'
+import type { PartKind } from '../part/part.ts'
+import { calendarDate, wholeNumber } from './options.ts'
+import type { View } from './show.ts'
+import { VERSION } from './version.ts'
+import { FileProblem, STATUS, UsageProblem, type World } from './world.ts'
+
+const PART = 'part file in YAML'
+const KINDS: readonly PartKind[] = ['liner', 'sleeve', 'pin', 'piston']
+
+/** Runs one command line and returns its exit status. What a command needs is loaded when it is called, not before. */
+export async function run(argv: readonly string[], world: World): Promise<number> {
+  let status: number = STATUS.fine
+  const program = describe(world, outcome => {
+    status = outcome
+  })
+  try {
+    await program.parseAsync([...argv], { from: 'user' })
+    return status
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? STATUS.fine : STATUS.unusable
+    if (error instanceof FileProblem || error instanceof UsageProblem) {
+      world.err(`linerwright: ${error.message}\n`)
+      return STATUS.unusable
+    }
+    throw error
+  }
+}
+
+function describe(world: World, ended: (status: number) => void): Command {
+  const program = new Command('linerwright')
+    .description(
+      'Plans the making of ported cylinder liners and the parts that go with them, and prints the packet of paper.',
+    )
+    .version(VERSION, '-V, --version', 'print the version')
+    .exitOverride()
+    .configureOutput({ writeOut: world.out, writeErr: world.err })
+    .showSuggestionAfterError()
+    .showHelpAfterError('(linerwright --help lists the commands)')
+    .enablePositionalOptions()
+
+  const command = (name: string, description: string, example: string): Command =>
+    program
+      .command(name)
+      .description(description)
+      .addHelpText('after', `\nExample:\n  ${example.replaceAll('\n', '\n  ')}\n`)
+      .exitOverride()
+
+  command('new', 'write a commented part file to start from', 'linerwright new liner parts/OX-130-01.yaml')
+    .addArgument(new Argument('<kind>', 'what to make').choices(KINDS))
+    .argument('<file>', 'part file to write')
+    .option('--force', 'write over a file that is there')
+    .action(async (kind, file, options) => ended((await import('./new.ts')).newPart(kind, file, options, world)))
+
+  planning(
+    command(
+      'check',
+      'read, plan, and list every problem; status 1 if any is an error',
+      'linerwright check parts/OX-098-21.yaml\nlinerwright check parts/*.yaml --json',
+    ),
+  )
+    .argument('<part...>', PART)
+    .action(async (files, options) => ended(await (await import('./check.ts')).check(files, options, world)))
+
+  const view = (name: string, description: string, example: string, load: () => Promise<View>): Command =>
+    planning(command(name, description, example))
+      .argument('<part>', PART)
+      .action(async (file, options) => {
+        const [{ show }, side] = await Promise.all([import('./show.ts'), load()])
+        ended(show(file, options, world, side))
+      })
+  view(
+    'route',
+    'the operations in order, each with the reasons for its place',
+    'linerwright route parts/OX-098-21.yaml',
+    async () => (await import('./route.ts')).route,
+  )
+  view(
+    'stock',
+    'stock left for each finishing operation: least, most, what is needed, case left',
+    'linerwright stock parts/OX-098-21.yaml --units inch',
+    async () => (await import('./stock.ts')).stock,
+  )
+  view(
+    'ports',
+    'port edges, areas, timings and the fixture setting of every window',
+    'linerwright ports parts/OX-098-21.yaml',
+    async () => (await import('./ports.ts')).ports,
+  )
+  view(
+    'plan',
+    'the whole plan',
+    'linerwright plan parts/OX-098-21.yaml --quantity 24 --json > plan.json',
+    async () => (await import('./plan.ts')).plan,
+  )
+  view(
+    'workings',
+    'every figure with its formula, numbers and source',
+    'linerwright workings parts/OX-098-21.yaml --operation 110',
+    async () => (await import('./workings.ts')).workings,
+  )
+
+  printing(
+    planning(
+      command(
+        'traveller',
+        'the packet of paper that goes round the shop with the batch',
+        'linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24',
+      ),
+    ),
+  )
+    .argument('<part...>', PART)
+    .action(async (files, options) => ended(await (await import('./traveller.ts')).traveller(files, options, world)))
+
+  printing(
+    planning(
+      command(
+        'subcontract',
+        'the order and specification for one outside operation',
+        'linerwright subcontract parts/OX-098-21.yaml --operation 110 --batch 2631',
+      ),
+    ),
+  )
+    .argument('<part>', PART)
+    .action(async (file, options) => ended(await (await import('./subcontract.ts')).subcontract(file, options, world)))
+  return program
+}
+
+/** Options of every command that plans. */
+function planning(command: Command): Command {
+  return command
+    .option('--shop <file>', 'shop file (else shop.yaml beside the part, else the built-in shop)')
+    .option('--quantity <n>', 'good pieces wanted', wholeNumber)
+    .option('--batch <number>', 'batch number, or a batch file (.yaml) that gives number, quantity, date and heat')
+    .option('--operation <n>', 'this operation only', wholeNumber)
+    .option('--date <YYYY-MM-DD>', 'date of issue (else that of the batch file, else today)', calendarDate)
+    .addOption(new Option('--units <units>', 'units to print').choices(['mm', 'inch']).default('mm'))
+    .option('--json', 'plain data on standard output and nothing else there')
+}
+
+/** Options of the commands that print paper. */
+function printing(command: Command): Command {
+  return command
+    .option('--out <dir>', 'folder for the paper', 'out')
+    .addOption(new Option('--format <format>', 'files to write').choices(['pdf', 'html', 'both']).default('both'))
+    .addOption(new Option('--paper <size>', 'paper size').choices(['a4', 'letter']).default('a4'))
+    .option('--templates <dir>', "folder with the works' own templates: those it holds replace ours of the same name")
+    .option('--force', 'write over a packet of another fingerprint')
+}

@@ -1,0 +1,90 @@
+import { fixed, hardness, hours, length } from '../figures.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { StockEntry } from '../stock/stock.ts'
+import type { Options } from './options.ts'
+import { heading } from './route.ts'
+import type { View } from './show.ts'
+import { table } from './table.ts'
+
+export const stock: View = {
+  data: ({ part, stock, case: caseOrdered, ladders, findings }) => ({
+    part,
+    stock,
+    case: caseOrdered,
+    ladders,
+    findings,
+  }),
+  text: (plan, options) =>
+    [heading(plan), stockTable(plan, options), caseLines(plan, options), plainWords(plan, options)].join('\n'),
+}
+
+function stockTable({ stock, operations }: Plan, { units }: Options): string {
+  const nameOf = (number: number): string => operations.find(operation => operation.number === number)?.name ?? ''
+  return table(
+    [
+      { head: 'surface' },
+      { head: 'operation' },
+      { head: `stock least (${units}, diameter)`, align: 'right' },
+      { head: 'nominal', align: 'right' },
+      { head: 'most', align: 'right' },
+      { head: 'per side least', align: 'right' },
+      { head: 'most', align: 'right' },
+      { head: 'needed', align: 'right' },
+      { head: 'spare to clean up', align: 'right' },
+      { head: 'spare case', align: 'right' },
+      { head: 'verdict' },
+    ],
+    stock.map(({ surface, kind, operation, onDiameter, perSide, margin, verdict }) => [
+      surface,
+      `${operation} ${nameOf(operation)}`,
+      ...(kind === 'face'
+        ? ['', '', '']
+        : [onDiameter.least, onDiameter.nominal, onDiameter.most].map(value => length(value, units))),
+      length(perSide.least, units),
+      length(perSide.most, units),
+      length(perSide.needed, units),
+      signed(margin.cleanUp, units),
+      margin.case === undefined ? '' : signed(margin.case, units),
+      verdict,
+    ]),
+  )
+}
+
+const signed = (value: number, units: Options['units']): string => `${value < 0 ? '' : '+'}${length(value, units)}`
+
+function caseLines({ case: ordered }: Plan, { units }: Options): string {
+  if (!ordered) return 'No hardening.\n'
+  const mm = (value: number): string => length(value, units, 2)
+  const { process, definition, left, asked, growth, time, temperature, surfaceHardness, coreHardness, testLoad } =
+    ordered
+  return [
+    `Order ${process}: depth ${mm(ordered.ordered.least)} to ${mm(ordered.ordered.most)} ${units} as hardened (${definition}).`,
+    `Left after finishing at the worst place: ${length(left.least, units)} ${units}; asked for: ${length(asked, units)} ${units}.`,
+    `Growth per side: outside ${growthText(growth.outside)} µm, bore ${growthText(growth.bore)} µm (least / expected / most).`,
+    `About ${hours(time.nominal)} h at ${fixed(temperature, 0)} °C (${hours(time.least)} to ${hours(time.most)} h): the hardener decides.`,
+    `Surface ${hardness(surfaceHardness)} HV as hardened, core ${hardness(coreHardness)} HV; test the finished surface with ${testLoad} at most.`,
+    '',
+  ].join('\n')
+}
+
+const growthText = ({ least, nominal, most }: { least: number; nominal: number; most: number }): string =>
+  [least, nominal, most].map(value => fixed(value * 1000, 1)).join(' / ')
+
+/** The two margins in words, one line a surface and operation. */
+function plainWords({ stock }: Plan, { units }: Options): string {
+  const say = ({ surface, operation, margin, hardnessAtFinish }: StockEntry): string => {
+    const cleanUp =
+      margin.cleanUp < 0
+        ? `does not clean up at the worst place: short by ${length(-margin.cleanUp, units)} ${units} each side`
+        : `cleans up everywhere with ${length(margin.cleanUp, units)} ${units} each side to spare`
+    const depth =
+      margin.case === undefined
+        ? ''
+        : margin.case < 0
+          ? `; the case is too thin at the deepest place by ${length(-margin.case, units)} ${units}`
+          : `; ${length(margin.case, units)} ${units} of case to spare at the deepest place`
+    const hard = hardnessAtFinish === undefined ? '' : `, about ${hardness(hardnessAtFinish)} HV there`
+    return `${surface}, operation ${operation}: ${cleanUp}${depth}${hard}.`
+  }
+  return stock.map(entry => `${say(entry)}\n`).join('')
+}

@@ -1,0 +1,27 @@
+import type { Plan } from '../plan/plan.ts'
+import type { Working } from '../working.ts'
+import type { Options } from './options.ts'
+import { heading } from './route.ts'
+import type { View } from './show.ts'
+
+export const workings: View = {
+  data: ({ part, workings, findings }) => ({ part, workings, findings }),
+  text: (plan, options) => `${heading(plan)}\n${chosen(plan, options).map(lines).join('\n')}`,
+}
+
+const chosen = ({ workings }: Plan, { operation }: Options): readonly Working[] =>
+  operation === undefined ? workings : workings.filter(working => working.operation === operation)
+
+function lines({ operation, about, symbol, meaning, value, unit, expression, formula, source }: Working): string {
+  const where = [operation === undefined ? '' : `operation ${operation}`, about ?? ''].filter(Boolean).join(', ')
+  const figure = `${symbol} = ${Number(value.toPrecision(6))} ${unit}`
+  return [
+    `${figure}  ${meaning}${where && `  (${where})`}`,
+    formula ? `    ${symbol} = ${formula}` : '',
+    `    ${formula ? `= ${expression}` : expression}`,
+    `    source: ${source}`,
+    '',
+  ]
+    .filter((line, index) => line || index === 4)
+    .join('\n')
+}

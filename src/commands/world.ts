@@ -1,0 +1,34 @@
+/** Everything a command may touch. Tests pass a plain object. */
+export type World = {
+  /** Text of a file; a `FileProblem` is thrown when it cannot be read. */
+  readonly readText: (path: string) => string
+  readonly readBytes: (path: string) => Uint8Array
+  /** Names of the files in a folder. */
+  readonly list: (folder: string) => readonly string[]
+  readonly exists: (path: string) => boolean
+  /** Whole or not at all: the file is complete under its name, or it is not there. */
+  readonly write: (path: string, content: string | Uint8Array) => void
+  readonly out: (text: string) => void
+  readonly err: (text: string) => void
+  /** YYYY-MM-DD. */
+  readonly today: () => string
+  readonly terminal: { readonly out: boolean; readonly err: boolean; readonly colour: boolean }
+  /** Folder of the package's own files: templates, fonts. */
+  readonly asset: (name: string) => string
+}
+
+/** A file that cannot be read or written: ends the command with status 2. */
+export class FileProblem extends Error {
+  override readonly name = 'FileProblem'
+}
+
+/** A command line that asks for what cannot be: ends the command with status 2. */
+export class UsageProblem extends Error {
+  override readonly name = 'UsageProblem'
+}
+
+export const STATUS: { readonly fine: 0; readonly errors: 1; readonly unusable: 2 } = {
+  fine: 0,
+  errors: 1,
+  unusable: 2,
+}

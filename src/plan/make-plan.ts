@@ -1,0 +1,102 @@
+import type { BatchRequest } from '../batch/batch.ts'
+import { planBatch } from '../batch/plan-batch.ts'
+import { planCutting } from '../cutting/plan-cutting.ts'
+import { byPlace, type Finding, hasErrors } from '../finding.ts'
+import { planInspection } from '../inspection/plan-inspection.ts'
+import type { Part } from '../part/part.ts'
+import { planPorts } from '../ports/plan-ports.ts'
+import type { Operation } from '../route/operation.ts'
+import { planRoute } from '../route/plan-route.ts'
+import type { Shop } from '../shop/shop.ts'
+import { planStock } from '../stock/plan-stock.ts'
+import type { OperationSize, Shape } from '../stock/stock.ts'
+import type { Plan, PlannedOperation } from './plan.ts'
+
+/** What the plan is issued under. Given, since the planner has no clock and reads no file. */
+export type Issue = {
+  /** YYYY-MM-DD. */
+  readonly date: string
+  readonly fingerprint: string
+  /** Name and version of the program. */
+  readonly program: string
+}
+
+/** A part that cannot be put in order has findings and no plan; a plan that cannot work is still shown, with its errors. */
+export type Planned = { readonly plan?: Plan; readonly findings: readonly Finding[] }
+
+/** Assembles the Plan from every room, in the order that each needs the ones before. Computes nothing itself. */
+export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: Issue): Planned {
+  const route = planRoute(part, shop)
+  if (hasErrors(route.findings)) return { findings: byPlace(route.findings) }
+  const { operations } = route
+
+  const stock = planStock(part, shop, operations)
+  const ports = stock.asMilled
+    ? planPorts(part, shop, stock.asMilled)
+    : { ports: [], sizes: [], findings: [], workings: [] }
+  const batch = planBatch(part, shop, request, operations, stock.need)
+
+  const sizes = new Map<number, readonly OperationSize[]>(
+    operations.map(operation => [
+      operation.number,
+      [
+        ...(operation.purpose === 'saw-blanks' ? batch.sawn.sizes : (stock.sizes.get(operation.number) ?? [])),
+        ...(operation.purpose === 'mill-ports' ? ports.sizes : []),
+      ],
+    ]),
+  )
+  const shapes = shapesInTurn(operations, stock.shapes, batch.sawn.shape)
+  const states = operations.map((operation, index) => ({
+    operation,
+    sizes: sizes.get(operation.number) ?? [],
+    before: shapes[index - 1] ?? batch.sawn.shape,
+    after: shapes[index] ?? batch.sawn.shape,
+  }))
+  const cutting = planCutting(part, shop, states, ports.ports, batch.batch.start)
+  const inspection = planInspection(part, shop, operations, sizes, ports.ports, stock.case, request.quantity)
+
+  const planned = states.map(
+    ({ operation, sizes, after }): PlannedOperation => ({
+      ...operation,
+      sizes,
+      steps: cutting.steps.get(operation.number) ?? [],
+      time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
+      shape: after,
+      firms: operation.place === 'outside' ? shop.firms.filter(firm => firm.processes.includes(operation.process)) : [],
+    }),
+  )
+  const rooms = [route, stock, ports, batch, cutting, inspection]
+  const findings = byPlace(rooms.flatMap(room => room.findings))
+  const { number, title, revision, kind } = part
+  return {
+    findings,
+    plan: {
+      part: { number, title, revision, kind },
+      shop: { name: shop.name },
+      batch: batch.batch,
+      operations: planned,
+      stock: stock.entries,
+      ladders: stock.ladders,
+      ...(stock.case && { case: stock.case }),
+      ports: ports.ports,
+      inspection: { characteristics: inspection.characteristics },
+      material: batch.material,
+      findings,
+      workings: rooms.flatMap(room => room.workings ?? []),
+      ...issue,
+    },
+  }
+}
+
+/** The part after every operation: an operation that changes no size leaves it as it came. */
+function shapesInTurn(
+  operations: readonly Operation[],
+  after: ReadonlyMap<number, Shape>,
+  sawn: Shape,
+): readonly Shape[] {
+  let present = sawn
+  return operations.map(({ number }) => {
+    present = after.get(number) ?? present
+    return present
+  })
+}
