@@ -47,15 +47,17 @@ export type Tool = {
     | 'parting blade'
     | 'grinding wheel'
     | 'internal wheel'
+    | 'face wheel'
     | 'hone'
   readonly diameter?: Millimetre
+  /** Of a hone: its stones. */
   readonly teeth?: number
   readonly fluteLength?: Millimetre
   readonly shank?: Millimetre
   /** Stick-out from the holder. */
   readonly reach?: Millimetre
   readonly noseRadius?: Millimetre
-  /** Wheel width, stone length. */
+  /** Wheel width, stone length, blade width. */
   readonly length?: Millimetre
   readonly grade?: string
   /** Point angle of a drill. */
@@ -77,6 +79,7 @@ export type GaugeKind =
 export type Gauge = {
   readonly name: string
   readonly kind: GaugeKind
+  /** What it measures, in mm; roughness in µm, hardness in HV, angles in degrees. */
   readonly from: Millimetre
   readonly to: Millimetre
   readonly resolution: Millimetre
