@@ -9,7 +9,7 @@ await build({
   target: 'node20',
   format: 'esm',
   outdir: 'dist',
-  external: ['pdfkit'],
+  external: ['pdfkit', 'fontkit'],
   banner: {
     js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
   },
