@@ -10,6 +10,8 @@ export type Input = {
   readonly under?: number
   /** Inclusive upper end. */
   readonly upTo?: number
+  /** A count: pieces, bars. */
+  readonly whole?: true
 }
 
 export type Given<K extends string = string> = { readonly [k in K]: number }
@@ -51,6 +53,7 @@ export function outOfRange<K extends string>(
     const value = given[symbol]
     const outside =
       !Number.isFinite(value) ||
+      (input.whole === true && !Number.isInteger(value)) ||
       (input.over !== undefined && !(value > input.over)) ||
       (input.from !== undefined && !(value >= input.from)) ||
       (input.under !== undefined && !(value < input.under)) ||
@@ -59,8 +62,9 @@ export function outOfRange<K extends string>(
   })
 }
 
-function allowed({ over, from, under, upTo }: Input): string {
+function allowed({ over, from, under, upTo, whole }: Input): string {
   const ends = [
+    whole === true ? 'a whole number' : undefined,
     over === undefined ? undefined : `over ${over}`,
     from === undefined ? undefined : `from ${from}`,
     under === undefined ? undefined : `under ${under}`,
