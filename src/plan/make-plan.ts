@@ -72,7 +72,7 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
     findings,
     plan: {
       part: { number, title, revision, kind },
-      shop: { name: shop.name },
+      shop: { name: shop.name, ...(ports.ports.length > 0 && { fixture: shop.fixture }) },
       batch: batch.batch,
       operations: planned,
       stock: stock.entries,

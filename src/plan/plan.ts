@@ -5,6 +5,7 @@ import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PartKind } from '../part/part.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
+import type { Fixture } from '../shop/shop.ts'
 import type { CasePlan, Ladder, OperationSize, Shape, StockEntry } from '../stock/stock.ts'
 import type { Working } from '../working.ts'
 
@@ -28,7 +29,8 @@ export type Plan = {
     readonly revision: string
     readonly kind: PartKind
   }
-  readonly shop: { readonly name: string }
+  /** The fixture goes along where ports are milled on it: drawings show it. */
+  readonly shop: { readonly name: string; readonly fixture?: Fixture }
   readonly batch: Batch
   readonly operations: readonly PlannedOperation[]
   readonly stock: readonly StockEntry[]
