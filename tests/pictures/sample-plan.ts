@@ -1,0 +1,138 @@
+import type { Characteristic } from '../../src/inspection/characteristic.ts'
+import type { Plan } from '../../src/plan/plan.ts'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import type { Ladder, StockEntry } from '../../src/stock/stock.ts'
+import { between, OPERATIONS, PORTS } from './sample-operations.ts'
+
+const CHARACTERISTICS: readonly Characteristic[] = OPERATIONS.flatMap(operation =>
+  operation.sizes.map(({ feature, measure, edge, nominal, lower, upper }) => ({
+    name: `${feature} ${edge ?? ''} ${measure}`,
+    nominal,
+    lower,
+    upper,
+    unit: 'mm',
+    gauge: measure === 'diameter' ? 'micrometer' : 'depth gauge',
+    uncertainty: 0.002,
+    accept: { lower, upper },
+    places: upper - lower < 0.03 ? 3 : 2,
+    operation: operation.number,
+    stage: 'in-process' as const,
+    feature,
+    critical: false,
+    sample: 3,
+    plan: 'common practice',
+  })),
+).map((characteristic, index) => ({ number: index + 1, ...characteristic }))
+
+const state = (operation: number, name: string, lower: number, upper: number): Ladder['states'][number] => ({
+  operation,
+  name,
+  ...between(lower, upper),
+})
+const LADDERS: readonly Ladder[] = [
+  {
+    surface: 'seat',
+    kind: 'outside',
+    states: [
+      state(10, 'saw blanks', 64, 66),
+      state(20, 'rough turn', 56.9, 57.1),
+      state(40, 'finish turn', 55.17, 55.22),
+      state(90, 'gas nitride', 55.178, 55.24),
+      state(110, 'grind seat', 54.971, 54.99),
+    ],
+  },
+  {
+    surface: 'bore',
+    kind: 'bore',
+    states: [
+      state(20, 'rough turn', 45.9, 46.1),
+      state(40, 'finish turn', 47.78, 47.83),
+      state(90, 'gas nitride', 47.76, 47.822),
+      state(120, 'grind bore', 47.96, 47.98),
+      state(130, 'hone bore', 48, 48.016),
+    ],
+  },
+  {
+    surface: 'top',
+    kind: 'face',
+    states: [state(40, 'finish turn', 92.1, 92.2), state(110, 'grind top face', 91.95, 92.05)],
+  },
+]
+
+const entry = (
+  surface: string,
+  kind: StockEntry['kind'],
+  operation: number,
+  least: number,
+  most: number,
+  worst: readonly [number, number, number],
+): StockEntry => ({
+  surface,
+  kind,
+  operation,
+  onDiameter: { least, nominal: (least + most) / 2, most },
+  perSide: { least: worst[0], most: worst[1], needed: worst[2] },
+  margin: { cleanUp: worst[0] - worst[2], case: 0.03 },
+  hardnessAtFinish: 620,
+  verdict: 'ok',
+  eccentricity: 0.01,
+  form: 0.01,
+})
+const ENTRIES: readonly StockEntry[] = [
+  entry('seat', 'outside', 110, 0.188, 0.269, [0.074, 0.155, 0.03]),
+  entry('bore', 'bore', 120, 0.138, 0.22, [0.05, 0.13, 0.03]),
+  entry('bore', 'bore', 130, 0.02, 0.056, [0.01, 0.028, 0.01]),
+  entry('top', 'face', 110, 0.1, 0.5, [0.05, 0.25, 0.03]),
+]
+
+/** The Oxmere liner as a plan written by hand: invented figures, for the tests of pictures only. */
+export const SAMPLE_PLAN: Plan = {
+  part: { number: 'OX-098-21', title: 'Cylinder liner', revision: 'B', kind: 'liner' },
+  shop: { name: 'Oxmere Pump Works', fixture: { ...BUILT_IN_SHOP.fixture, faceDistance: 80, pivotHeight: 50 } },
+  batch: { number: '2631', quantity: 12, start: 15, confidence: 0.9, yield: 0.9, extras: [] },
+  operations: OPERATIONS,
+  stock: ENTRIES,
+  ladders: LADDERS,
+  case: {
+    process: 'gas nitriding',
+    ordered: { least: 0.4, most: 0.5 },
+    growth: {
+      outside: { least: 0.004, nominal: 0.007, most: 0.01 },
+      bore: { least: 0.004, nominal: 0.007, most: 0.01 },
+    },
+    left: { least: 0.23, most: 0.44 },
+    asked: 0.2,
+    definition: 'NHD to core hardness + 50 HV',
+    time: { least: 40, nominal: 55, most: 70 },
+    temperature: 520,
+    compoundLayer: { nominal: 0.012, most: 0.02 },
+    surfaceHardness: 680,
+    coreHardness: 300,
+    profile: Array.from({ length: 41 }, (_, index) => {
+      const depth = index * 0.02
+      const at = (reach: number): number => 300 + 380 * Math.exp(-((depth / reach) ** 2))
+      return { depth, low: at(0.28), expected: at(0.32), high: at(0.37) }
+    }),
+    testLoad: 'HV 5',
+  },
+  ports: PORTS,
+  inspection: { characteristics: CHARACTERISTICS },
+  material: {
+    grade: '42CrMo4',
+    barDiameter: 65,
+    barSupply: 'rolled',
+    blankLength: 95,
+    pitch: 98,
+    piecesPerBar: 30,
+    bars: 1,
+    barLength: 3000,
+    mass: 78,
+    blankMass: 2.5,
+    offcut: 60,
+  },
+  findings: [],
+  workings: [],
+  fingerprint: 'sample',
+  date: '2026-11-25',
+  program: 'linerwright 0.1.0',
+}
