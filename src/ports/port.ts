@@ -3,6 +3,9 @@ import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
 export type Edges = {
   readonly highest: Millimetre
   readonly lowest: Millimetre
+  /** Azimuths at which they lie; the middle one where the edge is level. */
+  readonly highestAt?: Degree
+  readonly lowestAt?: Degree
 }
 /** `window`: developed on the finished bore, corners off. `flow`: that area seen along the flow direction. */
 export type Areas = {
@@ -39,6 +42,10 @@ export type PortWindow = {
   readonly cutter: Millimetre
   /** Largest cutter that would reach every corner. */
   readonly largestCutter: Millimetre
+  /** Names of the tools chosen, where the works has them. */
+  readonly tools?: { readonly cutter?: string; readonly drill?: string }
+  /** Radius of the tightest inside corner in the cutter's plane. */
+  readonly tightestCorner?: Millimetre
   /** Along the cutter's axis, from first touch of the outside to full break-through. */
   readonly plunge: {
     readonly zTop: Millimetre

@@ -1,0 +1,146 @@
+import { fixed } from '../figures.ts'
+import type { Shop, Tool } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import { ENTRY_CLEARANCE, ENTRY_WALL } from './entry-hole.ts'
+import type { PortFault } from './port-finding.ts'
+
+/** What a window asks of the cutter that finishes it. */
+export type CutterNeed = {
+  readonly tightestCorner: Millimetre
+  /** Largest cutter by the rule of practice. */
+  readonly largest: Millimetre
+  /** Radius of the largest circle in the window. */
+  readonly room: Millimetre
+  /** Flutes, or flutes and relief, needed for a cutter and shank of these diameters. */
+  readonly flutes: (cutter: Millimetre, shank: Millimetre) => Millimetre
+  /** Stick-out needed. */
+  readonly reach: Millimetre
+  /** Corner that a cutter leaves on the port as drawn, and the corner to draw for it. */
+  readonly cornerFor: (tightest: Millimetre) => Millimetre | undefined
+  /** Where the corner is measured, in words. */
+  readonly cornerOn: string
+  readonly corner: Millimetre
+}
+
+export type ChosenCutter = {
+  readonly cutter: Millimetre
+  readonly drill: Millimetre
+  readonly tools: { readonly cutter?: string; readonly drill?: string }
+  readonly faults: readonly PortFault[]
+}
+
+type Sized = Tool & { readonly diameter: Millimetre }
+
+const sized = (shop: Pick<Shop, 'tools'>, kind: Tool['kind']): readonly Sized[] =>
+  shop.tools
+    .flatMap(tool => (tool.kind === kind && tool.diameter !== undefined ? [{ ...tool, diameter: tool.diameter }] : []))
+    .toSorted((a, b) => a.diameter - b.diameter)
+
+/** The largest end mill on hand that reaches every corner and through the wall, and the drill for its entry hole. */
+export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): ChosenCutter {
+  const mills = sized(shop, 'end mill')
+  const smallest = mills[0]
+  if (!smallest) {
+    const message = `the works has no end mill: the window needs one of at most ${fixed(need.largest, 2)} mm`
+    return none(need, [{ code: 'ports/no-end-mill', message, hint: 'list it under `tools:` in the shop file' }])
+  }
+  const reaching = mills.filter(({ diameter }) => diameter <= need.largest + 1e-9)
+  const near = mills.filter(({ diameter }) => diameter < 2 * need.tightestCorner - 1e-9)
+  const cornerwise = reaching.length > 0 ? reaching : near.slice(0, 1)
+  if (cornerwise.length === 0) return none(need, [tooTight(need, smallest.diameter)])
+
+  const longEnough = cornerwise.filter(tool => reachesThrough(tool, need))
+  if (longEnough.length === 0) return none(need, [tooShort(need, cornerwise)])
+  const drills = sized(shop, 'drill')
+  const entered = longEnough
+    .toReversed()
+    .flatMap(tool => entriesFor(drills, tool, need).map(drill => ({ tool, drill })))
+    .toSorted((a, b) => b.tool.diameter - a.tool.diameter || spare(a.tool) - spare(b.tool))
+  const [best] = entered
+  const cutterOnly = longEnough.toSorted((a, b) => b.diameter - a.diameter || spare(a) - spare(b))[0]
+  const tool = best?.tool ?? cutterOnly ?? smallest
+  const drill = best?.drill
+  return {
+    cutter: tool.diameter,
+    drill: drill?.diameter ?? tool.diameter + ENTRY_CLEARANCE,
+    tools: { cutter: tool.name, ...(drill ? { drill: drill.name } : {}) },
+    faults: [
+      ...(drill ? [] : [noEntry(need, tool)]),
+      ...(reaching.length > 0 ? [] : [nearCorner(need, tool.diameter)]),
+    ],
+  }
+}
+
+/** Of two cutters of one diameter the stiffer: the one with shorter flutes. */
+const spare = ({ fluteLength }: Tool): Millimetre => fluteLength ?? 0
+
+const reachesThrough = ({ diameter, shank, fluteLength, reach }: Sized, need: CutterNeed): boolean =>
+  (fluteLength === undefined || fluteLength >= need.flutes(diameter, shank ?? diameter)) &&
+  (reach === undefined || reach >= need.reach)
+
+const entriesFor = (drills: readonly Sized[], tool: Sized, need: CutterNeed): readonly Sized[] =>
+  drills
+    .filter(({ diameter, reach }) => {
+      const larger = diameter >= tool.diameter + ENTRY_CLEARANCE - 1e-9
+      return larger && diameter / 2 + ENTRY_WALL <= need.room + 1e-9 && (reach === undefined || reach >= need.reach)
+    })
+    .slice(0, 1)
+
+const none = (need: CutterNeed, faults: readonly PortFault[]): ChosenCutter => ({
+  cutter: need.largest,
+  drill: need.largest + ENTRY_CLEARANCE,
+  tools: {},
+  faults,
+})
+
+function tooTight(need: CutterNeed, smallest: Millimetre): PortFault {
+  const leaves = need.cornerFor(smallest / 2)
+  const draw = need.cornerFor(smallest / 1.6)
+  const left = leaves === undefined ? '' : `, which leaves ${fixed(leaves, 2)} mm ${need.cornerOn}`
+  return {
+    code: 'ports/corner-too-tight',
+    message: `the corner of ${need.corner} mm is ${fixed(need.tightestCorner, 3)} mm at its tightest in the cutter's plane; the largest cutter that reaches it is ${fixed(need.largest, 2)} mm, the smallest on hand ${smallest} mm${left}`,
+    hint:
+      draw === undefined
+        ? `use an end mill of at most ${fixed(need.largest, 2)} mm`
+        : `draw the corner ${fixed(Math.ceil(draw * 20) / 20, 2)} mm or more, or use an end mill of at most ${fixed(need.largest, 2)} mm`,
+    key: 'corner',
+  }
+}
+
+const nearCorner = (need: CutterNeed, cutter: Millimetre): PortFault => ({
+  code: 'ports/corner-near-cutter',
+  severity: 'warning',
+  message: `the ${cutter} mm cutter turns in a corner of ${fixed(need.tightestCorner, 3)} mm and will chatter there; by the rule of practice it should be at most ${fixed(need.largest, 2)} mm`,
+  hint: 'draw a larger corner, or slow the feed in the corners',
+  key: 'corner',
+})
+
+function tooShort(need: CutterNeed, tools: readonly Sized[]): PortFault {
+  const longest = tools.map(tool => {
+    const flutes = need.flutes(tool.diameter, tool.shank ?? tool.diameter)
+    return `${tool.name} has ${tool.fluteLength ?? '?'} of ${fixed(flutes, 1)} mm flutes, ${tool.reach ?? '?'} of ${fixed(need.reach, 1)} mm stick-out`
+  })
+  return {
+    code: 'ports/cutter-too-short',
+    message: `no cutter that reaches the corners reaches through the wall: ${longest.at(-1) ?? ''}`,
+    hint: 'list a longer or relieved end mill in the shop file, or draw a larger corner for a larger one',
+  }
+}
+
+function noEntry(need: CutterNeed, tool: Sized): PortFault {
+  const most = 2 * (need.room - ENTRY_WALL)
+  const least = tool.diameter + ENTRY_CLEARANCE
+  return most < least
+    ? {
+        code: 'ports/no-entry',
+        message: `there is room for an entry hole of ${fixed(most, 2)} mm, but the ${tool.diameter} mm cutter needs ${fixed(least, 2)} mm`,
+        hint: 'use a smaller cutter or widen the window',
+      }
+    : {
+        code: 'ports/no-drill',
+        severity: 'warning',
+        message: `no drill on hand for the entry hole: it may be ${fixed(least, 2)} to ${fixed(most, 2)} mm`,
+        hint: 'list a drill of that size in the shop file',
+      }
+}

@@ -1,0 +1,60 @@
+import type { Contour, Jet, Piece } from './contour.ts'
+
+export type Extreme = { readonly value: number; readonly point: Jet }
+
+const SAMPLES = 16
+/** Values nearer than this are one flat stretch, of which the point nearest the middle is taken. */
+const FLAT = 1e-10
+
+/**
+ * Where a function of the points of a contour is greatest. Each piece is walked in steps and the neighbourhood of the best
+ * step is narrowed by the golden section, so the function may have one greatest value between two neighbouring steps.
+ */
+export function greatest(contour: Contour, of: (point: Jet) => number, middle: number): Extreme {
+  let best: Extreme | undefined
+  const found: Found[] = []
+  for (const piece of contour) {
+    let bestOfPiece: Found | undefined
+    for (let step = 0; step <= SAMPLES; step++) {
+      const point = piece(step / SAMPLES)
+      const value = of(point)
+      const better =
+        best === undefined ||
+        value > best.value + FLAT ||
+        (value > best.value - FLAT && Math.abs(point.l - middle) < Math.abs(best.point.l - middle))
+      if (better) best = { value, point }
+      if (bestOfPiece === undefined || value > bestOfPiece.value) bestOfPiece = { value, point, piece, step }
+    }
+    if (bestOfPiece) found.push(bestOfPiece)
+  }
+  if (best === undefined) throw new RangeError('a contour has at least one piece')
+  // Where two pieces meet both have the best step, and the peak may lie on either.
+  for (const candidate of found) {
+    if (candidate.value < best.value - FLAT) continue
+    const narrowed = narrow(candidate, of)
+    if (narrowed.value > best.value + FLAT) best = narrowed
+  }
+  return best
+}
+
+/** Where it is least. */
+export function least(contour: Contour, of: (point: Jet) => number, middle: number): Extreme {
+  const { value, point } = greatest(contour, at => -of(at), middle)
+  return { value: -value, point }
+}
+
+type Found = Extreme & { readonly piece: Piece; readonly step: number }
+
+const GOLDEN = (Math.sqrt(5) - 1) / 2
+
+function narrow({ piece, step }: Found, of: (point: Jet) => number): Extreme {
+  let low = Math.max(0, step - 1) / SAMPLES
+  let high = Math.min(SAMPLES, step + 1) / SAMPLES
+  for (let turn = 0; turn < 40; turn++) {
+    const reach = GOLDEN * (high - low)
+    if (of(piece(high - reach)) > of(piece(low + reach))) high = low + reach
+    else low = high - reach
+  }
+  const point = piece((low + high) / 2)
+  return { value: of(point), point }
+}

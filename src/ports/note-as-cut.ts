@@ -1,0 +1,33 @@
+import { depthOnCylinder, ignoredShiftAngle } from '../handbook/port-window.ts'
+import type { Port } from '../part/part.ts'
+import type { Notebook } from '../working.ts'
+import { heightOn } from './cut-frame.ts'
+import { extremesOn } from './edges-on.ts'
+import type { PortDesign } from './port-design.ts'
+import type { Crank } from './timing.ts'
+import type { AsCut } from './walls-as-milled.ts'
+
+/** Shows how the edges to measure at the milling follow from the finished ones, and what ignoring the shift would do. */
+export function noteAsCut(
+  port: Port,
+  { frame, windows, radius, top }: PortDesign,
+  asCut: AsCut,
+  crank: Crank | undefined,
+  notebook: Notebook,
+): void {
+  const about = { about: port.name }
+  for (const { contour } of windows) {
+    const { highest, lowest } = extremesOn(frame, contour, asCut.bore, 0)
+    const [high] = [highest, lowest].map(({ point }) =>
+      notebook.use(
+        depthOnCylinder,
+        { h: -heightOn(frame, radius, point), beta: port.up, q: asCut.bore, r: radius, l: point.l, g: asCut.topStock },
+        about,
+      ),
+    )
+    if (crank && port.role !== 'inlet' && high !== undefined && port.up !== 0) {
+      const dx_dtheta = crank.perDegree(crank.opensAt(top, about), about)
+      notebook.use(ignoredShiftAngle, { dh: top - (high - asCut.topStock), dx_dtheta }, about)
+    }
+  }
+}

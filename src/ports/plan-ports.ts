@@ -1,0 +1,136 @@
+import type { Finding } from '../finding.ts'
+import { anglePerTenth } from '../handbook/port-window.ts'
+import { type Part, type Port, placeOf } from '../part/part.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { AsMilled, OperationSize } from '../stock/stock.ts'
+import type { Millimetre } from '../units.ts'
+import { type Notebook, openNotebook, type Working } from '../working.ts'
+import { noteAsCut } from './note-as-cut.ts'
+import { planWindow } from './plan-window.ts'
+import type { PlannedPort } from './port.ts'
+import { designPort, type PortDesign } from './port-design.ts'
+import { portEdges } from './port-edges.ts'
+import { type PortFault, portFinding } from './port-finding.ts'
+import { portSizes } from './port-sizes.ts'
+import { type Crank, crankOf, crankTurns } from './timing.ts'
+import { wallsAsMilled } from './walls-as-milled.ts'
+
+export type PortsPlanned = {
+  readonly ports: readonly PlannedPort[]
+  readonly sizes: readonly OperationSize[]
+  readonly findings: readonly Finding[]
+  readonly workings: readonly Working[]
+}
+
+/** Every port's edges, timing, areas and cutter, and the fixture setting of every window. */
+export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlanned {
+  const notebook = openNotebook()
+  const { engine } = part
+  if (engine && !crankTurns(engine)) return locked(part)
+  const crank = engine && crankOf(engine, notebook)
+  const planned = part.ports.map(port => planPort(part, port, shop, asMilled, crank, notebook))
+  return {
+    ports: planned.flatMap(({ port }) => (port ? [port] : [])),
+    sizes: planned.flatMap(({ port, bore }) =>
+      port && bore !== undefined ? portSizes(port, bore, asMilled.topStock, shop.habits) : [],
+    ),
+    findings: planned.flatMap(({ findings }) => findings),
+    workings: notebook.workings,
+  }
+}
+
+const locked = (part: Part): PortsPlanned => ({
+  ports: [],
+  sizes: [],
+  findings: [
+    {
+      code: 'ports/linkage-locks',
+      severity: 'error',
+      message: `a rod of ${part.engine?.rod} mm cannot carry a stroke of ${part.engine?.stroke} mm with a pin offset of ${part.engine?.pinOffset} mm past a quarter turn`,
+      at: placeOf(part, '/engine/rod'),
+      hint: 'give the rod from centre to centre; it is longer than the throw and the offset together',
+    },
+  ],
+  workings: [],
+})
+
+/** `bore`: radius as cut. */
+type Planned = { readonly port?: PlannedPort; readonly bore?: Millimetre; readonly findings: readonly Finding[] }
+
+function planPort(
+  part: Part,
+  port: Port,
+  shop: Shop,
+  asMilled: AsMilled,
+  crank: Crank | undefined,
+  notebook: Notebook,
+): Planned {
+  const found = (faults: readonly PortFault[]): readonly Finding[] =>
+    faults.map(fault => portFinding(part, port, fault))
+  const edges = portEdges(part, port, crank, notebook)
+  if (!('value' in edges)) return { findings: found(edges.faults) }
+  const designed = designPort(part, port, edges.value)
+  if (!('value' in designed)) return { findings: found(designed.faults) }
+  const design = designed.value
+  const walls = wallsAsMilled(part, design, asMilled)
+  if (!('value' in walls)) return { findings: found(walls.faults) }
+  const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, notebook))
+  noteAsCut(port, design, walls.value, crank, notebook)
+  const faults = [...walls.faults, ...cornerNote(port), ...distinct(windows.flatMap(window => window.faults))]
+  return {
+    bore: walls.value.bore,
+    port: {
+      name: port.name,
+      role: port.role,
+      at: port.at,
+      up: port.up,
+      back: port.back,
+      cut: port.cut,
+      ...timingOf(port, design, crank, notebook),
+      top: design.top,
+      bottom: design.bottom,
+      height: design.height,
+      width: design.width,
+      arc: design.arc,
+      corner: port.corner.radius,
+      area: {
+        window: sum(windows.map(({ window }) => window.area.window)),
+        flow: sum(windows.map(({ window }) => window.area.flow)),
+      },
+      windows: windows.map(({ window }) => window),
+    },
+    findings: found(faults),
+  }
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
+
+/** Both windows of a bridged port have the same fault once. */
+const distinct = (faults: readonly PortFault[]): readonly PortFault[] =>
+  faults.filter((fault, i) => faults.findIndex(({ message }) => message === fault.message) === i)
+
+type Timing = Pick<PlannedPort, 'opens' | 'closes' | 'duration' | 'dAnglePerTenth'>
+
+/** By the crown's edge. An inlet is opened by the skirt, whose length the part file does not give. */
+function timingOf(port: Port, { top }: PortDesign, crank: Crank | undefined, notebook: Notebook): Timing {
+  if (!crank || port.role === 'inlet') return {}
+  const about = { about: port.name }
+  const opens = port.opens ?? crank.opensAt(top, about)
+  const closes = crank.closesAt(top, about)
+  const dx_dtheta = crank.perDegree(opens, about)
+  return { opens, closes, duration: closes - opens, dAnglePerTenth: notebook.use(anglePerTenth, { dx_dtheta }, about) }
+}
+
+function cornerNote(port: Port): readonly PortFault[] {
+  if (port.cut === 'level' || port.corner.on === 'cutter' || port.up === 0) return []
+  const message = `a straight cut has its corners in the cutter's plane: ${port.corner.radius} mm is taken there`
+  return [
+    {
+      code: 'ports/corner-in-cutter-plane',
+      severity: 'note',
+      message,
+      hint: `write \`corner: {cut: ${port.corner.radius}}\``,
+      key: 'corner',
+    },
+  ]
+}

@@ -1,0 +1,150 @@
+import { finishingPath, largestCutterForCorner } from '../handbook/port-window.ts'
+import { crossOffset, rotarySetting, settingX, settingZ, tiltSetting } from '../handbook/tilted-rotary.ts'
+import type { Port } from '../part/part.ts'
+import type { Shop } from '../shop/shop.ts'
+import { type Millimetre, radians } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { chooseCutter } from './choose-cutter.ts'
+import { sampled } from './contour.ts'
+import { developedArea, flowArea, girth, tightestCorner } from './contour-measures.ts'
+import { azimuthOn, type CutFrame, heightOn, nearWall, runToFarWall, runToNearWall } from './cut-frame.ts'
+import { edgesOn } from './edges-on.ts'
+import { roomiest } from './entry-hole.ts'
+import { greatest, least } from './extreme.ts'
+import { direction, headSense, proveDirection, provePlace, toMachine, withinLimits } from './fixture-setting.ts'
+import { flutesNeeded } from './flutes-needed.ts'
+import { limitFaults } from './limit-faults.ts'
+import type { EdgePoint, PortWindow } from './port.ts'
+import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
+import type { PortFault } from './port-finding.ts'
+import type { AsCut } from './walls-as-milled.ts'
+
+/** Cut past the bore at the last contour point. Common practice, no source. */
+export const BREAK_THROUGH: Millimetre = 0.3
+/** Between the holder and the outside at the end of the cut. Common practice, no source. */
+const HOLDER_CLEARANCE: Millimetre = 2
+/** Chords of the drawn outlines stand off by at most this. */
+const OUTLINE_TOLERANCE: Millimetre = 0.002
+
+/** Setting, cutter and measures of one window. */
+export function planWindow(
+  port: Port,
+  design: PortDesign,
+  window: WindowDesign,
+  shop: Shop,
+  asCut: AsCut,
+  notebook: Notebook,
+): { readonly window: PortWindow; readonly faults: readonly PortFault[] } {
+  const about = { about: port.name }
+  const { frame, heading } = design
+  const { contour, middle, radius } = window
+  const { fixture } = shop
+  const s = headSense(fixture)
+  const tilt = notebook.use(tiltSetting, { s, beta: port.up }, about)
+  const yToZ = notebook.use(rotarySetting, { s, phi: port.at, psi: heading }, about)
+  const setting = {
+    s,
+    D: fixture.faceDistance,
+    h: asCut.topStock - window.centreHeight,
+    H: fixture.pivotHeight,
+    r: radius,
+    alpha: middle,
+    tilt,
+  }
+  const offset = notebook.use(crossOffset, { s, r: radius, alpha: middle }, about)
+  const x = notebook.use(settingX, setting, about)
+  const z = notebook.use(settingZ, setting, about)
+  const stand = { tilt, rotary: yToZ }
+  proveDirection(fixture, stand, direction(port.at + 180 - heading, port.up))
+  const [px, py] = direction(frame.toCutter + middle, 0)
+  provePlace(toMachine(fixture, stand, [radius * px, radius * py, -setting.h]), [x, offset, z])
+  const signed = fixture.positiveRotary === 'Y to Z' ? yToZ : -yToZ
+  const rotary = withinLimits(signed, fixture.rotaryLimits)
+
+  const centre = centreOf(frame, window)
+  const inMachine = ({ l, b }: { l: number; b: number }): { x: number; y: number } => ({
+    x: x + s * (b - centre.b),
+    y: offset - s * (l - centre.l),
+  })
+  const zAt = (run: number): Millimetre => z + centre.run - run
+  const zTop = zAt(least(contour, point => runToNearWall(frame, asCut.outside, point), 0).value)
+  const zThrough = zAt(greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value)
+  const zFarWall = zAt(least(contour, point => runToFarWall(frame, asCut.bore, point), 0).value)
+
+  const points = sampled(contour, OUTLINE_TOLERANCE)
+  const hole = roomiest(points, sideOf(port.at))
+  const tightest = tightestCorner(contour)
+  const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)
+  const chosen = chooseCutter(shop, {
+    tightestCorner: tightest,
+    largest,
+    room: hole.room,
+    flutes: (cutter, shank) => flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH,
+    reach: zTop - zThrough + BREAK_THROUGH + HOLDER_CLEARANCE,
+    corner: port.corner.radius,
+    cornerOn: port.corner.on === 'bore' && port.cut === 'level' ? 'on the bore' : "in the cutter's plane",
+    cornerFor: wanted => cornerGiving(window, port.corner.radius, wanted),
+  })
+  const pathLength = notebook.use(finishingPath, { P: girth(contour), D: chosen.cutter }, about)
+  const outlineOn = (q: Millimetre): readonly EdgePoint[] =>
+    points.toReversed().map(p => ({ azimuth: azimuthOn(frame, q, p.l), depth: -heightOn(frame, q, p) }))
+
+  return {
+    window: {
+      at: window.at,
+      rotary: rotary ?? signed,
+      tilt,
+      crossOffset: offset,
+      x,
+      z,
+      area: { window: developedArea(frame, radius, contour), flow: flowArea(contour) },
+      width: 2 * radius * Math.sin(radians((window.to - window.from) / 2)),
+      height: design.height,
+      entryHole: { diameter: chosen.drill, ...inMachine(hole) },
+      edges: {
+        finished: edgesOn(frame, contour, radius, centre.l, 0),
+        asCut: edgesOn(frame, contour, asCut.bore, centre.l, asCut.topStock),
+      },
+      cutter: chosen.cutter,
+      largestCutter: largest,
+      tools: chosen.tools,
+      tightestCorner: tightest,
+      plunge: {
+        zTop,
+        zThrough,
+        zFarWall,
+        wall: (nearWall(asCut.outside, centre.l) - nearWall(asCut.bore, centre.l)) / frame.cos,
+      },
+      pathLength,
+      outline: {
+        finished: outlineOn(radius),
+        asCut: outlineOn(asCut.bore),
+        outside: outlineOn(asCut.outside),
+        cutterPlane: points.map(p => ({ x: s * (p.b - centre.b), y: -s * (p.l - centre.l) })),
+      },
+    },
+    faults: [...limitFaults(port, shop, tilt, signed, rotary), ...chosen.faults],
+  }
+}
+
+function centreOf(
+  frame: CutFrame,
+  { radius, middle, centreHeight }: WindowDesign,
+): { l: number; b: number; run: number } {
+  const [l, n] = [radius * Math.sin(radians(middle)), radius * Math.cos(radians(middle))]
+  return { l, b: frame.sin * n + frame.cos * centreHeight, run: frame.sin * centreHeight - frame.cos * n }
+}
+
+/** The corner to draw so that the tightest one in the cutter's plane is as wanted, by halving; nothing if none fits. */
+function cornerGiving(window: WindowDesign, from: Millimetre, wanted: Millimetre): Millimetre | undefined {
+  const most = Math.min(window.roof - window.floor, window.radius * radians(window.to - window.from)) / 2
+  const gives = (corner: Millimetre): Millimetre => tightestCorner(window.withCorner(corner))
+  if (gives(most) < wanted) return undefined
+  let [low, high] = [from, most]
+  for (let halving = 0; halving < 40; halving++) {
+    const middle = (low + high) / 2
+    if (gives(middle) < wanted) low = middle
+    else high = middle
+  }
+  return high
+}

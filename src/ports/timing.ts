@@ -1,0 +1,56 @@
+import {
+  bottomDeadCentre,
+  closingAngle,
+  coveredHalfTurn,
+  coveredTurnShift,
+  crankThrow,
+  edgeDepth,
+  linkageLocks,
+  openingAngle,
+  pistonTravel,
+  topDeadCentre,
+  travelPerDegree,
+} from '../handbook/slider-crank.ts'
+import type { Engine } from '../part/part.ts'
+import type { Degree, Millimetre } from '../units.ts'
+import type { About, Notebook } from '../working.ts'
+
+/** An engine's stroke as its crank makes it. Open only for an engine whose linkage does not lock. */
+export type Crank = {
+  readonly depthAt: (angle: Degree, about: About) => Millimetre
+  readonly opensAt: (depth: Millimetre, about: About) => Degree
+  readonly closesAt: (depth: Millimetre, about: About) => Degree
+  readonly perDegree: (angle: Degree, about: About) => number
+  /** Crank degrees from top to bottom dead centre. */
+  readonly downstroke: Degree
+}
+
+/** Whether the rod is long enough for the stroke and the offset. */
+export function crankTurns({ stroke, rod, pinOffset }: Engine): boolean {
+  if (!(rod > stroke / 2 + Math.abs(pinOffset))) return false
+  return !linkageLocks(crankThrow.value({ S: stroke, L: rod, e: pinOffset }), rod, pinOffset)
+}
+
+export function crankOf(engine: Engine, notebook: Notebook): Crank {
+  const { stroke: S, rod: L, pinOffset: e, crownBelowTop: h_0 } = engine
+  const R = notebook.use(crankThrow, { S, L, e }, { about: 'engine' })
+  const theta_T = notebook.use(topDeadCentre, { R, L, e }, { about: 'engine' })
+  const theta_B = notebook.use(bottomDeadCentre, { R, L, e }, { about: 'engine' })
+  const covered = (depth: Millimetre, about: About): { a: Degree; g: Degree } => {
+    const x = depth - h_0
+    return {
+      a: notebook.use(coveredHalfTurn, { R, L, e, x }, about),
+      g: notebook.use(coveredTurnShift, { R, L, e, x, theta_T }, about),
+    }
+  }
+  return {
+    downstroke: theta_B - theta_T,
+    depthAt: (theta, about) => {
+      const x = notebook.use(pistonTravel, { R, L, e, theta, theta_T }, about)
+      return notebook.use(edgeDepth, { h_0, x }, about)
+    },
+    opensAt: (depth, about) => notebook.use(openingAngle, covered(depth, about), about),
+    closesAt: (depth, about) => notebook.use(closingAngle, covered(depth, about), about),
+    perDegree: (theta, about) => notebook.use(travelPerDegree, { R, L, e, theta, theta_T }, about),
+  }
+}

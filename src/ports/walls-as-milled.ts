@@ -1,0 +1,80 @@
+import { fixed } from '../figures.ts'
+import type { Part } from '../part/part.ts'
+import type { AsMilled } from '../stock/stock.ts'
+import { type Millimetre, radians } from '../units.ts'
+import { heightOn } from './cut-frame.ts'
+import { edgesOn } from './edges-on.ts'
+import type { PortDesign } from './port-design.ts'
+import type { Resolved } from './port-edges.ts'
+import type { PortFault } from './port-finding.ts'
+
+/** The cylinders of the part as the ports are milled. */
+export type AsCut = { readonly bore: Millimetre; readonly outside: Millimetre; readonly topStock: Millimetre }
+
+/** Over this share of the radius the side of a window leaves a knife edge. Common practice, no source. */
+const KNIFE_EDGE = 0.92
+
+/** The bore and the one outside band that a port breaks through. */
+export function wallsAsMilled(
+  part: Part,
+  design: PortDesign,
+  asMilled: AsMilled,
+): Resolved<AsCut> & { faults: readonly PortFault[] } {
+  const { top, bottom, frame, windows, radius } = design
+  const middle = (top + bottom) / 2
+  const spanned = part.bore.filter(({ from, to }) => from < bottom && to.nominal > top)
+  if (spanned.length > 1) {
+    const message = `runs over the bores ${spanned.map(({ name }) => name).join(' and ')}`
+    return { faults: [{ code: 'ports/two-bore-bands', message, hint: 'keep a port within one bore diameter' }] }
+  }
+  const boreBand = part.bore.length > 1 ? asMilled.shape.bore.find(b => middle >= b.from && middle < b.to) : undefined
+  const bore = (boreBand?.diameter ?? asMilled.boreDiameter) / 2
+  const bands = asMilled.shape.outside
+  const edge = Math.max(
+    ...windows.flatMap(({ from, to }) => [from, to].map(a => Math.abs(radius * Math.sin(radians(a))))),
+  )
+  const bandAt = (depth: Millimetre): (typeof bands)[number] | undefined =>
+    bands.find(({ from, to }) => depth >= from && depth < to)
+  const centreOutside = (outside: Millimetre): Millimetre => {
+    const l = radius * Math.sin(radians(design.heading))
+    const b = frame.sin * Math.sqrt(radius ** 2 - l ** 2) - frame.cos * middle
+    return -heightOn(frame, outside, { l, b })
+  }
+  const first = bandAt(middle)
+  const band = first && bandAt(centreOutside(first.diameter / 2))
+  if (!band || !(edge < band.diameter / 2)) {
+    const message = `comes out of the outside ${band ? 'past its tangent' : 'beyond the ends of the part'}`
+    return { faults: [{ code: 'ports/misses-outside', message, hint: 'draw a flatter or narrower port' }] }
+  }
+  if (!(edge < bore)) {
+    const message = `reaches ${fixed(edge, 3)} mm from the axis, past the bore as cut, radius ${fixed(bore, 3)} mm`
+    return { faults: [{ code: 'ports/misses-bore', message, hint: 'make the port narrower or turn it back less' }] }
+  }
+  const asCut = { bore, outside: band.diameter / 2, topStock: asMilled.topStock }
+  const faults: PortFault[] = []
+  if (edge > KNIFE_EDGE * radius) {
+    const message = `reaches ${fixed(edge, 2)} mm from the axis of a bore of radius ${fixed(radius, 3)} mm: the wall runs out to a knife edge`
+    faults.push({ code: 'ports/knife-edge', severity: 'warning', message, key: 'back' })
+  }
+  for (const { contour } of windows) {
+    const outside = edgesOn(frame, contour, asCut.outside, 0, 0)
+    for (const [depth, next] of [
+      [outside.highest, bands.find(({ to }) => to === band.from)],
+      [outside.lowest, bands.find(({ from }) => from === band.to)],
+    ] as const) {
+      if (depth >= band.from && depth <= band.to) continue
+      if (!next) {
+        const message = `breaks out ${fixed(depth, 2)} mm below the top face, beyond the end of the part`
+        faults.push({ code: 'ports/misses-outside', message })
+      } else {
+        const message = `breaks out ${fixed(depth, 2)} mm below the top face, into the ${next.name}, which ends at ${next.to <= band.from ? next.to : next.from} mm`
+        faults.push({
+          code: next.diameter > band.diameter ? 'ports/reaches-flange' : 'ports/two-outside-bands',
+          message,
+          hint: 'lower the port, or draw it flatter',
+        })
+      }
+    }
+  }
+  return { value: asCut, faults: faults.slice(0, 2) }
+}
