@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest'
+import { run } from '../../src/commands/program.ts'
+import { demo, desk } from './fake-world.ts'
+
+const liner = { 'liner.yaml': demo('OX-098-21.yaml'), 'shop.yaml': demo('shop.yaml') }
+const COMMANDS = ['new', 'check', 'route', 'stock', 'ports', 'plan', 'traveller', 'subcontract', 'workings']
+
+describe('the command line', () => {
+  it.each(COMMANDS)('%s --help shows a worked example', async name => {
+    const world = desk()
+    expect(await run([name, '--help'], world)).toBe(0)
+    expect(world.printed()).toContain(`Example:\n  linerwright ${name} `)
+  })
+
+  it.each([
+    [['chek', 'liner.yaml'], /unknown command 'chek'\s+\(Did you mean check\?\)/],
+    [['stock', 'liner.yaml', '--untis', 'inch'], /unknown option '--untis'\s+\(Did you mean --units\?\)/],
+    [['stock'], /missing required argument 'part'/],
+    [['stock', 'liner.yaml', '--quantity', 'many'], /a whole number from 1 to 100000 is wanted, got "many"/],
+    [['stock', 'liner.yaml', '--date', '2026-02-30'], /a date YYYY-MM-DD is wanted, got "2026-02-30"/],
+    [['stock', 'nowhere.yaml'], /nowhere\.yaml: cannot be read: there is no such file/],
+    [['new', 'gear', 'gear.yaml'], /Allowed choices are liner, sleeve, pin, piston/],
+    [['new', 'liner', 'liner.yaml'], /liner\.yaml is there already: --force writes over it/],
+  ])('%j ends with status 2 and says why', async (argv, why) => {
+    const world = desk(liner)
+    expect(await run(argv, world)).toBe(2)
+    expect(world.complained()).toMatch(why)
+    expect(world.printed()).toBe('')
+  })
+
+  it.each(['route', 'stock', 'ports', 'plan', 'workings'])(
+    '%s --json prints JSON and nothing else on standard output',
+    async name => {
+      const world = desk(liner)
+      expect(await run([name, 'liner.yaml', '--json'], world)).toBe(0)
+      expect(JSON.parse(world.printed())).toMatchObject({ part: { number: 'OX-098-21' } })
+    },
+  )
+
+  it('a part with faults ends with status 1, each fault with its place', async () => {
+    const world = desk({ ...liner, 'liner.yaml': demo('OX-098-21.yaml').replace('height: 16.1', 'hieght: 16.1') })
+    expect(await run(['check', 'liner.yaml'], world)).toBe(1)
+    expect(world.printed()).toMatch(/^liner\.yaml:\d+:\d+ {2}error {2}input\/unknown-key {2}unknown key "hieght"/m)
+  })
+
+  it('new writes a part file that check takes without an error', async () => {
+    const world = desk()
+    expect(await run(['new', 'liner', 'OX-130-01.yaml'], world)).toBe(0)
+    expect(await run(['check', 'OX-130-01.yaml'], world)).toBe(0)
+  })
+
+  it('the same command prints the same bytes twice', async () => {
+    const [first, second] = [desk(liner), desk(liner)]
+    await run(['plan', 'liner.yaml', '--json'], first)
+    await run(['plan', 'liner.yaml', '--json'], second)
+    expect(first.printed()).toBe(second.printed())
+  })
+})
