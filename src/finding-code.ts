@@ -7,27 +7,82 @@ export type FindingCode =
   | ShopCode
   | RouteCode
   | StockCode
+  | CaseCode
   | PortCode
   | CuttingCode
   | BatchCode
   | InspectionCode
 
 /** Reading of part and shop files: src/part. */
-type InputCode = 'input/schema' | 'input/unknown-key'
+type InputCode =
+  | 'input/alias'
+  | 'input/bands'
+  | 'input/choose-one'
+  | 'input/decimal-comma'
+  | 'input/duplicate-key'
+  | 'input/empty'
+  | 'input/fit'
+  | 'input/hardness-scale'
+  | 'input/implausible'
+  | 'input/linkage'
+  | 'input/missing-key'
+  | 'input/name-twice'
+  | 'input/needs-engine'
+  | 'input/no-tolerance'
+  | 'input/not-a-mapping'
+  | 'input/not-finite'
+  | 'input/not-one-of'
+  | 'input/not-used'
+  | 'input/out-of-range'
+  | 'input/port'
+  | 'input/schema'
+  | 'input/tab'
+  | 'input/too-deep'
+  | 'input/too-large'
+  | 'input/unknown-key'
+  | 'input/unknown-material'
+  | 'input/unknown-setting'
+  | 'input/unknown-surface'
+  | 'input/unreadable'
+  | 'input/wall'
+  | 'input/wrong-unit'
+  | 'input/yaml'
+  | 'input/yaml-version'
 
 /** Things the shop file lacks: src/shop. */
 type ShopCode = 'shop/no-machine' | 'shop/no-firm'
 
 /** Order of operations: src/route. */
-type RouteCode =
-  | 'route/cannot-order'
-  | 'route/no-place'
-  | 'route/not-planned'
-  | 'route/unknown-rule'
-  | 'route/waived'
+type RouteCode = 'route/cannot-order' | 'route/no-place' | 'route/not-planned' | 'route/unknown-rule' | 'route/waived'
 
 /** Sizes, stock and case: src/stock. */
 type StockCode = 'stock/thin' | 'stock/deep' | 'stock/impossible'
+
+/** What the hardener is asked for: src/stock/plan-case. */
+type CaseCode =
+  | 'case/bridge-eaten'
+  | 'case/core-softens'
+  | 'case/cycle-beyond-process'
+  | 'case/depth-not-asked'
+  | 'case/depth-share'
+  | 'case/edges-to-break'
+  | 'case/grade-unknown'
+  | 'case/hardness-after'
+  | 'case/hardness-out-of-reach'
+  | 'case/hrc-on-case'
+  | 'case/long-cycle'
+  | 'case/no-coupon'
+  | 'case/no-stress-relief'
+  | 'case/one-sided'
+  | 'case/process-limited'
+  | 'case/process-not-planned'
+  | 'case/process-refused'
+  | 'case/stress-relief-window'
+  | 'case/temper-margin'
+  | 'case/temper-unknown'
+  | 'case/temperature-outside-process'
+  | 'case/too-deep'
+  | 'case/wall-eaten'
 
 /** Port geometry and fixture: src/ports. */
 type PortCode =
@@ -63,7 +118,13 @@ type PortCode =
 type CuttingCode = 'cutting/no-cutter'
 
 /** Start quantity and bar: src/batch. */
-type BatchCode = 'batch/no-bar'
+type BatchCode =
+  | 'batch/bar-too-short'
+  | 'batch/hardness-for-section'
+  | 'batch/no-bar'
+  | 'batch/one-heat'
+  | 'batch/one-load'
+  | 'batch/yield-too-low'
 
 /** Gauges and samples: src/inspection. */
 type InspectionCode = 'inspection/no-gauge'

@@ -17,11 +17,13 @@ export type Process =
 
 export const HARDENING_PROCESSES: ReadonlySet<Process> = new Set(['nitride', 'case-harden', 'induction-harden'])
 
-/** What the operation is for: several share a process. One a route, but for the checks that leave and come back. */
+/** What the operation is for: several share a process. Each stands at most once in a route. */
 export type Purpose =
   | 'saw-blanks'
   | 'rough-turn'
+  | 'check-blanks-before-sending'
   | 'stress-relieve'
+  | 'check-blanks-on-return'
   | 'finish-turn'
   | 'mark'
   | 'mill-ports'
@@ -29,9 +31,12 @@ export type Purpose =
   | 'check-before-sending'
   | 'nitride'
   | 'check-on-return'
+  | 'check-before-finishing'
   | 'grind-outside'
   | 'grind-bore'
+  | 'grind-top'
   | 'hone-bore'
+  | 'check-after-finishing'
   | 'deburr-ports'
   | 'final-inspection'
 
@@ -48,6 +53,10 @@ export type Operation = {
   readonly holding: string
   /** The surfaces it is held or located by: names of the part file. */
   readonly locatedBy: readonly string[]
+  /** In which state those surfaces then are; left out where they do not bear on the sizes. */
+  readonly locatedAs?: 'turned' | 'ground'
+  /** Of a check: the operations that it lets the work go out to, or takes it back from. */
+  readonly guards?: readonly Purpose[]
   /** The surfaces it makes: `bore`, a band's name, `top`, `bottom`, `length`, a port's name. */
   readonly surfaces: readonly string[]
   /** One line each: why this operation, and why here. */

@@ -1,0 +1,154 @@
+import type { Part } from '../part/part.ts'
+import type { Shop } from '../shop/shop.ts'
+import { axialLocator } from './axial-locator.ts'
+import type { FinishingNeeds } from './needs.ts'
+import { check, type TaskSketch } from './soft-tasks.ts'
+
+/** Hardening, with the checks on either side of it. */
+export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketch[] {
+  if (!part.hardening) return []
+  const masked = new Set(part.hardening.masked)
+  const all = [...part.outside.map(({ name }) => name), ...part.bore.map(({ name }) => name), 'top', 'bottom']
+  return [
+    check(
+      'check-before-sending',
+      outside ? 'Check before sending' : 'Check before hardening',
+      'every size that hardening will move, and that each edge is broken',
+      ['nitride'],
+    ),
+    {
+      purpose: 'nitride',
+      name: part.hardening.process === 'nitrocarburising' ? 'Nitrocarburise' : 'Nitride',
+      process: 'nitride',
+      holding:
+        'Stand on end on a flat plate or hang; never on the side, nothing on a port edge, equal gaps between parts',
+      locatedBy: [],
+      surfaces: all.filter(surface => !masked.has(surface)),
+      why: [`the drawing asks for ${part.hardening.process}`],
+    },
+    check(
+      'check-on-return',
+      outside ? 'Check on return' : 'Check after hardening',
+      'case depth and hardness on the coupon, growth and out-of-round on the parts',
+      ['nitride'],
+    ),
+  ]
+}
+
+/** Grinding and honing, outside first. */
+export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): readonly TaskSketch[] {
+  const outside = needs.outside.map(({ band }) => band.name)
+  const bore = needs.boreGround.map(({ band }) => band.name)
+  const honed = needs.boreHoned.map(({ band }) => band.name)
+  const allBores = part.bore.map(({ name }) => name)
+  const seat = outside.at(-1) ?? part.outside.at(-1)?.name ?? 'outside'
+  const runout = `${Number((1000 * shop.habits.chuckRunout).toFixed(1))} µm`
+  const axial = axialLocator(part)
+  const against = axial.face === 'bottom' ? 'the bottom face' : `the underside of ${axial.band}`
+  const faced = needs.top.length > 0
+  return [
+    ...(outside.length > 0
+      ? [
+          {
+            purpose: 'grind-outside',
+            name: 'Grind outside',
+            process: 'grind',
+            on: 'outside',
+            holding: `Hold on an expanding mandrel in the ${part.hardening ? 'turned and hardened' : 'bored'} bore, running true within ${Number((1000 * shop.habits.mandrelRunout).toFixed(1))} µm`,
+            locatedBy: allBores,
+            locatedAs: 'turned',
+            surfaces: outside,
+            why: [
+              ...told(needs.outside),
+              ...(bore.length + honed.length > 0
+                ? [
+                    'outside first, on a mandrel in the bore as turned, then the bore from the ground outside: a mandrel in the finished bore would mark it',
+                  ]
+                : []),
+            ],
+          } as const,
+        ]
+      : []),
+    ...(bore.length > 0
+      ? [
+          {
+            purpose: 'grind-bore',
+            name: faced ? 'Grind bore and top face' : 'Grind bore',
+            process: 'grind',
+            on: 'bore',
+            holding: `Chuck on the ${outside.length > 0 ? 'ground' : 'turned'} ${seat}, set true within ${runout}${faced ? `, against ${against}` : ''}; light even pressure, the wall is thin`,
+            locatedBy: [seat, ...(faced ? [axial.face === 'bottom' ? 'bottom' : axial.band] : [])],
+            locatedAs: outside.length > 0 ? 'ground' : 'turned',
+            surfaces: [...bore, ...(faced ? ['top', 'length'] : [])],
+            why: [
+              ...told(needs.boreGround),
+              ...(faced ? [`top face in the same chucking, square to the bore: ${needs.top.join('; ')}`] : []),
+            ],
+          } as const,
+        ]
+      : []),
+    ...(faced && bore.length === 0
+      ? [
+          {
+            purpose: 'grind-top',
+            name: 'Grind top face',
+            process: 'grind',
+            on: 'bore',
+            holding: `Chuck on ${seat}, set true within ${runout}, against ${against}`,
+            locatedBy: [seat, axial.face === 'bottom' ? 'bottom' : axial.band],
+            locatedAs: outside.length > 0 ? 'ground' : 'turned',
+            surfaces: ['top', 'length'],
+            why: [`top face: ${needs.top.join('; ')}`],
+          } as const,
+        ]
+      : []),
+    ...(honed.length > 0
+      ? [
+          {
+            purpose: 'hone-bore',
+            name: 'Hone bore',
+            process: 'hone',
+            holding: 'Stand in the floating honing fixture, clamped on the end faces only, never round the wall',
+            locatedBy: honed,
+            locatedAs: bore.length > 0 ? 'ground' : 'turned',
+            surfaces: honed,
+            why: told(needs.boreHoned),
+          } as const,
+        ]
+      : []),
+    ...(part.ports.length > 0 && bore.length + honed.length + outside.length > 0
+      ? [
+          {
+            purpose: 'deburr-ports',
+            name: 'Deburr ports again',
+            process: 'deburr',
+            holding: 'Hold by hand in a padded cradle; work from the bore outward, then wash',
+            locatedBy: [],
+            surfaces: part.ports.map(({ name }) => name),
+            why: ['the edges that the rings cross must be rounded as they run'],
+          } as const,
+        ]
+      : []),
+    {
+      purpose: 'final-inspection',
+      name: 'Final inspection',
+      process: 'inspect',
+      holding: 'Lay out on the inspection bench, clean, at 20 °C',
+      locatedBy: [],
+      surfaces: [
+        ...part.outside.map(({ name }) => name),
+        ...allBores,
+        'top',
+        'bottom',
+        'length',
+        ...part.ports.map(({ name }) => name),
+      ],
+      why: ['every size of the drawing, and the record that goes with the parts'],
+    },
+  ]
+}
+
+/** `seat: …`; a single surface is not named again. */
+const told = (
+  needs: readonly { readonly band: { readonly name: string }; readonly why: readonly string[] }[],
+): readonly string[] => needs.map(({ band, why }) => `${band.name}: ${why.join('; ')}`)

@@ -1,0 +1,22 @@
+import type { Shop } from '../shop/shop.ts'
+import type { Process } from './operation.ts'
+
+export type Where = { readonly place: 'house' | 'outside'; readonly workCentre: string }
+
+/** What a grinder reaches, told from what the shop calls it: an internal grinder is named so. */
+const REACHES: Readonly<Record<'outside' | 'bore', (name: string) => boolean>> = {
+  outside: name => !/internal|bore|face/i.test(name),
+  bore: name => !/cylindrical|external|centreless|face only|surface/i.test(name),
+}
+
+/**
+ * Where a process is done: on the shop's own machine, else at a firm that offers it, else nowhere. Of several machines the
+ * one that is named for the surface is taken.
+ */
+export function houseOrOutside(shop: Shop, process: Process, on?: keyof typeof REACHES): Where | undefined {
+  const able = shop.machines.filter(({ processes }) => processes.includes(process))
+  const machine = on === undefined ? able[0] : able.find(({ workCentre, name }) => REACHES[on](`${workCentre} ${name}`))
+  if (machine) return { place: 'house', workCentre: machine.workCentre }
+  const firm = shop.firms.find(({ processes }) => processes.includes(process))
+  return firm && { place: 'outside', workCentre: firm.name }
+}

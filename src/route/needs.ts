@@ -1,0 +1,163 @@
+import { type Limits, toleranceOf } from '../limits.ts'
+import type { Band, Part, Surface } from '../part/part.ts'
+import type { Shop } from '../shop/shop.ts'
+
+/**
+ * Ra that each process leaves in ordinary work, µm: finish turning 1.6 to 3.2, cylindrical grinding 0.4 to 1.6.
+ *
+ * Source: textbook table of roughness by process for turning; GOST R 70117-2022 for grinding.
+ */
+const TURNED_RA = 1.6
+const GROUND_RA = 0.4
+/** Out of round that hardening puts into a thin sleeve. Source: common practice, no source. */
+const HARDENING_OVALITY = 0.03
+/** Cylindricity that a bore leaves the internal grinder with, at best. Source: common practice, no source. */
+const GROUND_CYLINDRICITY = 0.008
+/** Flatness that a turned face keeps, soft. Source: common practice, no source. */
+const TURNED_FLATNESS = 0.02
+
+type Asked = Surface & { readonly size?: Limits }
+
+/** Why a surface must be finished in a certain way: one of these must apply. */
+export type NeedRule = {
+  readonly name: string
+  readonly source: string
+  /** The reason with its numbers, or nothing when the rule does not ask for it. */
+  readonly because: (surface: Asked, part: Part, shop: Shop) => string | undefined
+}
+
+const closestForm = ({ runout, cylindricity, roundness, flatness }: Surface): number =>
+  Math.min(runout ?? Infinity, cylindricity ?? Infinity, roundness ?? Infinity, flatness ?? Infinity)
+
+/** A surface that the last lathe cut cannot leave finished. */
+export const FINISHED_AFTER_TURNING: readonly NeedRule[] = [
+  {
+    name: 'tolerance-closer-than-turning',
+    source: 'common practice, no source',
+    because: ({ size }, _part, { habits }) => {
+      const tolerance = size ? toleranceOf(size) : Infinity
+      return tolerance < habits.finishTurningTolerance - 1e-9
+        ? `a tolerance of ${figure(tolerance)} mm is closer than finish turning holds, ${figure(habits.finishTurningTolerance)} mm`
+        : undefined
+    },
+  },
+  {
+    name: 'smoother-than-turned',
+    source: 'textbook table of roughness by process',
+    because: ({ roughness }) =>
+      roughness !== undefined && roughness < TURNED_RA
+        ? `Ra ${figure(roughness)} µm is smoother than finish turning leaves, Ra ${TURNED_RA} µm`
+        : undefined,
+  },
+  {
+    name: 'truer-than-hardened',
+    source: 'common practice, no source',
+    because: (surface, { hardening }) => {
+      const form = closestForm(surface)
+      return hardening && form < HARDENING_OVALITY
+        ? `${figure(form)} mm of form or run-out is closer than hardening leaves, ${HARDENING_OVALITY} mm`
+        : undefined
+    },
+  },
+  {
+    name: 'flatter-than-turned',
+    source: 'common practice, no source',
+    because: ({ flatness }) =>
+      flatness !== undefined && flatness < TURNED_FLATNESS
+        ? `${figure(flatness)} mm flatness is closer than a turned face keeps, ${TURNED_FLATNESS} mm`
+        : undefined,
+  },
+]
+
+/** A bore that is honed last. */
+export const HONED: readonly NeedRule[] = [
+  {
+    name: 'running-bore-honed',
+    source: 'common practice, no source',
+    because: (_surface, { kind }) =>
+      kind === 'liner' ? 'rings run in this bore: it needs the crossed lay that holds oil' : undefined,
+  },
+  {
+    name: 'tolerance-closer-than-grinding',
+    source: 'common practice, no source',
+    because: ({ size }, { hardening }, { habits }) => {
+      const held = hardening ? habits.boreGrindingTolerance : habits.finishTurningTolerance
+      const tolerance = size ? toleranceOf(size) : Infinity
+      return tolerance < held - 1e-9
+        ? `a tolerance of ${figure(tolerance)} mm is closer than ${hardening ? 'bore grinding' : 'boring'} holds, ${figure(held)} mm`
+        : undefined
+    },
+  },
+  {
+    name: 'smoother-than-ground',
+    source: 'GOST R 70117-2022',
+    because: ({ roughness }, { hardening }) => {
+      const left = hardening ? GROUND_RA : TURNED_RA
+      return roughness !== undefined && roughness < left
+        ? `Ra ${figure(roughness)} µm is smoother than ${hardening ? 'grinding' : 'boring'} leaves, Ra ${left} µm`
+        : undefined
+    },
+  },
+  {
+    name: 'truer-than-ground',
+    source: 'common practice, no source',
+    because: surface => {
+      const form = closestForm({ ...surface, runout: Infinity })
+      return form < GROUND_CYLINDRICITY
+        ? `${figure(form)} mm of form is closer than grinding leaves, ${GROUND_CYLINDRICITY} mm`
+        : undefined
+    },
+  },
+]
+
+const figure = (value: number): string => String(Number(value.toPrecision(3)))
+
+/** The reasons that apply; none when the surface needs no such work. */
+export const reasonsToFinish = (
+  rules: readonly NeedRule[],
+  surface: Asked,
+  part: Part,
+  shop: Shop,
+): readonly string[] => {
+  const waived = new Set(part.waive.map(({ rule }) => rule))
+  return rules
+    .filter(({ name }) => !waived.has(name))
+    .map(({ because }) => because(surface, part, shop))
+    .filter(reason => reason !== undefined)
+}
+
+/** What has to be finished after turning, and why, surface by surface. */
+export type FinishingNeeds = {
+  readonly outside: readonly { readonly band: Band; readonly why: readonly string[] }[]
+  readonly boreGround: readonly { readonly band: Band; readonly why: readonly string[] }[]
+  readonly boreHoned: readonly { readonly band: Band; readonly why: readonly string[] }[]
+  readonly top: readonly string[]
+  readonly bottom: readonly string[]
+}
+
+export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
+  const because = (rules: readonly NeedRule[], surface: Asked) => reasonsToFinish(rules, surface, part, shop)
+  const needing = (bands: readonly Band[], why: (band: Band) => readonly string[]) =>
+    bands.map(band => ({ band, why: why(band) })).filter(({ why }) => why.length > 0)
+  const boreHoned = needing(part.bore, band => because(HONED, band))
+  const honed = new Set(boreHoned.map(({ band }) => band))
+  return {
+    outside: needing(part.outside, band => because(FINISHED_AFTER_TURNING, band)),
+    boreHoned,
+    // A soft bore goes from the boring bar to the hone; a hard one has warped, and a hone would follow it.
+    boreGround: part.hardening
+      ? needing(part.bore, band => [
+          ...because(FINISHED_AFTER_TURNING, band),
+          ...(honed.has(band) ? ['hardening warps the bore, and the hone that comes after follows what it finds'] : []),
+        ])
+      : [],
+    top: because(FINISHED_AFTER_TURNING, part.top),
+    bottom: because(FINISHED_AFTER_TURNING, part.bottom),
+  }
+}
+
+/** Names that `waive:` may also give, beside the rules of order. */
+export const NEED_RULE_NAMES: readonly string[] = [
+  ...new Set([...FINISHED_AFTER_TURNING, ...HONED].map(({ name }) => name)),
+  'stress-relieved-before-nitriding',
+]

@@ -1,0 +1,140 @@
+import type { Finding } from '../finding.ts'
+import { type Part, placeOf } from '../part/part.ts'
+import { suggestionOrList } from '../part/suggestion.ts'
+import type { Shop } from '../shop/shop.ts'
+import { finishingTasks, hardeningTasks } from './hard-tasks.ts'
+import { houseOrOutside } from './house-or-outside.ts'
+import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
+import type { Operation, Purpose } from './operation.ts'
+import { orderOperations, type Wait } from './order-operations.ts'
+import { reasonsFor, waivedReasons } from './reasons.ts'
+import { refusals, stressReliefWanted } from './refusals.ts'
+import type { Task } from './rules/route-rule.ts'
+import { ROUTE_RULES } from './rules/route-rules.ts'
+import { cautions, check, softTasks, type TaskSketch } from './soft-tasks.ts'
+
+export type Route = { readonly operations: readonly Operation[]; readonly findings: readonly Finding[] }
+
+const FINISHING: ReadonlySet<Purpose> = new Set(['grind-outside', 'grind-bore', 'grind-top', 'hone-bore'])
+
+/** The operations in order, each with the reasons for its place; findings instead where there is no route. */
+export function planRoute(part: Part, shop: Shop): Route {
+  const needs = finishingNeeds(part, shop)
+  const refused = refusals(part, needs)
+  if (refused.length > 0) return { operations: [], findings: refused }
+
+  const hardenedOutside = houseOrOutside(shop, 'nitride')?.place === 'outside'
+  const sketches = [
+    ...softTasks(part, needs, stressReliefWanted(part)),
+    ...hardeningTasks(part, hardenedOutside),
+    ...finishingTasks(part, shop, needs),
+  ]
+  const placed = sketches.map(sketch => placedIn(shop, sketch, part))
+  const tasks = withTrip(placed.flatMap(({ task }) => (task ? [task] : [])))
+  const waivers = waived(part)
+  const findings = [...placed.flatMap(({ finding }) => (finding ? [finding] : [])), ...waivers.findings]
+
+  const inForce = ROUTE_RULES.filter(rule => !waivers.waived.some(waiver => waiver.rule === rule))
+  const ordering = orderOperations(tasks, inForce)
+  if (!ordering.ok) return { operations: [], findings: [...findings, deadlock(part, ordering.unmet)] }
+  const operations = ordering.tasks.map((task, index): Operation => {
+    const { why: _, ...rest } = task
+    return {
+      ...rest,
+      number: 10 * (index + 1),
+      because: [
+        ...reasonsFor(task, ordering.tasks, ordering.waits),
+        ...waivedReasons(task, ordering.tasks, waivers.waived),
+      ],
+    }
+  })
+  return { operations, findings }
+}
+
+function placedIn(shop: Shop, sketch: TaskSketch, part: Part): { readonly task?: Task; readonly finding?: Finding } {
+  const { on, ...rest } = sketch
+  const where = houseOrOutside(shop, sketch.process, on)
+  if (where) return { task: { ...rest, ...where, cautions: cautions(sketch.process) } }
+  return {
+    finding: {
+      severity: 'error',
+      code: 'route/no-place',
+      message: `${sketch.name}: neither a machine of ${shop.name} nor a firm does "${sketch.process}"${on ? ` on the ${on}` : ''}`,
+      at: placeOf(part, sketch.process === 'nitride' ? (part.hardening?.path ?? '') : ''),
+      hint: `add the process to a machine or a firm of the shop file`,
+    },
+  }
+}
+
+/** Grinding or honing that goes to a firm leaves and comes back through a check, unless it comes straight from one. */
+function withTrip(tasks: readonly Task[]): readonly Task[] {
+  const sent = tasks.filter(({ purpose, place }) => FINISHING.has(purpose) && place === 'outside')
+  const first = sent[0]
+  const last = sent.at(-1)
+  if (!first || !last) return tasks
+  const guards = sent.map(({ purpose }) => purpose)
+  const bench = tasks.find(({ process }) => process === 'inspect')
+  const asTask = ({ on: _, ...sketch }: TaskSketch): Task => ({
+    ...sketch,
+    place: bench?.place ?? 'house',
+    workCentre: bench?.workCentre ?? '',
+    cautions: cautions('inspect'),
+  })
+  return tasks.flatMap((task, index) => [
+    ...(task === first && tasks[index - 1]?.process !== 'inspect'
+      ? [
+          asTask(
+            check('check-before-finishing', 'Check before sending to finish', 'sizes and count as they leave', guards),
+          ),
+        ]
+      : []),
+    task,
+    ...(task === last && tasks[index + 1]?.process !== 'inspect'
+      ? [
+          asTask(
+            check(
+              'check-after-finishing',
+              'Check finished surfaces',
+              'sizes, cracks and burns as they come back',
+              guards,
+            ),
+          ),
+        ]
+      : []),
+  ])
+}
+
+/** The rules the part waives; a name that no rule has is told with the near one. */
+function waived(part: Part) {
+  const names = [...ROUTE_RULES.map(({ name }) => name), ...NEED_RULE_NAMES]
+  const findings = part.waive.map((waiver): Finding => {
+    const at = placeOf(part, waiver.path)
+    return names.includes(waiver.rule)
+      ? {
+          severity: 'note',
+          code: 'route/waived',
+          message: `rule ${waiver.rule} is waived: ${waiver.because}`,
+          at,
+        }
+      : {
+          severity: 'error',
+          code: 'route/unknown-rule',
+          message: `no rule is called "${waiver.rule}"`,
+          at,
+          hint: suggestionOrList(waiver.rule, names, 'rules'),
+        }
+  })
+  const rules = part.waive.flatMap(waiver => {
+    const rule = ROUTE_RULES.find(({ name }) => name === waiver.rule)
+    return rule ? [{ rule, waiver }] : []
+  })
+  return { findings, waived: rules }
+}
+
+const deadlock = (part: Part, unmet: readonly Wait[]): Finding => ({
+  severity: 'error',
+  code: 'route/cannot-order',
+  message: `no order keeps ${[...new Set(unmet.map(({ rule }) => rule.name))].join(', ')} together`,
+  at: placeOf(part, ''),
+  hint: `waive one of them with a reason under waive:`,
+})

@@ -1,0 +1,62 @@
+import { HARDENING_PROCESSES, type Process } from '../operation.ts'
+import type { RouteRule, Task } from './route-rule.ts'
+
+const COMMON_PRACTICE = 'common practice, no source'
+const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
+const finishesBore = ({ purpose }: Task): boolean => purpose === 'grind-bore' || purpose === 'hone-bore'
+
+/** Order of the work done when the part is hard, or has been turned to its last soft size. */
+export const FINISHING_RULES: readonly RouteRule[] = [
+  {
+    name: 'finished-after-turning',
+    because: 'grinding and honing start from the finish-turned size',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.process === 'turn' && FINISHING.has(then.process),
+  },
+  {
+    name: 'ports-before-finishing',
+    because: 'milling a port pushes the bore out of round and raises its edges',
+    source: COMMON_PRACTICE,
+    applies: (first, then) =>
+      (first.process === 'mill' || first.purpose === 'deburr-soft') && FINISHING.has(then.process),
+  },
+  {
+    name: 'finished-after-hardening',
+    because: 'hardening makes the part grow and warp: only what is finished after it is true',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => HARDENING_PROCESSES.has(first.process) && FINISHING.has(then.process),
+  },
+  {
+    name: 'locator-finished-first',
+    because: 'the surface that locates must be true before another is made from it',
+    source: COMMON_PRACTICE,
+    applies: (first, then) =>
+      first.process === 'grind' &&
+      then.locatedAs === 'ground' &&
+      first.surfaces.some(surface => then.locatedBy.includes(surface)),
+  },
+  {
+    name: 'bore-last',
+    because: 'the bore is what the part is for: no clamping, grinding or face work may disturb it once it is to size',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => FINISHING.has(first.process) && !finishesBore(first) && finishesBore(then),
+  },
+  {
+    name: 'honed-after-grinding',
+    because: 'a hone follows the bore and cannot bring it back to centre',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.process === 'grind' && then.process === 'hone',
+  },
+  {
+    name: 'port-edges-broken-again',
+    because: 'grinding and honing leave the port edges sharp, and a sharp edge catches the rings',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => FINISHING.has(first.process) && then.purpose === 'deburr-ports',
+  },
+  {
+    name: 'inspected-last',
+    because: 'what is inspected must not be worked on again',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => then.purpose === 'final-inspection' && first.purpose !== 'final-inspection',
+  },
+]

@@ -1,0 +1,116 @@
+import { cautionsFor } from '../handbook/residual-hazards.ts'
+import type { Part } from '../part/part.ts'
+import type { FinishingNeeds } from './needs.ts'
+import type { Process, Purpose } from './operation.ts'
+import type { Task } from './rules/route-rule.ts'
+
+export type TaskSketch = Omit<Task, 'place' | 'workCentre' | 'cautions' | 'name'> & {
+  readonly name: string
+  /** Which kind of grinder, where the process alone does not say. */
+  readonly on?: 'outside' | 'bore'
+}
+
+export const cautions = (process: Process): readonly string[] => cautionsFor(process)
+
+const bands = (part: Part): readonly string[] => [...part.outside, ...part.bore].map(({ name }) => name)
+
+/** The band with room for a number that no wheel takes off again: the top one that is left as turned, else the bottom face. */
+export function markedSurface(part: Part, needs: FinishingNeeds): string {
+  const ground = new Set(needs.outside.map(({ band }) => band))
+  return part.outside.find(band => !ground.has(band))?.name ?? 'bottom'
+}
+
+/** From the bar to the part as it is before hardening, or before grinding when it stays soft. */
+export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boolean): readonly TaskSketch[] {
+  const seat = part.outside.at(-1)?.name ?? 'outside'
+  const first = part.outside[0]?.name ?? 'outside'
+  const marked = markedSurface(part, needs)
+  return [
+    {
+      purpose: 'saw-blanks',
+      name: 'Saw blanks',
+      process: 'saw',
+      holding: 'Clamp the bar in the vice and feed it to the stop; keep the heat number on the remnant',
+      locatedBy: [],
+      surfaces: ['length'],
+      why: ['one blank a piece, with stock to face at both ends'],
+    },
+    {
+      purpose: 'rough-turn',
+      name: 'Rough turn',
+      process: 'turn',
+      holding: 'Hold the blank in the three-jaw chuck; face, turn and bore; turn round on the turned diameter',
+      locatedBy: [],
+      surfaces: [...bands(part), 'top', 'bottom', 'length'],
+      why: ['takes the bulk off while the part may still move'],
+    },
+    ...(stressRelieved ? stressRelief() : []),
+    {
+      purpose: 'finish-turn',
+      name: 'Finish turn',
+      process: 'turn',
+      holding: `Hold ${seat} in bored soft jaws; finish ${first} and the bore in one holding; turn round on an expanding mandrel in the bore for the rest`,
+      locatedBy: [seat],
+      surfaces: [...bands(part), 'top', 'bottom', 'length'],
+      why: ['gives every surface its last soft size: bore and outside run true to each other from here'],
+    },
+    {
+      purpose: 'mark',
+      name: 'Mark',
+      process: 'mark',
+      holding: `Stand the part in the V-block with ${marked} to the marking head`,
+      locatedBy: [],
+      surfaces: [marked],
+      why: [`serial and batch number go on ${marked}, which is not ground later`],
+    },
+    ...(part.ports.length > 0 ? millPorts(part, seat) : []),
+    {
+      purpose: 'deburr-soft',
+      name: 'Deburr',
+      process: 'deburr',
+      holding: 'Hold by hand in a padded cradle; brush the ports from the bore outward',
+      locatedBy: [],
+      surfaces: [...part.ports.map(({ name }) => name), 'top', 'bottom'],
+      why: ['breaks every edge while a scraper still cuts it'],
+    },
+  ]
+}
+
+const stressRelief = (): readonly TaskSketch[] => [
+  check('check-blanks-before-sending', 'Check blanks before sending', 'count, heat number, length', ['stress-relieve']),
+  {
+    purpose: 'stress-relieve',
+    name: 'Stress relieve',
+    process: 'stress-relieve',
+    holding: 'Stand on end on a flat plate, not touching; never on the side',
+    locatedBy: [],
+    surfaces: [],
+    why: ['what is left of the rolling, tempering and roughing stress comes out now and not in the nitriding furnace'],
+  },
+  check('check-blanks-on-return', 'Check blanks on return', 'count, hardness of the core', ['stress-relieve']),
+]
+
+const millPorts = (part: Part, seat: string): readonly TaskSketch[] => [
+  {
+    purpose: 'mill-ports',
+    name: 'Mill ports',
+    process: 'mill',
+    holding: `Grip the lower end of ${seat} in the rotary's bored soft jaws, top face outward; pick up the top face and the fixture's azimuth 0`,
+    locatedBy: ['top', seat],
+    locatedAs: 'turned',
+    surfaces: part.ports.map(({ name }) => name),
+    why: ['sizes as cut are those that give the windows of the drawing in the finished bore'],
+  },
+]
+
+/** A check of what goes out or comes back; `what` is said in its reason. */
+export const check = (purpose: Purpose, name: string, what: string, guards: readonly Purpose[]): TaskSketch => ({
+  purpose,
+  name,
+  process: 'inspect',
+  holding: 'Lay out on the inspection bench, clean and at room temperature',
+  locatedBy: [],
+  surfaces: [],
+  guards,
+  why: [`checks ${what}`],
+})
