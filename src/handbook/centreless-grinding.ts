@@ -1,0 +1,72 @@
+import { type Formula, formula, type Input } from '../formula.ts'
+
+/** Centreless grinding of pins, through feed. */
+const dr: Input = { meaning: 'diameter of the regulating wheel', unit: 'mm', over: 0, upTo: 600 }
+const nr: Input = { meaning: 'speed of the regulating wheel', unit: 'rpm', over: 0, upTo: 500 }
+const a: Input = { meaning: 'tilt of the regulating wheel', unit: 'deg', from: 0, upTo: 10 }
+const dw: Input = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 200 }
+const ds: Input = { meaning: 'diameter of the grinding wheel', unit: 'mm', over: 0, upTo: 1000 }
+
+export const throughFeed: Formula<'dr' | 'nr' | 'a'> = formula({
+  symbol: 'vf',
+  meaning: 'through feed',
+  unit: 'mm/min',
+  expression: 'pi * dr * nr * sin(a * pi / 180)',
+  inputs: { dr, nr, a },
+  source: 'Hashimoto, Processes 13 (2025) 1103, and textbooks',
+  example: { given: { dr: 300, nr: 30, a: 3 }, gives: 1480 },
+  value: ({ dr, nr, a }) => Math.PI * dr * nr * Math.sin((a * Math.PI) / 180),
+})
+
+export const centrelessWorkSpeed: Formula<'dr' | 'nr' | 'a'> = formula({
+  symbol: 'vw',
+  meaning: 'work speed',
+  unit: 'm/min',
+  expression: 'pi * dr * nr * cos(a * pi / 180) / 1000',
+  inputs: { dr, nr, a },
+  source: 'derived: kinematics',
+  example: { given: { dr: 300, nr: 30, a: 3 }, gives: 28.24 },
+  value: ({ dr, nr, a }) => (Math.PI * dr * nr * Math.cos((a * Math.PI) / 180)) / 1000,
+})
+
+export const pinsPerMinute: Formula<'vf' | 'L'> = formula({
+  symbol: 'q',
+  meaning: 'pins a minute, a tenth lost between them',
+  unit: '1/min',
+  expression: '0.9 * vf / L',
+  inputs: {
+    vf: { meaning: 'through feed', unit: 'mm/min', over: 0, upTo: 20_000 },
+    L: { meaning: 'length of a pin', unit: 'mm', over: 0, upTo: 500 },
+  },
+  source: 'common practice, no source',
+  example: { given: { vf: 1480, L: 50 }, gives: 26.64 },
+  value: ({ vf, L }) => (0.9 * vf) / L,
+})
+
+/** About 7° rounds best; odd lobes stay when the work is set low, even ones and chatter come when it is high. */
+export const centreHeight: Formula<'gamma' | 'ds' | 'dr' | 'dw'> = formula({
+  symbol: 'h',
+  meaning: "height of the work's centre above the wheels' centres",
+  unit: 'mm',
+  expression: 'gamma * pi / 180 / (2 * (1 / (ds + dw) + 1 / (dr + dw)))',
+  inputs: { gamma: { meaning: 'centre-height angle', unit: 'deg', from: 0, upTo: 15 }, ds, dr, dw },
+  source: 'Hashimoto, Processes 13 (2025) 1103, for the angle; derived: geometry, small angles',
+  example: { given: { gamma: 7, ds: 500, dr: 300, dw: 16 }, gives: 11.97 },
+  value: ({ gamma, ds, dr, dw }) => (gamma * Math.PI) / 180 / (2 * (1 / (ds + dw) + 1 / (dr + dw))),
+})
+
+export const centreHeightAngle: Formula<'h' | 'ds' | 'dr' | 'dw'> = formula({
+  symbol: 'gamma',
+  meaning: 'centre-height angle',
+  unit: 'deg',
+  expression: '(asin(2 * h / (ds + dw)) + asin(2 * h / (dr + dw))) * 180 / pi',
+  inputs: {
+    h: { meaning: "height of the work's centre above the wheels' centres", unit: 'mm', from: 0, upTo: 25 },
+    ds: { ...ds, from: 50 },
+    dr: { ...dr, from: 50 },
+    dw,
+  },
+  source: 'derived: geometry',
+  example: { given: { h: 8, ds: 500, dr: 300, dw: 16 }, gives: 4.679 },
+  value: ({ h, ds, dr, dw }) => ((Math.asin((2 * h) / (ds + dw)) + Math.asin((2 * h) / (dr + dw))) * 180) / Math.PI,
+})

@@ -1,0 +1,145 @@
+import { type Formula, formula, type Input } from '../formula.ts'
+
+/**
+ * Thrust and torque of a twist drill by three methods that differ by two in thrust and by 1.4 in torque: Kienzle's law,
+ * the handbook's constants after Shaw and Oxford, and a drill maker's own formula. Show the band, not one figure.
+ */
+const D: Input = { meaning: 'diameter of the drill', unit: 'mm', from: 0.5, upTo: 60 }
+const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 1 }
+const kc: Input = { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 40_000 }
+const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 60, upTo: 180 }
+const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 100_000 }
+const Kd: Input = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
+const W: Input = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
+const K: Input = { meaning: "work material's constant", unit: '', from: 0.5, upTo: 5 }
+
+const HANDBOOK = "Machinery's Handbook, 31st ed., pp. 1152-1153"
+const MAKER = 'Tungaloy general catalogue 2020-21, p. L068'
+
+/** Chisel edge of the handbook's formula. Source: Machinery's Handbook, 31st ed., p. 1153. */
+export const CHISEL = {
+  standard: { A: 1.085, B: 1.355, J: 0.03 },
+  split: { A: 1, B: 1.1, J: 0.001 },
+} as const
+
+/**
+ * Constant of the handbook's formula for steel, linear between these hardnesses.
+ * Source: memory: Machinery's Handbook, drilling table 6; independently 23 300 for alloy steel of 200 HB (Fundamentals of
+ * Tool Design, 6th ed., p. 83).
+ */
+export const STEEL_DRILL_CONSTANT: readonly { readonly HB: number; readonly Kd: number }[] = [
+  { HB: 200, Kd: 24_000 },
+  { HB: 300, Kd: 31_000 },
+  { HB: 400, Kd: 34_000 },
+]
+
+/** Source: Tungaloy general catalogue 2020-21, p. L068. */
+export const MAKERS_DRILL_CONSTANT: readonly { readonly work: string; readonly HB: number; readonly K: number }[] = [
+  { work: 'cast iron', HB: 177, K: 1 },
+  { work: 'cast iron', HB: 198, K: 1.39 },
+  { work: 'cast iron', HB: 224, K: 1.88 },
+  { work: 'aluminium', HB: 100, K: 1.01 },
+  { work: 'low-carbon steel', HB: 160, K: 2.22 },
+  { work: 'free-cutting steel', HB: 183, K: 1.42 },
+  { work: 'chromium-molybdenum steel', HB: 229, K: 2.1 },
+  { work: 'chromium-molybdenum steel', HB: 269, K: 2.41 },
+  { work: 'nickel-chromium-molybdenum steel', HB: 390, K: 3.44 },
+]
+
+/** Of each of the two lips. */
+export const drillChipThickness: Formula<'f' | 'sigma'> = formula({
+  symbol: 'h',
+  meaning: 'chip thickness of a two-lipped drill',
+  unit: 'mm',
+  expression: 'f / 2 * sin(sigma * pi / 360)',
+  inputs: { f, sigma },
+  source: 'derived: geometry',
+  example: { given: { f: 0.04, sigma: 118 }, gives: 0.01714, digits: 5 },
+  value: ({ f, sigma }) => (f / 2) * Math.sin((sigma * Math.PI) / 360),
+})
+
+export const drillTorque: Formula<'kc' | 'f' | 'D'> = formula({
+  symbol: 'M',
+  meaning: 'drilling torque',
+  unit: 'N m',
+  expression: 'kc * f * D^2 / 8000',
+  inputs: { kc, f, D },
+  source: 'derived: geometry of two lips, force after Kienzle',
+  example: { given: { kc: 4798, f: 0.18, D: 8.5 }, gives: 7.8, digits: 2 },
+  value: ({ kc, f, D }) => (kc * f * D ** 2) / 8000,
+})
+
+/** A chisel that is not thinned pushes 1.5 to 2 times as hard. */
+export const drillThrust: Formula<'kc' | 'f' | 'D' | 'sigma'> = formula({
+  symbol: 'F',
+  meaning: 'drilling thrust, point thinned or split',
+  unit: 'N',
+  expression: '0.5 * kc * D / 2 * f * sin(sigma * pi / 360)',
+  inputs: { kc, f, D, sigma },
+  source: 'memory: Sandvik Coromant; Tschätsch',
+  example: { given: { kc: 7348, f: 0.04, D: 2, sigma: 118 }, gives: 126 },
+  value: ({ kc, f, D, sigma }) => ((0.5 * kc * D) / 2) * f * Math.sin((sigma * Math.PI) / 360),
+})
+
+export const drillPower: Formula<'M' | 'n'> = formula({
+  symbol: 'P',
+  meaning: 'power at the drill',
+  unit: 'kW',
+  expression: 'M * n / 9550',
+  inputs: { M: { meaning: 'drilling torque', unit: 'N m', from: 0, upTo: 2000 }, n },
+  source: 'derived: torque times speed',
+  example: { given: { M: 7.799, n: 2621 }, gives: 2.14 },
+  value: ({ M, n }) => (M * n) / 9550,
+})
+
+/** The handbook's tables are exactly these powers of feed and diameter; its 5.96 at 8.80 mm is a misprint of 5.70. */
+export const handbookThrust: Formula<'Kd' | 'f' | 'D' | 'B' | 'J' | 'W'> = formula({
+  symbol: 'T',
+  meaning: 'drilling thrust',
+  unit: 'N',
+  expression: '0.05 * Kd * f^0.8 * D^0.8 * B * W + 0.007 * Kd * D^2 * J * W',
+  inputs: {
+    Kd,
+    f,
+    D,
+    B: { meaning: 'chisel factor of thrust', unit: '', from: 1, upTo: 2 },
+    J: { meaning: 'chisel factor of thrust', unit: '', from: 0, upTo: 0.1 },
+    W,
+  },
+  source: HANDBOOK,
+  example: { given: { Kd: 24_000, f: 0.04, D: 2, B: 1.355, J: 0.03, W: 1 }, gives: 235.7 },
+  value: ({ Kd, f, D, B, J, W }) => 0.05 * Kd * f ** 0.8 * D ** 0.8 * B * W + 0.007 * Kd * D ** 2 * J * W,
+})
+
+export const handbookTorque: Formula<'Kd' | 'f' | 'D' | 'A' | 'W'> = formula({
+  symbol: 'M',
+  meaning: 'drilling torque',
+  unit: 'N m',
+  expression: '0.000025 * Kd * f^0.8 * D^1.8 * A * W',
+  inputs: { Kd, f, D, A: { meaning: 'chisel factor of torque', unit: '', from: 1, upTo: 2 }, W },
+  source: HANDBOOK,
+  example: { given: { Kd: 24_000, f: 0.04, D: 2, A: 1.085, W: 1 }, gives: 0.1726 },
+  value: ({ Kd, f, D, A, W }) => 0.000025 * Kd * f ** 0.8 * D ** 1.8 * A * W,
+})
+
+export const makersThrust: Formula<'K' | 'D' | 'f'> = formula({
+  symbol: 'F',
+  meaning: 'drilling thrust',
+  unit: 'N',
+  expression: '570 * K * D * f^0.85',
+  inputs: { K, D, f },
+  source: MAKER,
+  example: { given: { K: 2.22, D: 2, f: 0.04 }, gives: 164.1 },
+  value: ({ K, D, f }) => 570 * K * D * f ** 0.85,
+})
+
+export const makersTorque: Formula<'K' | 'D' | 'f'> = formula({
+  symbol: 'M',
+  meaning: 'drilling torque',
+  unit: 'N m',
+  expression: 'K * D^2 * (0.630 + 16.84 * f) / 100',
+  inputs: { K, D, f },
+  source: MAKER,
+  example: { given: { K: 2.22, D: 2, f: 0.04 }, gives: 0.1158 },
+  value: ({ K, D, f }) => (K * D ** 2 * (0.63 + 16.84 * f)) / 100,
+})

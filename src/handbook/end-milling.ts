@@ -1,0 +1,197 @@
+import { type Formula, formula, type Input } from '../formula.ts'
+
+/** Engagement, chip and feed of a small end mill. */
+const r: Input = { meaning: 'radial engagement over cutter diameter, ae/D', unit: '', over: 0, upTo: 1 }
+const fz: Input = { meaning: 'feed per tooth', unit: 'mm', over: 0, upTo: 1 }
+const z: Input = { meaning: 'teeth', unit: '', from: 1, upTo: 12, whole: true }
+const vf: Input = { meaning: 'table feed', unit: 'mm/min', over: 0, upTo: 20_000 }
+const D: Input = { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 50 }
+
+/** Of the smallest chip that cuts, and of the smallest feed. Source: Cheng et al., Int. J. Adv. Manuf. Technol. 97 (2018),
+ * 0.14 to 0.43 of the edge radius; memory: small coated tools have an edge radius of 3 to 6 µm. */
+export const THINNEST_MILLING_CHIP = { feedPerTooth: 0.004, chip: 0.002 } as const
+
+/** Under 3 mm runout rules, so the feed is raised for a thin chip by no more than this. Source: common practice, no source. */
+export const MOST_FEED_FOR_THINNING = 2.5
+
+export const engagementAngle: Formula<'r'> = formula({
+  symbol: 'phi_s',
+  meaning: 'angle over which a tooth is in the cut',
+  unit: 'deg',
+  expression: 'acos(1 - 2 * r) * 180 / pi',
+  inputs: { r },
+  source: 'derived: geometry',
+  example: { given: { r: 0.1 }, gives: 36.87 },
+  value: ({ r }) => (Math.acos(1 - 2 * r) * 180) / Math.PI,
+})
+
+export const thickestChipShare: Formula<'r'> = formula({
+  symbol: 'hmax/fz',
+  meaning: 'thickest chip over feed per tooth, side cut of less than half the diameter',
+  unit: '',
+  expression: '2 * sqrt(r * (1 - r))',
+  inputs: { r: { ...r, upTo: 0.5 } },
+  source: 'Fundamentals of Machining Processes (El-Hofy), milling; derived: geometry',
+  example: { given: { r: 0.1 }, gives: 0.6 },
+  value: ({ r }) => 2 * Math.sqrt(r * (1 - r)),
+})
+
+export const meanChipShare: Formula<'r'> = formula({
+  symbol: 'hm/fz',
+  meaning: 'mean chip thickness over feed per tooth',
+  unit: '',
+  expression: '2 * r / acos(1 - 2 * r)',
+  inputs: { r },
+  source: 'memory: Sandvik Coromant; derived: geometry',
+  example: { given: { r: 0.1 }, gives: 0.3108 },
+  value: ({ r }) => (2 * r) / Math.acos(1 - 2 * r),
+})
+
+/** For ae under half the diameter; within 2 % up to a tenth of it. */
+export const meanChipShareNearly: Formula<'r'> = formula({
+  symbol: 'hm/fz',
+  meaning: 'mean chip thickness over feed per tooth, common approximation',
+  unit: '',
+  expression: 'sqrt(r)',
+  inputs: { r: { ...r, upTo: 0.5 } },
+  source: 'Kennametal/Stellram milling technical pages 87 and A288',
+  example: { given: { r: 0.1 }, gives: 0.3162 },
+  value: ({ r }) => Math.sqrt(r),
+})
+
+export const meanChip: Formula<'fz' | 'r'> = formula({
+  symbol: 'hm',
+  meaning: 'mean chip thickness',
+  unit: 'mm',
+  expression: 'fz * 2 * r / acos(1 - 2 * r)',
+  inputs: { fz, r },
+  source: 'memory: Sandvik Coromant; derived: geometry',
+  example: { given: { fz: 0.01, r: 1 }, gives: 0.006366, digits: 6 },
+  value: ({ fz, r }) => (fz * 2 * r) / Math.acos(1 - 2 * r),
+})
+
+export const feedForChip: Formula<'hmax' | 'r'> = formula({
+  symbol: 'fz',
+  meaning: 'feed per tooth that gives the thickest chip wanted in a side cut',
+  unit: 'mm',
+  expression: 'hmax / (2 * sqrt(r * (1 - r)))',
+  inputs: { hmax: { meaning: 'thickest chip', unit: 'mm', over: 0, upTo: 1 }, r: { ...r, upTo: 0.5 } },
+  source: 'derived: geometry',
+  example: { given: { hmax: 0.02, r: 0.1 }, gives: 0.03333, digits: 5 },
+  value: ({ hmax, r }) => hmax / (2 * Math.sqrt(r * (1 - r))),
+})
+
+export const millingFeed: Formula<'fz' | 'z' | 'n'> = formula({
+  symbol: 'vf',
+  meaning: 'table feed',
+  unit: 'mm/min',
+  expression: 'fz * z * n',
+  inputs: { fz, z, n: { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 100_000 } },
+  source: 'derived: kinematics',
+  example: { given: { fz: 0.01, z: 4, n: 12_000 }, gives: 480 },
+  value: ({ fz, z, n }) => fz * z * n,
+})
+
+export const teethInCut: Formula<'z' | 'phi'> = formula({
+  symbol: 'z_e',
+  meaning: 'teeth in the cut',
+  unit: '',
+  expression: 'z * phi / 360',
+  inputs: { z, phi: { meaning: 'angle over which a tooth is in the cut', unit: 'deg', from: 0, upTo: 180 } },
+  source: 'derived: geometry',
+  example: { given: { z: 4, phi: 36.87 }, gives: 0.4097 },
+  value: ({ z, phi }) => (z * phi) / 360,
+})
+
+export const millingPower: Formula<'ap' | 'ae' | 'vf' | 'kc'> = formula({
+  symbol: 'Pc',
+  meaning: 'power at the cut',
+  unit: 'kW',
+  expression: 'ap * ae * vf * kc / 60 / 10^6',
+  inputs: {
+    ap: { meaning: 'axial depth of cut', unit: 'mm', from: 0, upTo: 50 },
+    ae: { meaning: 'radial depth of cut', unit: 'mm', from: 0, upTo: 50 },
+    vf,
+    kc: { meaning: 'specific cutting force at the mean chip', unit: 'N/mm²', from: 200, upTo: 40_000 },
+  },
+  source: 'Mitsubishi Materials, face-milling power; memory: Tschätsch',
+  example: { given: { ap: 0.2, ae: 2, vf: 480, kc: 5974 }, gives: 0.01912, digits: 5 },
+  value: ({ ap, ae, vf, kc }) => (ap * ae * vf * kc) / 60 / 10 ** 6,
+})
+
+/** The centre runs on a smaller radius than the wall: at R = r it would stand and wrap the corner. Keep r under 0.8 R. */
+export const insideCornerFeed: Formula<'vf' | 'R' | 'rc'> = formula({
+  symbol: 'vf_c',
+  meaning: "feed of the cutter's centre in an inside corner",
+  unit: 'mm/min',
+  expression: 'vf * (R - rc) / R',
+  inputs: {
+    vf,
+    R: { meaning: 'radius of the corner', unit: 'mm', over: 0, upTo: 100 },
+    rc: { meaning: 'radius of the cutter', unit: 'mm', over: 0, upTo: 25 },
+  },
+  source: 'derived: geometry',
+  example: { given: { vf: 991.1, R: 1.5, rc: 1 }, gives: 330.4 },
+  value: ({ vf, R, rc }) => (vf * (R - rc)) / R,
+})
+
+export const LARGEST_CUTTER_IN_CORNER = 0.8
+
+/** Level edges and parallel sides; a mapped contour gives its own length. */
+export const windowPath: Formula<'W' | 'H' | 'R' | 'D'> = formula({
+  symbol: 'U',
+  meaning: "path of the cutter's centre round a rectangular window",
+  unit: 'mm',
+  expression: '2 * (W - 2 * R) + 2 * (H - 2 * R) + 2 * pi * (R - D / 2)',
+  inputs: {
+    W: { meaning: 'width of the window', unit: 'mm', over: 0, upTo: 200 },
+    H: { meaning: 'height of the window', unit: 'mm', over: 0, upTo: 200 },
+    R: { meaning: 'corner radius', unit: 'mm', from: 0, upTo: 50 },
+    D,
+  },
+  source: 'derived: geometry',
+  example: { given: { W: 10, H: 8, R: 1.5, D: 2 }, gives: 27.14 },
+  value: ({ W, H, R, D }) => 2 * (W - 2 * R) + 2 * (H - 2 * R) + 2 * Math.PI * (R - D / 2),
+})
+
+/** True of any smooth closed path without a dent, since it turns once round. */
+export const insetPath: Formula<'U' | 's'> = formula({
+  symbol: 'U_r',
+  meaning: 'path moved inward by the stock left on the wall',
+  unit: 'mm',
+  expression: 'U - 2 * pi * s',
+  inputs: {
+    U: { meaning: 'finishing path', unit: 'mm', over: 0, upTo: 2000 },
+    s: { meaning: 'stock left on the wall', unit: 'mm', from: 0, upTo: 5 },
+  },
+  source: 'derived: geometry of parallel curves',
+  example: { given: { U: 27.14, s: 0.1 }, gives: 26.51 },
+  value: ({ U, s }) => U - 2 * Math.PI * s,
+})
+
+/** The mean of the adjacent-tooth difference; at most t for two teeth. */
+export const runoutChip: Formula<'t' | 'z'> = formula({
+  symbol: 'Delta',
+  meaning: 'thicker chip of the worst tooth',
+  unit: 'mm',
+  expression: 't * sin(pi / z)',
+  inputs: { t: { meaning: 'total indicated runout at the tip', unit: 'mm', from: 0, upTo: 0.1 }, z: { ...z, from: 2 } },
+  source: 'derived: geometry',
+  example: { given: { t: 0.01, z: 4 }, gives: 0.00707, digits: 5 },
+  value: ({ t, z }) => t * Math.sin(Math.PI / z),
+})
+
+export const runoutForce: Formula<'Delta' | 'fz' | 'mc'> = formula({
+  symbol: 'K_t',
+  meaning: 'force of the worst tooth over that of an even one',
+  unit: '',
+  expression: '(1 + Delta / fz)^(1 - mc)',
+  inputs: {
+    Delta: { meaning: 'thicker chip of the worst tooth', unit: 'mm', from: 0, upTo: 0.1 },
+    fz: { ...fz, from: 0.001, upTo: 0.5 },
+    mc: { meaning: 'exponent of chip thickness', unit: '', from: 0, upTo: 0.5 },
+  },
+  source: 'derived: force after Kienzle',
+  example: { given: { Delta: 0.007071, fz: 0.01, mc: 0.24 }, gives: 1.501 },
+  value: ({ Delta, fz, mc }) => (1 + Delta / fz) ** (1 - mc),
+})

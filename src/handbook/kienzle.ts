@@ -1,0 +1,129 @@
+import { type Formula, formula, type Input } from '../formula.ts'
+
+/**
+ * Forces of a cut after Kienzle: the work needed for each unit of chip section falls as the chip gets thicker.
+ *
+ * The source covers chips of 0.05 to 2.5 mm. Small cutters work below it, where the law is extrapolated and stands within
+ * 1 % of a linear-edge model at 6 µm; under 2 µm an edge rubs rather than cuts, so the range stops there.
+ */
+const h: Input = { meaning: 'chip thickness', unit: 'mm', from: 0.002, upTo: 2.5 }
+const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
+const kappa: Input = { meaning: 'cutting-edge (entering) angle', unit: 'deg', from: 30, upTo: 120 }
+const ap: Input = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 20 }
+const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 2000 }
+const Fc: Input = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 100_000 }
+
+/** Below this chip an edge rubs: the force is worked out as if the chip were this thick. */
+export const THINNEST_CHIP = 0.002
+
+/** Factors on the specific force. Source: memory: Tschätsch and Dubbel. */
+export const FORCE_FACTORS = {
+  worn: 1.3,
+  externalTurning: 1,
+  boringDrillingMilling: 1.2,
+  parting: 1.3,
+} as const
+
+/** Radial against cutting force. Source: common practice, no source. */
+export const PASSIVE_FORCE_SHARE = { roughing: 0.4, finishingBelowNoseRadius: 0.6 } as const
+
+export const chipThickness: Formula<'f' | 'kappa'> = formula({
+  symbol: 'h',
+  meaning: 'chip thickness',
+  unit: 'mm',
+  expression: 'f * sin(kappa * pi / 180)',
+  inputs: { f, kappa },
+  source: 'derived: geometry',
+  example: { given: { f: 0.25, kappa: 95 }, gives: 0.249, digits: 4 },
+  value: ({ f, kappa }) => f * Math.sin((kappa * Math.PI) / 180),
+})
+
+export const chipWidth: Formula<'ap' | 'kappa'> = formula({
+  symbol: 'b',
+  meaning: 'chip width',
+  unit: 'mm',
+  expression: 'ap / sin(kappa * pi / 180)',
+  inputs: { ap, kappa },
+  source: 'derived: geometry',
+  example: { given: { ap: 2, kappa: 95 }, gives: 2.008 },
+  value: ({ ap, kappa }) => ap / Math.sin((kappa * Math.PI) / 180),
+})
+
+export const specificCuttingForce: Formula<'kc11' | 'mc' | 'h' | 'K'> = formula({
+  symbol: 'kc',
+  meaning: 'specific cutting force',
+  unit: 'N/mm²',
+  expression: 'kc11 * h^(-mc) * K',
+  inputs: {
+    kc11: { meaning: 'specific cutting force of a chip of 1 mm by 1 mm', unit: 'N/mm²', from: 200, upTo: 6000 },
+    mc: { meaning: 'exponent of chip thickness', unit: '', from: 0, upTo: 0.5 },
+    h,
+    K: { meaning: 'product of the factors for rake, wear and operation', unit: '', from: 0.5, upTo: 4 },
+  },
+  source: 'memory: Kienzle; range of chip thickness from the same, extended downward to 0.002 mm',
+  example: { given: { kc11: 1775, mc: 0.24, h: 0.1, K: 1 }, gives: 3085 },
+  value: ({ kc11, mc, h, K }) => kc11 * h ** -mc * K,
+})
+
+/** The tables' values are for a rake of 0°. */
+export const rakeFactor: Formula<'gamma'> = formula({
+  symbol: 'K_rake',
+  meaning: 'factor on the specific cutting force for the rake',
+  unit: '',
+  expression: '1 - gamma / 100',
+  inputs: { gamma: { meaning: 'rake', unit: 'deg', from: -10, upTo: 20 } },
+  source: 'Sandvik Coromant, specific cutting force, for the direction; memory: 1 % for each degree',
+  example: { given: { gamma: 6 }, gives: 0.94 },
+  value: ({ gamma }) => 1 - gamma / 100,
+})
+
+export const cuttingForce: Formula<'kc' | 'b' | 'h'> = formula({
+  symbol: 'Fc',
+  meaning: 'cutting force',
+  unit: 'N',
+  expression: 'kc * b * h',
+  inputs: {
+    kc: { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 40_000 },
+    b: { meaning: 'chip width', unit: 'mm', over: 0, upTo: 40 },
+    h,
+  },
+  source: 'memory: Kienzle',
+  example: { given: { kc: 1196, b: 1.5, h: 0.2 }, gives: 358.8 },
+  value: ({ kc, b, h }) => kc * b * h,
+})
+
+export const cuttingPower: Formula<'Fc' | 'vc'> = formula({
+  symbol: 'Pc',
+  meaning: 'power at the cut',
+  unit: 'kW',
+  expression: 'Fc * vc / 60000',
+  inputs: { Fc, vc },
+  source: 'derived: force times speed',
+  example: { given: { Fc: 1165, vc: 160 }, gives: 3.107 },
+  value: ({ Fc, vc }) => (Fc * vc) / 60_000,
+})
+
+export const motorPower: Formula<'Pc' | 'eta'> = formula({
+  symbol: 'P',
+  meaning: 'power of the motor',
+  unit: 'kW',
+  expression: 'Pc / eta',
+  inputs: {
+    Pc: { meaning: 'power at the cut', unit: 'kW', from: 0, upTo: 200 },
+    eta: { meaning: 'efficiency of the drive, 0.7 to 0.8', unit: '', from: 0.5, upTo: 1 },
+  },
+  source: 'Kyocera catalogues 2016 to 2022, turning formulas',
+  example: { given: { Pc: 4.037, eta: 0.8 }, gives: 5.046 },
+  value: ({ Pc, eta }) => Pc / eta,
+})
+
+export const spindleTorque: Formula<'Fc' | 'D'> = formula({
+  symbol: 'M',
+  meaning: 'torque at the spindle',
+  unit: 'N m',
+  expression: 'Fc * D / 2000',
+  inputs: { Fc, D: { meaning: 'diameter cut', unit: 'mm', over: 0, upTo: 1000 } },
+  source: 'derived: force times radius',
+  example: { given: { Fc: 1514.1, D: 65 }, gives: 49.21, digits: 2 },
+  value: ({ Fc, D }) => (Fc * D) / 2000,
+})

@@ -1,0 +1,127 @@
+import { type Formula, formula, type Input } from '../formula.ts'
+
+/** Speeds, feeds, times and roughness of a turned surface. */
+const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 2000 }
+const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 100_000 }
+const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
+const r: Input = { meaning: 'nose radius', unit: 'mm', from: 0.05, upTo: 4 }
+
+/** `D` is the diameter being cut: the start diameter of a pass, not the finished one. */
+export const spindleSpeed: Formula<'vc' | 'D'> = formula({
+  symbol: 'n',
+  meaning: 'spindle speed',
+  unit: 'rpm',
+  expression: '1000 * vc / (pi * D)',
+  inputs: { vc, D: { meaning: 'diameter cut, or of the cutter', unit: 'mm', over: 0, upTo: 1000 } },
+  source: 'Kyocera catalogues 2016 to 2022, turning and milling formulas',
+  example: { given: { vc: 160, D: 65 }, gives: 783.5 },
+  value: ({ vc, D }) => (1000 * vc) / (Math.PI * D),
+})
+
+export const cuttingSpeed: Formula<'n' | 'D'> = formula({
+  symbol: 'vc',
+  meaning: 'cutting speed at the spindle speed that the machine reaches',
+  unit: 'm/min',
+  expression: 'pi * D * n / 1000',
+  inputs: { n, D: { meaning: 'diameter cut, or of the cutter', unit: 'mm', over: 0, upTo: 1000 } },
+  source: 'Kyocera catalogues 2016 to 2022, turning and milling formulas',
+  example: { given: { n: 12_000, D: 2 }, gives: 75.4 },
+  value: ({ n, D }) => (Math.PI * D * n) / 1000,
+})
+
+export const feedRate: Formula<'f' | 'n'> = formula({
+  symbol: 'vf',
+  meaning: 'feed rate',
+  unit: 'mm/min',
+  expression: 'f * n',
+  inputs: { f, n },
+  source: 'derived: kinematics',
+  example: { given: { f: 0.25, n: 783.5 }, gives: 195.9 },
+  value: ({ f, n }) => f * n,
+})
+
+export const turningTime: Formula<'L' | 'La' | 'Lo' | 'i' | 'f' | 'n'> = formula({
+  symbol: 't',
+  meaning: 'cutting time along the length',
+  unit: 'min',
+  expression: '(La + L + Lo) * i / (f * n)',
+  inputs: {
+    L: { meaning: 'length cut', unit: 'mm', from: 0, upTo: 3000 },
+    La: { meaning: 'approach, 1 to 3 mm', unit: 'mm', from: 0, upTo: 20 },
+    Lo: { meaning: 'overtravel, 1 to 2 mm', unit: 'mm', from: 0, upTo: 20 },
+    i: { meaning: 'passes', unit: '', from: 1, upTo: 100, whole: true },
+    f,
+    n,
+  },
+  source: 'derived: kinematics; approach and overtravel: common practice, no source',
+  example: { given: { L: 85, La: 2, Lo: 2, i: 1, f: 0.25, n: 783.5 }, gives: 0.4544 },
+  value: ({ L, La, Lo, i, f, n }) => ((La + L + Lo) * i) / (f * n),
+})
+
+/** At constant cutting speed until the spindle reaches its limit, then at the limit: to the centre it would need no end. */
+export const facingTime: Formula<'Do' | 'Di' | 'vc' | 'f' | 'n'> = formula({
+  symbol: 't',
+  meaning: 'time of one facing pass at constant cutting speed, the spindle speed limited',
+  unit: 'min',
+  expression:
+    'pi * (Do^2 - min(Do, max(Di, 1000 * vc / (pi * n)))^2) / (4000 * vc * f) + (min(Do, max(Di, 1000 * vc / (pi * n))) - Di) / (2 * f * n)',
+  inputs: {
+    Do: { meaning: 'diameter where the pass begins', unit: 'mm', over: 0, upTo: 500 },
+    Di: { meaning: 'diameter where it ends', unit: 'mm', from: 0, upTo: 500 },
+    vc,
+    f,
+    n: { ...n, meaning: 'spindle speed limit' },
+  },
+  source: 'derived: kinematics',
+  example: { given: { Do: 65, Di: 50, vc: 160, f: 0.2, n: 3000 }, gives: 0.04234 },
+  value: ({ Do, Di, vc, f, n }) => {
+    const limited = Math.min(Do, Math.max(Di, (1000 * vc) / (Math.PI * n)))
+    return (Math.PI * (Do ** 2 - limited ** 2)) / (4000 * vc * f) + (limited - Di) / (2 * f * n)
+  },
+})
+
+export const removalRate: Formula<'vc' | 'ap' | 'f'> = formula({
+  symbol: 'Q',
+  meaning: 'metal removed',
+  unit: 'cm³/min',
+  expression: 'vc * ap * f',
+  inputs: { vc, ap: { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 20 }, f },
+  source: 'Kyocera catalogues 2016 to 2022, turning formulas',
+  example: { given: { vc: 160, ap: 2, f: 0.25 }, gives: 80 },
+  value: ({ vc, ap, f }) => vc * ap * f,
+})
+
+/** The ridges that a round nose leaves; the real surface is rougher. Use it up to a feed of half the nose radius. */
+export const turnedRoughness: Formula<'f' | 'r'> = formula({
+  symbol: 'Rz',
+  meaning: 'height of the ridges that the nose leaves',
+  unit: 'µm',
+  expression: 'f^2 / (8 * r) * 1000',
+  inputs: { f, r },
+  source: 'Kyocera catalogues 2016 to 2022, turning formulas; limit of feed: common practice, no source',
+  example: { given: { f: 0.1, r: 0.4 }, gives: 3.125 },
+  value: ({ f, r }) => (f ** 2 / (8 * r)) * 1000,
+})
+
+export const feedForRoughness: Formula<'Rz' | 'r'> = formula({
+  symbol: 'f',
+  meaning: 'feed that leaves ridges of the height wanted',
+  unit: 'mm/rev',
+  expression: 'sqrt(8 * r * Rz / 1000)',
+  inputs: { Rz: { meaning: 'height of the ridges', unit: 'µm', over: 0, upTo: 200 }, r },
+  source: 'Kyocera catalogues 2016 to 2022, turning formulas, solved for the feed',
+  example: { given: { Rz: 9.766, r: 0.8 }, gives: 0.25 },
+  value: ({ Rz, r }) => Math.sqrt((8 * r * Rz) / 1000),
+})
+
+/** A parabolic ridge of height Rz lies Rz/3 from its mean line on average in height, and 4·Rz/(9·√3) in deviation. */
+export const ridgeHeightOfRa: Formula<'Ra'> = formula({
+  symbol: 'Rz',
+  meaning: 'height of the ridges of a turned surface of this Ra',
+  unit: 'µm',
+  expression: '9 * sqrt(3) / 4 * Ra',
+  inputs: { Ra: { meaning: 'arithmetical mean deviation', unit: 'µm', over: 0, upTo: 50 } },
+  source: 'derived: geometry, arithmetical mean deviation of ridges that are parabolic arcs',
+  example: { given: { Ra: 1.6 }, gives: 6.2354 },
+  value: ({ Ra }) => ((9 * Math.sqrt(3)) / 4) * Ra,
+})
