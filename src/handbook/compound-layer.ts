@@ -1,0 +1,56 @@
+import { type Formula, formula } from '../formula.ts'
+import type { Micrometre } from '../units.ts'
+
+/** Thickness of the compound (white) layer. `ordered` is the limit that the order asks for, µm. */
+export type CompoundLayer = {
+  readonly process: string
+  readonly least: Micrometre
+  readonly usual: Micrometre
+  readonly most: Micrometre
+  readonly ordered: Micrometre
+  readonly source: string
+}
+
+const OUTER_LIMITS =
+  'Industrial Heating, principles of gas nitriding (5 to 50 µm by cycle and stages); the usual value memory'
+
+export const COMPOUND_LAYERS: readonly CompoundLayer[] = [
+  { process: 'gas nitriding', least: 3, usual: 10, most: 15, ordered: 15, source: `two stages: ${OUTER_LIMITS}` },
+  { process: 'gas nitriding, one stage', least: 10, usual: 20, most: 50, ordered: 25, source: OUTER_LIMITS },
+  { process: 'plasma nitriding', least: 0, usual: 5, most: 10, ordered: 10, source: OUTER_LIMITS },
+  {
+    process: 'salt-bath nitriding',
+    least: 10,
+    usual: 15,
+    most: 20,
+    ordered: 20,
+    source: 'trade text on salt-bath nitrocarburising: 10 to 20 µm',
+  },
+  { process: 'nitrocarburising', least: 8, usual: 15, most: 25, ordered: 25, source: 'memory: 8 to 25 µm' },
+]
+
+export const compoundLayer = (process: string): CompoundLayer | undefined =>
+  COMPOUND_LAYERS.find(row => row.process === process)
+
+/** Keep or remove, and how much to take per side, mm. A layer kept on purpose must not be honed away. */
+export const LAYER_ON_SURFACE = {
+  'running bore': { keep: false, least: 0.02, usual: 0.03, most: 0.05 },
+  'thin nitrocarburised bore': { keep: true, least: 0.002, usual: 0.003, most: 0.005 },
+  'pin outside': { keep: false, least: 0.02, usual: 0.03, most: 0.05 },
+  'liner outside': { keep: false, least: 0.02, usual: 0.06, most: 0.1 },
+} as const
+
+/** Removed where a surface slides: it breaks into hard debris (Podgornik et al., Wear 232 (1999) 231; liners, Goryushin). */
+export const removalForLayer: Formula<'C_max' | 'm'> = formula({
+  symbol: 's_min',
+  meaning: 'least removal per side that leaves no compound layer',
+  unit: 'mm',
+  expression: 'C_max + m',
+  inputs: {
+    C_max: { meaning: 'thickest compound layer', unit: 'mm', from: 0, upTo: 0.06 },
+    m: { meaning: 'cut beyond the layer', unit: 'mm', from: 0, upTo: 0.05 },
+  },
+  source: 'common practice, no source',
+  example: { given: { C_max: 0.017, m: 0.005 }, gives: 0.022 },
+  value: ({ C_max, m }) => C_max + m,
+})

@@ -1,0 +1,33 @@
+import { type Formula, formula } from '../formula.ts'
+
+/** Change of diameter by quenched processes, fraction of the diameter. Common practice, no source, but where a row says more. */
+export const QUENCH_CHANGE = {
+  /** Either way: a carburised and quenched sleeve of 40 to 80 mm. Shops see 0.05 to 0.15 %. */
+  carburising: { least: -0.001, nominal: 0, most: 0.001, source: 'common practice, no source: ±0.1 % of diameter' },
+  'induction hardening': {
+    least: 0.0005,
+    nominal: 0.00075,
+    most: 0.001,
+    source: 'common practice, no source: 0.05 to 0.1 % of diameter, local',
+  },
+  'through hardening': {
+    least: 0.001,
+    nominal: 0.0015,
+    most: 0.002,
+    source: 'memory: bars and rings of 100Cr6 grow 0.10 to 0.20 % by quench and temper',
+  },
+} as const
+
+export const quenchGrowth: Formula<'c' | 'D'> = formula({
+  symbol: 'g',
+  meaning: 'change per side of an outside diameter by quench and temper',
+  unit: 'mm',
+  expression: 'c * D / 2',
+  inputs: {
+    c: { meaning: 'change as a fraction of the diameter', unit: '', from: -0.005, upTo: 0.005 },
+    D: { meaning: 'diameter', unit: 'mm', over: 0, upTo: 1000 },
+  },
+  source: 'derived: half of the change on diameter',
+  example: { given: { c: 0.0015, D: 30 }, gives: 0.0225 },
+  value: ({ c, D }) => (c * D) / 2,
+})

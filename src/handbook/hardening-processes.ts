@@ -1,0 +1,75 @@
+import type { Celsius, Hour } from '../units.ts'
+import type { DepthTerm } from './case-tolerance.ts'
+import type { ChoiceColumn } from './hardening-choice.ts'
+
+/** The window of a process. A process without `hours` is over in seconds; one without `usual` follows the works' habit. */
+export type HardeningWindow = {
+  readonly process: string
+  readonly term: DepthTerm
+  readonly column: ChoiceColumn
+  readonly temperature: { readonly least: Celsius; readonly usual?: Celsius; readonly most: Celsius }
+  /** Usual time at temperature. */
+  readonly hours?: { readonly least: Hour; readonly most: Hour }
+  readonly source: string
+}
+
+export const HARDENING_WINDOWS: readonly HardeningWindow[] = [
+  {
+    process: 'gas nitriding',
+    term: 'NHD',
+    column: 'nitride',
+    temperature: { least: 480, most: 590 },
+    hours: { least: 5, most: 100 },
+    source: 'table of diffusion treatments, ASM type, 480 to 590 °C; Encyclopaedia Britannica, 5 to 100 h',
+  },
+  {
+    process: 'plasma nitriding',
+    term: 'NHD',
+    column: 'nitride',
+    temperature: { least: 340, most: 565 },
+    hours: { least: 5, most: 100 },
+    source: 'table of diffusion treatments, ASM type; time as gas nitriding or shorter',
+  },
+  {
+    process: 'salt-bath nitriding',
+    term: 'NHD',
+    column: 'nitride',
+    temperature: { least: 510, usual: 540, most: 565 },
+    hours: { least: 1, most: 4 },
+    source:
+      'table of diffusion treatments, ASM type, 510 to 565 °C; 4 h normal limit, teaching text of low reliability',
+  },
+  {
+    process: 'nitrocarburising',
+    term: 'NHD',
+    column: 'nitrocarburise',
+    temperature: { least: 525, usual: 570, most: 625 },
+    hours: { least: 2, most: 6 },
+    source: 'encyclopaedic text on ferritic nitrocarburising, 525 to 625 °C; 2 to 6 h memory',
+  },
+  {
+    process: 'carburising',
+    term: 'CHD',
+    column: 'carburise',
+    temperature: { least: 850, usual: 930, most: 980 },
+    hours: { least: 0.5, most: 30 },
+    source: 'common practice, no source',
+  },
+  {
+    process: 'induction hardening',
+    term: 'SHD',
+    column: 'induction',
+    temperature: { least: 850, usual: 900, most: 1000 },
+    source: 'common practice, no source',
+  },
+]
+
+export const hardeningWindow = (process: string): HardeningWindow | undefined =>
+  HARDENING_WINDOWS.find(window => window.process === process)
+
+/** What each depth means. The definition goes on every order: a depth without it is no depth. */
+export const DEPTH_DEFINITIONS: { readonly [term in DepthTerm]: string } = {
+  NHD: 'nitriding hardness depth: from the surface as nitrided to core hardness + 50 HV, HV0.5 (ISO 18203)',
+  CHD: 'case hardening depth: from the surface as hardened to 550 HV1 (ISO 18203)',
+  SHD: 'surface hardening depth: from the surface as hardened to 80 % of the least surface hardness, HV1 (ISO 18203)',
+}
