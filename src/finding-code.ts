@@ -18,6 +18,7 @@ type InputCode =
   | 'input/alias'
   | 'input/bands'
   | 'input/choose-one'
+  | 'input/converted'
   | 'input/decimal-comma'
   | 'input/duplicate-key'
   | 'input/empty'

@@ -62,7 +62,8 @@ export type HardeningProcess =
 /** As left after finishing; depth by the process's own definition. */
 export type Hardening = {
   readonly process: HardeningProcess
-  readonly hardness?: { readonly least: Vickers }
+  /** `written` as in the part file: a scale that does not suit the process is a finding. */
+  readonly hardness?: { readonly least: Vickers; readonly written?: string }
   readonly depth?: { readonly least: Millimetre }
   /** Temperature of the process where the part fixes it. */
   readonly temperature?: Celsius
@@ -87,6 +88,14 @@ export type Corner = {
   readonly radius: Millimetre
 }
 
+/** Lengths of a port that the part file gives a tolerance of their own; the others take the works' habits. */
+export type DrawnPort = {
+  readonly top?: DrawnSize
+  readonly height?: DrawnSize
+  readonly bottom?: DrawnSize
+  readonly width?: DrawnSize
+}
+
 /** One window, or one bridged pair, on the finished bore. A mirrored port has been made into two of these. */
 export type Port = {
   readonly name: string
@@ -109,6 +118,7 @@ export type Port = {
   readonly up: Degree
   readonly back: Degree
   readonly cut: 'level' | 'straight'
+  readonly drawn?: DrawnPort
   readonly path: string
 }
 

@@ -169,6 +169,8 @@ export type Shop = {
     readonly grade: string
     readonly surface: Vickers
     readonly core: Vickers
+    /** Nitriding depth constant at 520 °C, mm/h^0.5. */
+    readonly depthConstant?: number
   }[]
   /** Pointers that the shop file itself sets: a figure without one is the built-in default. */
   readonly set: ReadonlySet<string>

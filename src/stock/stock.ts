@@ -1,5 +1,5 @@
 import type { Limits, Roughness } from '../limits.ts'
-import type { Degree, Hour, Millimetre, Vickers } from '../units.ts'
+import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
 
 /** A size as it must measure when an operation is done. */
 export type OperationSize = Limits & {
@@ -64,7 +64,7 @@ export type CasePlan = {
     readonly nominal: Hour
     readonly most: Hour
   }
-  readonly temperature: Degree
+  readonly temperature: Celsius
   readonly compoundLayer: {
     readonly nominal: Millimetre
     readonly most: Millimetre
@@ -79,6 +79,21 @@ export type CasePlan = {
     readonly high: Vickers
   }[]
   readonly testLoad: string
+  /** Which sides are treated: neither masked nor absent. */
+  readonly treated?: { readonly outside: boolean; readonly bore: boolean }
+  /** Where the depth ends: core + 50 HV, 550 HV, or 80 % of the least surface hardness. */
+  readonly limitHardness?: Vickers
+  /** At the finished surface where least, middle and most come off. */
+  readonly hardnessAfter?: readonly HardnessAfter[]
+}
+
+export type HardnessBand = { readonly low: Vickers; readonly expected: Vickers; readonly high: Vickers }
+
+export type HardnessAfter = {
+  readonly surface: string
+  readonly least: HardnessBand
+  readonly nominal: HardnessBand
+  readonly most: HardnessBand
 }
 
 /** The size ladder of one surface: its limits after every operation that changes it. */

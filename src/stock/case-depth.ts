@@ -1,0 +1,117 @@
+import { fixed } from '../figures.ts'
+import type { Finding } from '../finding.ts'
+import { LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-limits.ts'
+import { DEPTH_TOLERANCE_SOURCE, upperTolerance } from '../handbook/case-tolerance.ts'
+import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
+import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import { depthForHardness, SHAPE, shareOfRise } from '../handbook/hardness-profile.ts'
+import type { Part } from '../part/part.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import type { CaseFigures } from './case-figures.ts'
+import { caseFinding } from './case-finding.ts'
+
+export type OrderedDepth = {
+  readonly asked: Millimetre
+  readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
+  readonly findings: readonly Finding[]
+}
+
+/** Depths are ordered in steps of this. */
+const STEP = 0.05
+/** Deeper than any supplier's range, mm. */
+const DEEPEST = { NHD: 1, CHD: 2.5, SHD: 5 } as const
+
+/**
+ * Depth to order: the depth asked is left, the hardness asked is held by the expected model, and no more than half of the
+ * case goes, all where most is taken off. No minus side.
+ */
+export function orderedDepth(
+  notebook: Notebook,
+  part: Part,
+  window: HardeningWindow,
+  figures: CaseFigures,
+  most: Millimetre,
+): OrderedDepth | { readonly refused: Finding } {
+  const s = Math.max(0, most)
+  const { asked, findings } = depthAsked(part, window)
+  const about = { about: 'case' }
+  const reasons = [
+    { why: 'the depth asked', depth: notebook.use(depthToOrder, { N_f: asked, s_max: s }, about) },
+    {
+      why: `no more than ${REMOVAL_SHARE.refuse * 100} % of the case taken off`,
+      depth: notebook.use(depthForShare, { s_max: s, f: REMOVAL_SHARE.refuse }, about),
+    },
+  ]
+  const hardness = part.hardening?.hardness?.least
+  if (hardness !== undefined && hardness > figures.core) {
+    if (hardness >= figures.surface.usual) return { refused: outOfReach(part, figures, hardness) }
+    const share = (H: number) => notebook.use(shareOfRise, { H, H_s: figures.surface.usual, H_c: figures.core }, about)
+    if (s > 0) {
+      const given = { s, p: share(figures.limit), q: share(hardness), n: SHAPE.expected }
+      reasons.push({
+        why: `${fixed(hardness, 0)} HV by the expected model`,
+        depth: notebook.use(depthForHardness, given, about),
+      })
+    }
+  }
+  const deciding = reasons.reduce((deepest, reason) => (reason.depth > deepest.depth ? reason : deepest))
+  const least = Math.round(Math.ceil(deciding.depth / STEP - 1e-6)) * STEP
+  const rounded = Math.max(STEP, Number(least.toFixed(2)))
+  if (rounded > DEEPEST[window.term]) {
+    return {
+      refused: caseFinding(
+        part,
+        'error',
+        'case/too-deep',
+        '/hardening/depth',
+        `${fixed(s, 3)} mm off at the worst place needs a case of ${fixed(rounded, 2)} mm (${deciding.why}); ${window.process} is ordered to ${DEEPEST[window.term]} mm at most`,
+        'take off less after hardening, ask for less depth or hardness, or choose a steel that nitrides harder',
+      ),
+    }
+  }
+  const upper = upperTolerance(window.term, rounded)
+  notebook.note({
+    ...about,
+    symbol: 'N_order',
+    meaning: `depth ordered, decided by ${deciding.why}, rounded up to ${STEP}`,
+    value: rounded,
+    unit: 'mm',
+    expression: `max(${reasons.map(({ depth }) => fixed(depth, 4)).join(', ')}), +${upper} -0`,
+    source: `derived: the deepest of the needs; upper deviation ${DEPTH_TOLERANCE_SOURCE}`,
+  })
+  return { asked, ordered: { least: rounded, most: Number((rounded + upper).toFixed(3)) }, findings }
+}
+
+function depthAsked(
+  part: Part,
+  window: HardeningWindow,
+): { readonly asked: Millimetre; readonly findings: readonly Finding[] } {
+  const asked = part.hardening?.depth?.least
+  if (asked !== undefined) return { asked, findings: [] }
+  return {
+    asked: LEAST_CASE_LEFT,
+    findings: [
+      caseFinding(
+        part,
+        window.term === 'NHD' ? 'note' : 'warning',
+        'case/depth-not-asked',
+        '/hardening',
+        `no depth is asked for: ${LEAST_CASE_LEFT} mm left on a running surface is planned (estimate, 0.10 to 0.25)`,
+        'write depth: min … as it must be left after finishing',
+      ),
+    ],
+  }
+}
+
+function outOfReach(part: Part, { surface }: CaseFigures, hardness: number): Finding {
+  const range = surface.least === surface.most ? '' : `, ${surface.least} to ${surface.most}`
+  return caseFinding(
+    part,
+    'error',
+    'case/hardness-out-of-reach',
+    '/hardening/hardness',
+    `${fixed(hardness, 0)} HV after finishing is not below what ${part.material.grade} reaches at the surface: about ${surface.usual} HV${range}`,
+    'ask for less hardness, or choose a steel that hardens further',
+  )
+}

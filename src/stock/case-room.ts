@@ -1,0 +1,77 @@
+import { fixed } from '../figures.ts'
+import type { Finding } from '../finding.ts'
+import { BRIDGE_LIMITS, WALL_LIMIT_SOURCE, WALL_WARNING, wallLimit } from '../handbook/case-limits.ts'
+import type { Part } from '../part/part.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { caseFinding } from './case-finding.ts'
+import { boreOf, treatedSides } from './case-surfaces.ts'
+
+type Ordered = { readonly least: Millimetre; readonly most: Millimetre }
+
+/** Whether the wall and the bars between windows keep a core: a section that is case through and through is brittle. */
+export function roomFindings(notebook: Notebook, part: Part, wall: Millimetre, ordered: Ordered): readonly Finding[] {
+  return [...wallFindings(notebook, part, wall, ordered), ...bridgeFindings(part, ordered)]
+}
+
+function wallFindings(notebook: Notebook, part: Part, wall: Millimetre, { most }: Ordered): readonly Finding[] {
+  if (!boreOf(part)) return []
+  const { outside, bore } = treatedSides(part)
+  const sides = Number(outside) + Number(bore)
+  if (sides === 0) return []
+  const share = wallLimit(wall)
+  const path = '/hardening/depth'
+  if (share === undefined) {
+    return [
+      caseFinding(
+        part,
+        'warning',
+        'case/wall-eaten',
+        path,
+        `the wall of ${fixed(wall, 2)} mm is under 1.5 mm: there is no rule for how much of it may be case`,
+        'ask the hardener, and section a coupon of the same wall',
+      ),
+    ]
+  }
+  const taken = sides * most
+  const limit = share * wall
+  notebook.note({
+    about: 'case',
+    symbol: 'N_wall',
+    meaning: 'case on both sides together, most, that the wall bears',
+    value: limit,
+    unit: 'mm',
+    expression: `${share} * ${Number(wall.toPrecision(8))}`,
+    source: WALL_LIMIT_SOURCE,
+  })
+  if (taken <= WALL_WARNING * limit) return []
+  const over = taken > limit
+  return [
+    caseFinding(
+      part,
+      over ? 'error' : 'warning',
+      'case/wall-eaten',
+      path,
+      `${sides === 2 ? 'case outside and in the bore is' : 'the case is'} up to ${fixed(taken, 2)} mm of a ${fixed(wall, 2)} mm wall; ${over ? '' : 'close to '}the limit is ${fixed(limit, 2)} mm`,
+      'ask for less depth, take off less after hardening, mask one side all round, or make the wall thicker',
+    ),
+  ]
+}
+
+function bridgeFindings(part: Part, { least }: Ordered): readonly Finding[] {
+  return part.ports.flatMap(port => {
+    if (port.bridge === undefined || port.bridge >= BRIDGE_LIMITS.warn * least) return []
+    const refused = port.bridge < BRIDGE_LIMITS.refuse * least
+    const wanted = (refused ? BRIDGE_LIMITS.refuse : BRIDGE_LIMITS.warn) * least
+    return [
+      caseFinding(
+        part,
+        refused ? 'error' : 'warning',
+        'case/bridge-eaten',
+        `${port.path}/bridge`,
+        `the bridge of ${port.name} is ${fixed(port.bridge, 2)} mm, ${fixed(port.bridge / least, 1)} times the case ordered; it takes case on all four sides and ${refused ? `is refused under ${BRIDGE_LIMITS.refuse}` : `should be ${BRIDGE_LIMITS.warn}`} times (common practice)`,
+        `make the bridge ${fixed(Math.ceil(wanted * 10 - 1e-6) / 10, 1)} mm or wider, order less depth, or mask it if the drawing allows`,
+      ),
+    ]
+  })
+}

@@ -1,0 +1,95 @@
+import { fixed } from '../figures.ts'
+import type { Finding } from '../finding.ts'
+import {
+  STRESS_RELIEF_MARGINS,
+  stressReliefCeiling,
+  stressReliefFloor,
+  TEMPER_MARGIN,
+} from '../handbook/stress-relief.ts'
+import { equivalentTemper, USUAL_TEMPER_TIME } from '../handbook/temper.ts'
+import { temperEstimates } from '../handbook/temper-response.ts'
+import type { Part } from '../part/part.ts'
+import type { Celsius, Hour } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { caseFinding } from './case-finding.ts'
+
+export type StressReliefWindow = { readonly least: Celsius; readonly most: Celsius; readonly chosen: Celsius }
+
+/** Hot enough that nitriding releases nothing more, cool enough that the temper stays. The hottest of it is chosen. */
+export function stressReliefIn(
+  notebook: Notebook,
+  part: Part,
+  nitriding: Celsius,
+  temper: Celsius,
+): StressReliefWindow | Finding {
+  const about = { about: 'stress relief' }
+  const least = notebook.use(stressReliefFloor, { T_n: nitriding, m: STRESS_RELIEF_MARGINS.overNitriding }, about)
+  const most = notebook.use(stressReliefCeiling, { T_t: temper, m: STRESS_RELIEF_MARGINS.underTemper }, about)
+  if (most >= least) return { least, most, chosen: most }
+  return caseFinding(
+    part,
+    'error',
+    'case/stress-relief-window',
+    '/material/temper',
+    `no stress-relief temperature: it must be ${fixed(least, 0)} °C or more for nitriding at ${fixed(nitriding, 0)} °C, and ${fixed(most, 0)} °C or less for a temper of ${fixed(temper, 0)} °C`,
+    `nitride at ${fixed(most - STRESS_RELIEF_MARGINS.overNitriding, 0)} °C or less, or buy bar tempered at ${fixed(least + STRESS_RELIEF_MARGINS.underTemper, 0)} °C or more`,
+  )
+}
+
+export function temperUnknown(part: Part): Finding {
+  const { grade, hardness } = part.material
+  const estimates = hardness === undefined ? undefined : temperEstimates(grade, hardness)
+  const apart = estimates
+    ? `; published tables for ${fixed(hardness ?? 0, 0)} HV give ${estimates.map(({ temper }) => `${fixed(temper, 0)} °C`).join(' and ')}, too far apart to choose`
+    : ''
+  return caseFinding(
+    part,
+    'error',
+    'case/temper-unknown',
+    '/material',
+    `the tempering temperature of the ${grade} bar is not given: whether nitriding softens it cannot be told`,
+    `read it from the bar certificate and write it as temper:${apart}`,
+  )
+}
+
+/** Margin of the temper over the cycle, by temperature and by temperature with time. */
+export function temperFindings(
+  notebook: Notebook,
+  part: Part,
+  nitriding: Celsius,
+  hours: Hour,
+  temper: Celsius,
+): readonly Finding[] {
+  const margin = temper - nitriding
+  const findings: Finding[] = []
+  if (margin < TEMPER_MARGIN.usual) {
+    findings.push(
+      caseFinding(
+        part,
+        margin < TEMPER_MARGIN.least ? 'error' : 'warning',
+        'case/temper-margin',
+        '/material/temper',
+        `the temper of ${fixed(temper, 0)} °C is ${fixed(margin, 0)} K over nitriding at ${fixed(nitriding, 0)} °C; ${TEMPER_MARGIN.usual} K is usual and ${TEMPER_MARGIN.least} K the least`,
+        `nitride at ${fixed(temper - TEMPER_MARGIN.usual, 0)} °C or less, or buy bar tempered at ${fixed(nitriding + TEMPER_MARGIN.usual, 0)} °C or more`,
+      ),
+    )
+  }
+  const equivalent = notebook.use(
+    equivalentTemper,
+    { T: nitriding, t: hours, t_0: USUAL_TEMPER_TIME },
+    { about: 'core' },
+  )
+  if (equivalent > temper) {
+    findings.push(
+      caseFinding(
+        part,
+        'warning',
+        'case/core-softens',
+        '/material/temper',
+        `${fixed(hours, 0)} h at ${fixed(nitriding, 0)} °C soften like a ${USUAL_TEMPER_TIME} h temper at ${fixed(equivalent, 0)} °C, above the bar's ${fixed(temper, 0)} °C: the core loses hardness`,
+        `nitride cooler or shallower, or buy bar tempered at ${fixed(Math.ceil(equivalent / 5) * 5, 0)} °C or more`,
+      ),
+    )
+  }
+  return findings
+}
