@@ -62,15 +62,14 @@ function placeInOrder(
   const leaders: Segment[] = []
   for (const index of order) {
     const label = labels[index]
-    const place =
-      label &&
-      firstPlace(
-        label,
-        place =>
-          room.isFree(place.box) &&
-          !letterings.some(box => enters(place.leader, box)) &&
-          !leaders.some(other => meet(other, place.leader)),
-      )
+    if (!label) continue
+    const fits = ({ box, leader }: Placed): boolean =>
+      room.isFree(box) &&
+      !letterings.some(other => enters(leader, other)) &&
+      !leaders.some(other => meet(other, leader)) &&
+      !lines.some(other => runsAlong(leader, other))
+    const isClear = (place: Placed): boolean => fits(place) && !lines.some(other => meet(tail(place.leader), other))
+    const place = firstPlace(label, isClear) ?? firstPlace(label, fits)
     if (!place) continue
     placed[index] = place
     room.takeBox(place.box)
@@ -79,6 +78,24 @@ function placeInOrder(
     leaders.push(place.leader)
   }
   return placed
+}
+
+/** The leader without its first points, which stand on the line it is about. */
+const tail = ({ from, to }: Segment): Segment => {
+  const part = Math.min(0.5, (2 * GAP) / Math.hypot(to.x - from.x, to.y - from.y))
+  return { from: { x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) }, to }
+}
+
+/** True when a leader could be taken for the continuation of a line: under 8° to it and, where it lies beside it, close. */
+function runsAlong(leader: Segment, { from, to }: Segment): boolean {
+  const [x, y] = [leader.to.x - leader.from.x, leader.to.y - leader.from.y]
+  const length = Math.hypot(x, y)
+  const [across, along] = [x * (to.y - from.y) - y * (to.x - from.x), x * (to.x - from.x) + y * (to.y - from.y)]
+  if (Math.abs(across) > 0.14 * Math.abs(along)) return false
+  const place = (point: XY): number => ((point.x - leader.from.x) * x + (point.y - leader.from.y) * y) / length
+  const off = (point: XY): number => ((point.x - leader.from.x) * y - (point.y - leader.from.y) * x) / length
+  const [start, end] = [Math.min(place(from), place(to)), Math.max(place(from), place(to))]
+  return end > GAP && start < length && Math.min(Math.abs(off(from)), Math.abs(off(to))) < GAP
 }
 
 /** Nearest first; at one distance the way wanted first, then turning away from it to both sides. */

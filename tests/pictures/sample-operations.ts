@@ -1,5 +1,6 @@
 import type { Limits } from '../../src/limits.ts'
 import type { PlannedOperation } from '../../src/plan/plan.ts'
+import type { PlannedPort } from '../../src/ports/port.ts'
 import type { Operation, Process, Purpose } from '../../src/route/operation.ts'
 import type { OperationSize, Shape } from '../../src/stock/stock.ts'
 import { samplePort } from './sample-windows.ts'
@@ -44,7 +45,7 @@ const GROUND = shape(0, 92, 61.97, 54.98, 47.8, true)
 const BORED = shape(0, 92, 61.97, 54.98, 47.97, true)
 const HONED = shape(0, 92, 61.97, 54.98, 48.008, true)
 
-export const PORTS = [
+export const PORTS: readonly PlannedPort[] = [
   samplePort({
     name: 'exhaust',
     role: 'exhaust',

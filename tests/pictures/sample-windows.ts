@@ -58,15 +58,15 @@ export function sampleWindow(port: SamplePort, at: number, width: number, corner
 function roundedOutline(at: number, half: number, top: number, bottom: number, corner: number): readonly EdgePoint[] {
   const turn = degrees(corner / BORE)
   const corners = [
-    { azimuth: at + half - turn, depth: top + corner, from: 270 },
+    { azimuth: at + half - turn, depth: top + corner, from: 90 },
     { azimuth: at + half - turn, depth: bottom - corner, from: 180 },
-    { azimuth: at - half + turn, depth: bottom - corner, from: 90 },
+    { azimuth: at - half + turn, depth: bottom - corner, from: 270 },
     { azimuth: at - half + turn, depth: top + corner, from: 0 },
   ]
   return corners.flatMap(({ azimuth, depth, from }) =>
     Array.from({ length: 9 }, (_, index) => {
-      const angle = radians(from - (index * 90) / 8)
-      return { azimuth: azimuth - turn * Math.sin(angle), depth: depth - corner * Math.cos(angle) }
+      const angle = radians(from + (index * 90) / 8)
+      return { azimuth: azimuth - turn * Math.cos(angle), depth: depth - corner * Math.sin(angle) }
     }),
   )
 }

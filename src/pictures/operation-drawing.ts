@@ -1,0 +1,172 @@
+import { angle } from '../figures.ts'
+import type { Plan, PlannedOperation } from '../plan/plan.ts'
+import { HARDENING_PROCESSES } from '../route/operation.ts'
+import { type Box, boundsOf, segmentsOf } from './box.ts'
+import { type Span, stackDimensions } from './dimension-stack.ts'
+import { type Block, labelBlock, placedMarks } from './label.ts'
+import { CUT, moved, SMALL, TREATED, text } from './marks.ts'
+import { type PartView, partMarks, partView } from './part-view.ts'
+import { LINE, type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
+import { placeLabels } from './place-labels.ts'
+import { largestRadius, outsideOf, radiusAt } from './profile.ts'
+import { scalesThatFit, scaleWritten } from './scale.ts'
+import { tellingView, type View } from './section-plane.ts'
+import { dimensionedDepths, sizeAnchor } from './size-anchor.ts'
+import { type Shown, shownSizes } from './size-label.ts'
+import { surfaceMarks } from './surface-marks.ts'
+
+export type Room = { readonly width: Point; readonly height: Point }
+
+const CAPTION: Point = 14
+const SIDE: Point = onPaper(6)
+/** Left for the labels above the part. */
+const ABOVE: Point = onPaper(13)
+
+type Drawn = { readonly marks: readonly Mark[]; readonly missing: readonly Shown[]; readonly bottom: Point }
+
+/**
+ * The part as it leaves one operation, at the largest standard scale at which every size finds its place: half-section
+ * above the centre line, outside below it, what is cut here in the widest line.
+ */
+export function drawOperation(plan: Plan, operation: PlannedOperation, room: Room, measure: Measure): Picture {
+  const { shape } = operation
+  const view = tellingView(shape.ported ? plan.ports : [])
+  const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
+  const scales = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 2)
+  let best: Drawn & { readonly scale: number } = { marks: [], missing: [], bottom: room.height, scale: 1 }
+  for (const [index, scale] of scales.entries()) {
+    const drawn = drawAt(plan, operation, view, scale, room, measure)
+    const fits = drawn.bottom <= room.height - CAPTION && drawn.missing.length === 0
+    if (fits || index === 0 || drawn.missing.length < best.missing.length) best = { ...drawn, scale }
+    if (fits) break
+  }
+  const caption = captionOf(operation, view, best.scale, best.missing)
+  return cropped(best.marks, caption, room, measure, alternativeOf(plan, operation, best.scale))
+}
+
+function drawAt(
+  plan: Plan,
+  operation: PlannedOperation,
+  view: View,
+  scale: number,
+  room: Room,
+  measure: Measure,
+): Drawn {
+  const { shape } = operation
+  const bores = new Set(shape.bore.map(({ name }) => name))
+  const sizes = shownSizes(operation, plan.inspection.characteristics, {
+    bores,
+    ports: new Set(plan.ports.map(({ name }) => name)),
+  })
+  const blocks = new Map(sizes.map(shown => [shown, labelBlock(shown.rows, measure)]))
+  const above = Math.max(ABOVE, ...[...blocks.values()].map(({ height }) => height + ABOVE / 2))
+  const frame: Box = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
+  const length = onPaper((shape.bottom - shape.top) * scale)
+  const widest = Math.max(0, ...sizes.map(shown => labelOutside(shown, blocks.get(shown), shape.top, scale)))
+  const left = Math.max((room.width - length) / 2, Math.min(widest + 2 * SIDE, room.width - length - SIDE))
+  const drawing = partView(shape, plan.ports, view, isFinished(plan, operation), {
+    left: left - onPaper(shape.top * scale),
+    axis: above + onPaper(largestRadius(shape) * scale),
+    scale,
+  })
+  const marks = [...partMarks(drawing), ...workedMarks(operation, drawing, scale)]
+  const spans = sizes.flatMap(shown => spanOf(shown, drawing, blocks.get(shown)) ?? [])
+  const stack = stackDimensions(
+    spans.map(({ span }) => span),
+    drawing.at(0, -largestRadius(shape)).y + onPaper(1),
+  )
+  const stacked = new Set(spans.filter((_, index) => !stack.refused.includes(index)).map(({ shown }) => shown))
+  const led = sizes.filter(shown => !stacked.has(shown))
+  const anchored = led.flatMap(shown => {
+    const anchor = shown.features.map(feature => sizeAnchor(feature, drawing)).find(found => found !== undefined)
+    const block = blocks.get(shown)
+    return anchor && block ? [{ shown, anchor, block }] : []
+  })
+  const places = placeLabels(
+    anchored.map(({ anchor: { at, toward, spread }, block: { width, height } }) => ({
+      anchor: at,
+      toward,
+      spread,
+      width,
+      height,
+    })),
+    { frame, lines: [...marks, ...stack.marks].flatMap(segmentsOf), boxes: stack.boxes },
+  )
+  const shownLabels = anchored.flatMap(({ shown, block }, index) => {
+    const place = places[index]
+    return place ? [{ shown, marks: placedMarks(place, block) }] : []
+  })
+  const shown = new Set([...stacked, ...shownLabels.map(({ shown }) => shown)])
+  return {
+    marks: [...marks, ...stack.marks, ...shownLabels.flatMap(({ marks }) => marks)],
+    missing: sizes.filter(size => !shown.has(size)),
+    bottom: stack.bottom,
+  }
+}
+
+/** The bore has been taken to its drawing size. */
+function isFinished(plan: Plan, { shape }: PlannedOperation): boolean {
+  const last = plan.operations.at(-1)?.shape
+  return shape.bore.every(({ diameter }, index) => Math.abs(diameter - (last?.bore[index]?.diameter ?? 0)) < 1e-9)
+}
+
+/** What is cut here in the widest line; what is treated here as a wide chain line clear of the surface. */
+function workedMarks({ process, surfaces }: PlannedOperation, view: PartView, scale: number): readonly Mark[] {
+  const treated = HARDENING_PROCESSES.has(process) || process === 'plate'
+  const both = surfaces.includes('length') && !surfaces.includes('top') && !surfaces.includes('bottom')
+  return [...surfaces, ...(both ? ['top', 'bottom'] : [])].flatMap(surface =>
+    treated ? surfaceMarks(view, surface, TREATED, 1.2 / scale) : surfaceMarks(view, surface, CUT),
+  )
+}
+
+function spanOf(
+  shown: Shown,
+  drawing: PartView,
+  block: Block | undefined,
+): { readonly shown: Shown; readonly span: Span } | undefined {
+  const depths = shown.size && dimensionedDepths(shown.size, drawing)
+  if (!depths || !block) return undefined
+  const outside = outsideOf(drawing.shape)
+  const [from, to] = depths.map(depth => drawing.at(depth, -radiusAt(outside, depth)))
+  return from && to && { shown, span: { from: from.x, to: to.x, startFrom: from.y, startTo: to.y, block } }
+}
+
+/** Room that a depth's label wants to the left of the part, where it is too long for its own dimension line. */
+function labelOutside({ size }: Shown, block: Block | undefined, top: number, scale: number): Point {
+  if (!block || !size || (size.measure !== 'depth' && size.measure !== 'length')) return 0
+  const long =
+    size.measure === 'depth' ? (size.lower + size.upper) / 2 : size.feature === 'length' ? size.lower : 4 - top
+  return block.width + 8 > onPaper(long * scale) ? block.width : 0
+}
+
+function captionOf(
+  { shape, process, surfaces }: PlannedOperation,
+  view: View,
+  scale: number,
+  missing: readonly Shown[],
+): string {
+  const numbers = missing.flatMap(({ rows }) => rows.flatMap(({ numbers = [] }) => numbers))
+  const worked = HARDENING_PROCESSES.has(process) ? 'Chain line: treated here.' : 'Widest line: cut here.'
+  return [
+    `Scale ${scaleWritten(scale)}.`,
+    ...(surfaces.length > 0 ? [worked] : []),
+    ...(shape.ported ? [`Section at azimuth ${angle(view.section, 0)}°, seen from ${angle(view.seenFrom, 0)}°.`] : []),
+    ...(numbers.length > 0 ? [`Not shown: ${numbers.join(', ')}.`] : []),
+  ].join('  ')
+}
+
+const alternativeOf = (plan: Plan, { number, name }: PlannedOperation, scale: number): string =>
+  `${plan.part.title} ${plan.part.number} as it leaves operation ${number}, ${name}: half-section and outside view, scale ${scaleWritten(scale)}.`
+
+/** Cut to the height that is used, the caption below. */
+function cropped(marks: readonly Mark[], caption: string, room: Room, measure: Measure, alternative: string): Picture {
+  const { y, height } = boundsOf(marks, measure)
+  const up = { x: 0, y: LINE.cut - y }
+  const bottom = LINE.cut + height + CAPTION
+  return {
+    width: room.width,
+    height: bottom + 3,
+    alternative,
+    marks: [...marks.map(mark => moved(mark, up)), text({ x: 0, y: bottom }, caption, { size: SMALL })],
+  }
+}

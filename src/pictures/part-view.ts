@@ -1,0 +1,124 @@
+import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
+import type { Shape } from '../stock/stock.ts'
+import { type Degree, type Millimetre, radians } from '../units.ts'
+import { hatch } from './hatch.ts'
+import { CENTRE_LINE, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
+import { type Mark, onPaper, type Point, type Stroke } from './picture.ts'
+import { boreOf, type Gap, outsideOf, wallPieces } from './profile.ts'
+import { boreSeen, gapsAt, outsideSeen, seenRuns, type View } from './section-plane.ts'
+
+/** Where the part stands on the picture: its axis level, its head to the left. */
+export type Placement = {
+  /** Of the finished top face. */
+  readonly left: Point
+  /** Of the centre line. */
+  readonly axis: Point
+  /** Paper over part. */
+  readonly scale: number
+}
+
+export type PartView = {
+  readonly shape: Shape
+  /** Those that are in the part yet. */
+  readonly ports: readonly PlannedPort[]
+  readonly view: View
+  readonly boreOutline: (window: PortWindow) => readonly EdgePoint[]
+  readonly gaps: readonly Gap[]
+  /** A depth, and a distance above the centre line, on the picture. */
+  readonly at: (depth: Millimetre, up: Millimetre) => XY
+  /** A point of a cylinder, as it is seen from the side. */
+  readonly seen: (point: EdgePoint, radius: Millimetre) => XY
+}
+
+export function partView(
+  shape: Shape,
+  allPorts: readonly PlannedPort[],
+  view: View,
+  finished: boolean,
+  { left, axis, scale }: Placement,
+): PartView {
+  const ports = shape.ported ? allPorts : []
+  const boreOutline = (window: PortWindow): readonly EdgePoint[] =>
+    finished ? window.outline.finished : window.outline.asCut
+  const at = (depth: Millimetre, up: Millimetre): XY => ({
+    x: left + onPaper(depth * scale),
+    y: axis - onPaper(up * scale),
+  })
+  const turned = (azimuth: Degree): number => radians(azimuth - view.section)
+  return {
+    shape,
+    ports,
+    view,
+    boreOutline,
+    gaps: gapsAt(ports, boreOutline, view.section),
+    at,
+    seen: ({ azimuth, depth }, radius) => at(depth, radius * Math.cos(turned(azimuth))),
+  }
+}
+
+/** Radius of the outside where a window breaks through it. */
+export function outsideRadius({ shape }: PartView, { outline }: PortWindow): Millimetre {
+  const depths = outline.outside.map(({ depth }) => depth)
+  const middle = (Math.min(...depths) + Math.max(...depths)) / 2
+  const profile = outsideOf(shape)
+  return (profile.find(({ to }) => middle < to) ?? profile.at(-1))?.radius ?? 0
+}
+
+/** The edges of the windows as they are seen: outside below the centre line, the far bore wall above it. */
+export function windowRuns(view: PartView, window: PortWindow): readonly (readonly XY[])[] {
+  const { shape, seen, boreOutline } = view
+  const bore = boreOf(shape)[0]?.radius ?? 0
+  const outside = outsideRadius(view, window)
+  return [
+    ...seenRuns(window.outline.outside, outsideSeen(view.view)).map(run => run.map(point => seen(point, outside))),
+    ...seenRuns(boreOutline(window), boreSeen(view.view)).map(run => run.map(point => seen(point, bore))),
+  ]
+}
+
+/** The part itself: cut wall hatched above the centre line, outside below it. */
+export function partMarks(view: PartView): readonly Mark[] {
+  const { shape, at, ports, gaps } = view
+  const pieces = wallPieces(shape, gaps).map(piece => piece.map(({ depth, radius }) => at(depth, radius)))
+  const overhang = 3 / onPaperScale(at)
+  return [
+    ...pieces.flatMap(piece => hatch(piece)),
+    ...pieces.map(piece => polygon(piece, { stroke: OUTLINE })),
+    ...boreEdges(view),
+    ...outsideEdges(view, OUTLINE),
+    ...ports.flatMap(({ windows }) =>
+      windows.flatMap(window => windowRuns(view, window).map(run => polyline(run, OUTLINE))),
+    ),
+    line(at(shape.top - overhang, 0), at(shape.bottom + overhang, 0), CENTRE_LINE),
+  ]
+}
+
+/** Paper millimetres for one of the part. */
+const onPaperScale = (at: PartView['at']): number => (at(1, 0).x - at(0, 0).x) / onPaper(1)
+
+/** Edges of the bore behind the section: its ends and its steps, seen as lines across. */
+function boreEdges({ shape, at }: PartView): readonly Mark[] {
+  const bore = boreOf(shape).filter(({ radius }) => radius > 0)
+  const ends = [
+    ...bore.map(({ from, radius }, index) => ({ depth: from, radius: Math.max(radius, bore[index - 1]?.radius ?? 0) })),
+    ...bore.slice(-1).map(({ to, radius }) => ({ depth: to, radius })),
+  ]
+  return ends.map(({ depth, radius }) => line(at(depth, 0), at(depth, radius), OUTLINE))
+}
+
+function outsideEdges({ shape, at }: PartView, stroke: Stroke): readonly Mark[] {
+  const outside = outsideOf(shape)
+  return [
+    polyline(
+      [
+        at(shape.top, 0),
+        ...outside.flatMap(({ from, to, radius }) => [at(from, -radius), at(to, -radius)]),
+        at(shape.bottom, 0),
+      ],
+      stroke,
+    ),
+    ...outside.slice(1).map(({ from, radius }, index) => {
+      const smaller = Math.min(radius, outside[index]?.radius ?? radius)
+      return line(at(from, 0), at(from, -smaller), stroke)
+    }),
+  ]
+}

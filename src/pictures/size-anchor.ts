@@ -1,0 +1,67 @@
+import type { OperationSize } from '../stock/stock.ts'
+import type { Millimetre } from '../units.ts'
+import type { XY } from './marks.ts'
+import { type PartView, windowRuns } from './part-view.ts'
+import { boreOf, type Gap, outsideOf, radiusAt, type Stretch } from './profile.ts'
+
+/** Where a leader touches what it is about, and which way its label is looked for first. */
+export type Anchor = { readonly at: XY; readonly toward: number; readonly spread: number }
+
+/** A length along the part that is drawn as a dimension line: two depths. */
+export function dimensionedDepths(
+  { feature, measure, edge, lower, upper }: OperationSize,
+  { shape }: PartView,
+): readonly [Millimetre, Millimetre] | undefined {
+  if (measure !== 'length' && measure !== 'depth') return undefined
+  const band = outsideOf(shape).find(({ name }) => name === feature)
+  if (feature === 'length' || feature === 'top' || feature === 'bottom') return [shape.top, shape.bottom]
+  if (edge !== undefined || measure === 'depth') return [shape.top, shape.top + (lower + upper) / 2]
+  return band ? [band.from, band.to] : undefined
+}
+
+export function sizeAnchor(feature: string, view: PartView): Anchor | undefined {
+  const { shape, at, gaps } = view
+  const outside = outsideOf(shape).find(({ name }) => name === feature)
+  if (outside) return { at: at(clearMiddle(outside, gaps, 'outer'), outside.radius), toward: -80, spread: 84 }
+  const bore = boreOf(shape).find(({ name, radius }) => name === feature && radius > 0)
+  if (bore) return { at: at(clearMiddle(bore, gaps, 'inner'), bore.radius), toward: 80, spread: 84 }
+  const face = feature === 'top' ? shape.top : feature === 'bottom' ? shape.bottom : undefined
+  if (face !== undefined) {
+    return { at: at(face, -radiusAt(outsideOf(shape), face) / 2), toward: feature === 'top' ? 180 : 0, spread: 72 }
+  }
+  return portAnchor(feature, view)
+}
+
+/** The middle of the longest stretch that no window interrupts. */
+function clearMiddle({ from, to }: Stretch, gaps: readonly Gap[], edge: 'inner' | 'outer'): Millimetre {
+  const ends = [from, ...gaps.flatMap(gap => [...gap[edge]]), to].filter(depth => depth >= from && depth <= to)
+  const sorted = ends.toSorted((a, b) => a - b)
+  let best = [from, to] as const
+  let longest = 0
+  for (let index = 0; index + 1 < sorted.length; index++) {
+    const [start, end] = [sorted[index] ?? from, sorted[index + 1] ?? to]
+    const inWindow = gaps.some(gap => (start + end) / 2 > gap[edge][0] && (start + end) / 2 < gap[edge][1])
+    if (!inWindow && end - start > longest) [best, longest] = [[start, end], end - start]
+  }
+  return (best[0] + best[1]) / 2
+}
+
+/** A port is pointed at on the outside where it is seen there, else in the section, else on the far bore wall. */
+function portAnchor(name: string, view: PartView): Anchor | undefined {
+  const { ports, gaps, at, shape } = view
+  const port = ports.find(port => port.name === name)
+  const level = at(0, 0).y
+  const points = (port?.windows ?? []).flatMap(window => windowRuns(view, window).flat())
+  const below = points.filter(({ y }) => y > level)
+  const gap = gaps.find(({ port }) => port === name)
+  const far = points.filter(({ y }) => y <= level)
+  if (below.length > 0) return { at: rightmost(below), toward: 30, spread: 108 }
+  if (gap) {
+    const [inner, outer] = [gap.inner[1], gap.outer[1]]
+    const middle = (radiusAt(boreOf(shape), inner) + radiusAt(outsideOf(shape), outer)) / 2
+    return { at: at((inner + outer) / 2, middle), toward: -80, spread: 84 }
+  }
+  return far.length > 0 ? { at: rightmost(far), toward: 30, spread: 120 } : undefined
+}
+
+const rightmost = (points: readonly XY[]): XY => points.reduce((best, point) => (point.x > best.x ? point : best))

@@ -1,0 +1,78 @@
+import { fixed } from '../figures.ts'
+import type { Characteristic } from '../inspection/characteristic.ts'
+import type { PlannedOperation } from '../plan/plan.ts'
+import type { OperationSize } from '../stock/stock.ts'
+import type { LabelRow } from './label.ts'
+
+/**
+ * What one label of the drawing shows: a size of a surface, or all sizes of a port. Ports of the same sizes, as a
+ * mirrored pair is, share a label with the inspection numbers of both.
+ */
+export type Shown = {
+  readonly features: readonly string[]
+  /** The one size of a surface; a port has several. */
+  readonly size?: OperationSize
+  readonly rows: readonly LabelRow[]
+}
+
+type Names = { readonly bores: ReadonlySet<string>; readonly ports: ReadonlySet<string> }
+
+/** Everything of an operation that has a size. `bores` are the names of the bore's bands. */
+export function shownSizes(
+  { number, sizes }: PlannedOperation,
+  characteristics: readonly Characteristic[],
+  { bores, ports }: Names,
+): readonly Shown[] {
+  const here = characteristics.filter(({ operation }) => operation === number)
+  const surfaces = sizes
+    .filter(({ feature }) => !ports.has(feature))
+    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], here, bores)] }))
+  const alike = new Map<string, string[]>()
+  for (const port of ports) {
+    const own = sizes.filter(({ feature }) => feature === port)
+    if (own.length > 0) alike.set(likeness(own), [...(alike.get(likeness(own)) ?? []), port])
+  }
+  const labelled = [...alike.values()].map(features => {
+    const bySize = sizes
+      .filter(({ feature }) => feature === features[0])
+      .map((_, index) => features.flatMap(port => sizes.filter(({ feature }) => feature === port)[index] ?? []))
+    const name = { lines: [features.join(' and ')], bold: true }
+    return { features, rows: [name, ...bySize.map(group => rowOf(group, here, bores))] }
+  })
+  return [...surfaces, ...labelled]
+}
+
+const likeness = (sizes: readonly OperationSize[]): string =>
+  sizes.map(({ measure, edge, lower, upper }) => [measure, edge, lower.toFixed(4), upper.toFixed(4)].join()).join(' ')
+
+/** The inspection row of a size: same feature, same limits. */
+const characteristicOf = (size: OperationSize, rows: readonly Characteristic[]): Characteristic | undefined =>
+  rows.find(
+    ({ feature, lower, upper }) => feature === size.feature && same(lower, size.lower) && same(upper, size.upper),
+  )
+
+const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
+
+function rowOf(group: readonly OperationSize[], here: readonly Characteristic[], bores: ReadonlySet<string>): LabelRow {
+  const found = group.flatMap(size => characteristicOf(size, here) ?? [])
+  const numbers = found.map(({ number }) => number).toSorted((a, b) => a - b)
+  const [size] = group
+  if (!size) return { numbers, lines: [] }
+  const places = found[0]?.places ?? (size.upper - size.lower < 0.1 ? 3 : 2)
+  const limits = [fixed(size.lower, places), fixed(size.upper, places)]
+  const [first, second] = grows(size, bores) ? limits : limits.toReversed()
+  const sign = size.measure === 'diameter' ? 'Ø' : ''
+  const what = size.edge ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
+  const small = [
+    ...(size.drawn === undefined ? [] : [`drawing ${size.drawn}`]),
+    ...(size.roughness === undefined ? [] : [`Ra ${size.roughness}`]),
+  ]
+  return {
+    numbers,
+    lines: [`${what && `${what} `}${sign}${first} / ${second}`, ...(small.length > 0 ? [small.join(', ')] : [])],
+  }
+}
+
+/** Holes, and all that grow as they are cut: their smaller limit comes first, as it is met first. */
+const grows = ({ feature, measure, edge }: OperationSize, bores: ReadonlySet<string>): boolean =>
+  bores.has(feature) || edge !== undefined || measure === 'width' || measure === 'height'

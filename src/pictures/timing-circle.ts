@@ -1,0 +1,100 @@
+import { angle } from '../figures.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { Degree } from '../units.ts'
+import { type Labelled, labelMarks } from './label-marks.ts'
+import { arcPoints, arrowHead, CENTRE_LINE, circle, line, OUTLINE, polyline, SMALL, text, type XY } from './marks.ts'
+import type { Room } from './operation-drawing.ts'
+import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
+
+const CAPTION = 14
+const RADIUS: Point = onPaper(26)
+/** Between the arc of one port and the next. */
+const RING: Point = onPaper(4)
+
+type Event = { readonly names: readonly string[]; readonly opens: Degree; readonly closes: Degree }
+
+/** Crank degrees after top dead centre, clockwise from the top, as the page counts: clockwise from three o'clock. */
+export const crankOnPage = (angle: Degree): Degree => angle - 90
+
+export const onCircle = ({ x, y }: XY, radius: Point, crank: Degree): XY => {
+  const page = (crankOnPage(crank) * Math.PI) / 180
+  return { x: x + radius * Math.cos(page), y: y + radius * Math.sin(page) }
+}
+
+/** The timing circle: how long each port is open, from the crank angle at which it opens to that at which it closes. */
+export function drawTimingCircle(plan: Plan, room: Room, measure: Measure): Picture {
+  const events = eventsOf(plan)
+  const centre = { x: room.width / 2, y: (room.height - CAPTION) / 2 }
+  const drawn = [...dial(centre, events), ...events.flatMap((event, ring) => arcMarks(event, ring, centre))]
+  const labels = events.flatMap((event, ring) => eventLabels(event, ring, centre))
+  const frame = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
+  const caption = 'Crank turns clockwise. Degrees after top dead centre (TDC), of the finished bore edges.'
+  return {
+    ...room,
+    alternative: `Timing circle: ${events.map(({ names, opens, closes }) => `${names.join(' and ')} opens ${angle(opens, 1)}°, closes ${angle(closes, 1)}°`).join('; ')}.`,
+    marks: [
+      ...drawn,
+      ...labelMarks(labels, drawn, frame, measure).marks,
+      text({ x: 0, y: room.height - 3 }, caption, { size: SMALL }),
+    ],
+  }
+}
+
+/** Ports that open and close together share an arc. */
+function eventsOf({ ports }: Plan): readonly Event[] {
+  const events = new Map<string, Event>()
+  for (const { name, opens, closes } of ports) {
+    if (opens === undefined || closes === undefined) continue
+    const key = `${opens.toFixed(4)} ${closes.toFixed(4)}`
+    events.set(key, { names: [...(events.get(key)?.names ?? []), name], opens, closes })
+  }
+  return [...events.values()].toSorted((a, b) => a.opens - b.opens)
+}
+
+const ringRadius = (ring: number): Point => RADIUS - ring * RING
+
+function dial(centre: XY, events: readonly Event[]): readonly Mark[] {
+  const symmetrical = events.every(({ opens, closes }) => Math.abs(opens + closes - 360) < 1e-6)
+  const ticks = Array.from({ length: 36 }, (_, index) => {
+    const long = index % 9 === 0 ? onPaper(2) : onPaper(1)
+    return line(
+      onCircle(centre, RADIUS + onPaper(3), index * 10),
+      onCircle(centre, RADIUS + onPaper(3) + long, index * 10),
+    )
+  })
+  const inner = Math.max(onPaper(8), ringRadius(events.length) - onPaper(3))
+  const turn = arcPoints(centre, inner, crankOnPage(-28), crankOnPage(28))
+  const [before, tip] = turn.slice(-2)
+  return [
+    circle(centre, RADIUS + onPaper(3)),
+    ...ticks,
+    line(onCircle(centre, inner - onPaper(3), 0), onCircle(centre, RADIUS + onPaper(3), 0), CENTRE_LINE),
+    line(onCircle(centre, inner - onPaper(3), 180), onCircle(centre, RADIUS + onPaper(3), 180), CENTRE_LINE),
+    polyline(turn),
+    ...(before && tip ? [arrowHead(tip, before)] : []),
+    text({ x: centre.x, y: centre.y - RADIUS - onPaper(6) }, 'TDC', { anchor: 'middle', bold: true }),
+    text({ x: centre.x, y: centre.y + RADIUS + onPaper(8) }, symmetrical ? 'BDC 180°' : '180°', {
+      anchor: 'middle',
+      bold: true,
+    }),
+  ]
+}
+
+const arcMarks = ({ opens, closes }: Event, ring: number, centre: XY): readonly Mark[] => [
+  polyline(arcPoints(centre, ringRadius(ring), crankOnPage(opens), crankOnPage(closes)), OUTLINE),
+  ...[opens, closes].map(end =>
+    line(onCircle(centre, ringRadius(ring) - onPaper(1.2), end), onCircle(centre, RADIUS + onPaper(4), end)),
+  ),
+]
+
+const eventLabels = ({ names, opens, closes }: Event, ring: number, centre: XY): readonly Labelled[] =>
+  [
+    { at: opens, lines: [`opens ${angle(opens, 1)}°`] },
+    { at: closes, lines: [`closes ${angle(closes, 1)}°, open for ${angle(closes - opens, 1)}°`] },
+  ].map(({ at, lines }) => ({
+    rows: [{ lines: [names.join(' and ')], bold: true }, { lines }],
+    anchor: onCircle(centre, RADIUS + onPaper(4), at),
+    toward: crankOnPage(at) + (at < 180 ? -12 : 12) * ring,
+    spread: 96,
+    end: 'dot',
+  }))
