@@ -1,0 +1,25 @@
+import type { Finding, Severity } from '../finding.ts'
+import { checkNames } from './check-names.ts'
+import { checkPlausible } from './check-plausible.ts'
+import { checkPortExtents } from './check-port-extents.ts'
+import { checkWalls } from './check-walls.ts'
+import { type Part, placeOf } from './part.ts'
+import type { Fault } from './quantity.ts'
+
+/** A fault with the pointer of what it is about. */
+export type PartFault = Fault & { readonly path: string; readonly severity?: Severity }
+
+/** What must hold between the values of a part. Each check is on its own; a new one is a file and a line here. */
+const CHECKS: readonly ((part: Part) => readonly PartFault[])[] = [
+  checkNames,
+  checkWalls,
+  checkPortExtents,
+  checkPlausible,
+]
+
+export const checkPart = (part: Part): readonly Finding[] =>
+  CHECKS.flatMap(check => check(part)).map(({ path, severity = 'error', ...fault }) => ({
+    ...fault,
+    severity,
+    at: placeOf(part, path),
+  }))

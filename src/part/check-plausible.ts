@@ -1,0 +1,102 @@
+import type { PartFault } from './check-part.ts'
+import type { Part } from './part.ts'
+
+/** Two lengths of a part that stand in a known proportion: common practice, no source. The bounds are generous. */
+type Proportion = {
+  readonly name: string
+  readonly value: number
+  readonly path: string
+  readonly to: string
+  readonly reference: number
+  readonly referencePath: string
+  readonly from: number
+  readonly upTo: number
+  readonly severity?: 'warning'
+}
+
+const INCH = 25.4
+
+/**
+ * An inch figure where a millimetre is wanted: two lengths out of all proportion that fit once one of them is taken for
+ * inches. A strange proportion that inches do not explain is the designer's business.
+ */
+export function checkPlausible(part: Part): readonly PartFault[] {
+  const odd = [
+    ...new Map(
+      proportionsOf(part)
+        .flatMap(inchFault)
+        .map(fault => [fault.path, fault]),
+    ).values(),
+  ]
+  const largest = Math.max(...part.outside.map(({ size }) => size.nominal))
+  if (odd.length > 0 || largest >= SMALLEST_OUTSIDE) return odd
+  const message = `the largest outside diameter is ${largest} mm: are the figures inches?`
+  return [
+    {
+      code: 'input/implausible',
+      severity: 'warning',
+      message,
+      hint: 'write in after an inch figure',
+      path: '/body/outside',
+    },
+  ]
+}
+
+/** mm; a pin or sleeve smaller than this is rarer than a file in inches. */
+const SMALLEST_OUTSIDE = 6
+
+function proportionsOf({ bore, outside, length, engine, ports }: Part): readonly Proportion[] {
+  const [hole] = bore
+  const against = hole && { to: hole.name, reference: hole.size.nominal, referencePath: sizePath(hole.path) }
+  const stroke = engine && { to: 'stroke', reference: engine.stroke, referencePath: '/engine/stroke' }
+  const lengthEntry = { name: 'length', value: length.nominal, path: '/body/length' }
+  return [
+    ...(hole && stroke
+      ? [{ name: hole.name, value: hole.size.nominal, path: sizePath(hole.path), ...stroke, from: 0.3, upTo: 3 }]
+      : []),
+    ...(engine && stroke
+      ? [{ name: 'rod', value: engine.rod, path: '/engine/rod', ...stroke, from: 0.6, upTo: 6 }]
+      : []),
+    ...(against ? [{ ...lengthEntry, ...against, from: 0.3, upTo: 15 }] : []),
+    ...(against
+      ? outside.map(band => ({
+          name: band.name,
+          value: band.size.nominal,
+          path: sizePath(band.path),
+          ...against,
+          from: 1,
+          upTo: 4,
+        }))
+      : []),
+    ...(against
+      ? ports.flatMap(({ name, width, height, path }) => [
+          ...(width === undefined
+            ? []
+            : [{ ...windowSide(`width of ${name}`, width, `${path}/width`), ...against, from: 0.03, upTo: 1 }]),
+          ...(height === undefined
+            ? []
+            : [{ ...windowSide(`height of ${name}`, height, `${path}/height`), ...against, from: 0.03, upTo: 3 }]),
+        ])
+      : []),
+  ]
+}
+
+const windowSide = (name: string, value: number, path: string) => ({ name, value, path, severity: 'warning' as const })
+/** A band has its size one level down; a plain surface is its size. `placeOf` finds the nearest of the two. */
+const sizePath = (path: string): string => `${path}/size`
+
+function inchFault(proportion: Proportion): readonly PartFault[] {
+  const { name, value, path, to, reference, referencePath, from, upTo, severity = 'error' } = proportion
+  const ratio = value / reference
+  const fits = (r: number) => r >= from && r <= upTo
+  const fault = (figure: number, path: string): PartFault => ({
+    code: 'input/implausible',
+    severity,
+    message: `${name} ${value} mm does not go with ${to} ${reference} mm: is ${figure} in inches?`,
+    hint: `${figure} in is ${Number((figure * INCH).toFixed(4))} mm: if it is inches, write in after it`,
+    path,
+  })
+  if (ratio < from && fits(ratio * INCH)) return [fault(value, path)]
+  if (ratio > upTo && fits(ratio / INCH)) return [fault(reference, referencePath)]
+  return []
+}

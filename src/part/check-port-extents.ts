@@ -1,0 +1,55 @@
+import { radians } from '../units.ts'
+import type { PartFault } from './check-part.ts'
+import type { Part, Port } from './part.ts'
+
+/** A port lies within the length and is narrower than the bore. Where it opens in the stroke is for the port room. */
+export function checkPortExtents(part: Part): readonly PartFault[] {
+  const { ports, bore, length } = part
+  const [first] = ports
+  if (!first) return []
+  if (bore.length === 0) {
+    return [
+      {
+        code: 'input/port',
+        message: 'ports open into a bore, and there is none',
+        hint: 'bore: 48 H6',
+        path: first.path,
+      },
+    ]
+  }
+  const diameter = Math.max(...bore.map(({ size }) => size.nominal))
+  return ports
+    .filter(({ name }) => !name.endsWith(', mirrored'))
+    .flatMap(port => faultsOf(port, diameter, length.nominal))
+}
+
+function faultsOf(port: Port, diameter: number, length: number): readonly PartFault[] {
+  const { name, path, top, height, bottom, width, arc, bridge } = port
+  const faults: PartFault[] = []
+  const end = bottom ?? (top !== undefined && height !== undefined ? top + height : (top ?? height))
+  if (end !== undefined && end >= length) {
+    const key = bottom !== undefined ? 'bottom' : height !== undefined ? 'height' : 'top'
+    const message = `${name} reaches down to ${end} mm, past the length of ${length} mm`
+    faults.push({ code: 'input/port', message, hint: 'depths count down from the top face', path: `${path}/${key}` })
+  }
+  if (width !== undefined && width >= diameter) {
+    const message = `${name} is ${width} mm wide, and the bore only ${diameter} mm`
+    faults.push({
+      code: 'input/port',
+      message,
+      hint: 'the width is a chord; give arc: for degrees',
+      path: `${path}/width`,
+    })
+  }
+  const chord = arc === undefined ? undefined : diameter * Math.sin(radians(arc / 2))
+  if (chord !== undefined && bridge !== undefined && bridge >= chord) {
+    const message = `the bridge of ${name}, ${bridge} mm, takes the whole width of ${chord.toFixed(2)} mm`
+    faults.push({
+      code: 'input/port',
+      message,
+      hint: 'the arc goes from side edge to side edge, bridge and all',
+      path: `${path}/bridge`,
+    })
+  }
+  return faults
+}

@@ -1,0 +1,49 @@
+import { readHardness } from './hardness.ts'
+import type { Hardening, HardeningProcess } from './part.ts'
+import { plainSigns, rangeFault, readQuantity } from './quantity.ts'
+import type { View } from './view.ts'
+
+const PROCESSES: readonly HardeningProcess[] = [
+  'gas nitriding',
+  'plasma nitriding',
+  'salt-bath nitriding',
+  'nitrocarburising',
+  'carburising',
+  'induction hardening',
+  'through hardening',
+]
+const NITRIDED: ReadonlySet<HardeningProcess> = new Set(PROCESSES.slice(0, 4))
+
+/** Hardness and depth are least values, with or without `min` before them. */
+export function readHardening(view: View): Hardening | undefined {
+  const process = PROCESSES.find(known => known === view.text('process'))
+  const hardness = readHardness(view, 'hardness')
+  const depth = readLeastDepth(view)
+  const temperature = view.quantity('temperature', 'temperature', { over: 0, upTo: 1200 })
+  const masked = view.texts('masked')
+  if (!process) return undefined
+  if (hardness?.scale === 'HRC' && NITRIDED.has(process)) {
+    const message = `HRC is asked of a case from ${process}: the indenter goes through it`
+    const hint = `ask in HV: ${hardness.number} HRC converts to about ${hardness.HV.toFixed(0)} HV`
+    view.report({ code: 'input/hardness-scale', message, hint }, 'hardness')
+  }
+  return {
+    process,
+    masked,
+    path: view.path,
+    ...(hardness && { hardness: { least: hardness.HV } }),
+    ...(depth !== undefined && { depth: { least: depth } }),
+    ...(temperature !== undefined && { temperature }),
+  }
+}
+
+function readLeastDepth(view: View): number | undefined {
+  const written = view.raw('depth')
+  if (typeof written !== 'number' && typeof written !== 'string') return undefined
+  const bare =
+    typeof written === 'number' ? written : plainSigns(written).replace(/^(?:min\.?|≥|>=)\s*|\s*min\.?$/g, '')
+  const read = readQuantity(bare, 'length', 'depth')
+  const fault = 'fault' in read ? read.fault : rangeFault(read.value, { over: 0, upTo: 5 }, 'length', 'depth')
+  if (fault) view.report(fault, 'depth')
+  return fault || 'fault' in read ? undefined : read.value
+}

@@ -1,0 +1,146 @@
+import type { DrawnSize } from '../limits.ts'
+import { wrapped } from '../units.ts'
+import { readSize } from './drawn-size.ts'
+import { present } from './open-document.ts'
+import type { Corner, DrawnPort, GeneralTolerance, Port, PortRole } from './part.ts'
+import type { View } from './view.ts'
+
+export type PortContext = { readonly general: GeneralTolerance; readonly hasEngine: boolean }
+
+/** A mirrored port becomes two: the second is named `…, mirrored`, so that the first keeps the name it was given. */
+export function readPorts(root: View, context: PortContext): readonly Port[] {
+  return root.each('ports').flatMap(view => {
+    const port = readPort(view, context)
+    if (!port) return []
+    if (!view.flag('mirror')) return [port]
+    if (onAxis(port.at)) {
+      const message = `${port.name} at ${port.at} is its own mirror image`
+      view.report({ code: 'input/port', message, hint: 'delete mirror' }, 'mirror')
+      return [port]
+    }
+    const name = `${port.name}, mirrored`
+    return [
+      { ...port, mirrorOf: name },
+      { ...port, name, at: -port.at, mirrorOf: port.name },
+    ]
+  })
+}
+
+const onAxis = (at: number): boolean => at === 0 || at === 180
+const LENGTH = { over: 0, upTo: 1000 }
+const TURNED = { over: -80, under: 80 }
+
+function readPort(view: View, { general, hasEngine }: PortContext): Port | undefined {
+  const name = view.text('name')
+  const at = view.quantity('at', 'angle', { from: -360, upTo: 360 })
+  const opens = view.quantity('opens', 'angle', { over: 0, under: 180 })
+  const arc = view.quantity('arc', 'angle', { over: 0, under: 180 })
+  const up = view.quantity('up', 'angle', TURNED) ?? 0
+  const back = view.quantity('back', 'angle', TURNED) ?? 0
+  const bridge = view.quantity('bridge', 'length', LENGTH)
+  const corner = readCorner(view)
+  const lengths = readLengths(view, general)
+  const { top, height, bottom, width } = lengths.nominal
+
+  for (const [one, other] of CHOICES) chooseOne(view, one, other)
+  if (!view.has('corner') && !view.misspelt) {
+    const message = `${name ?? 'a port'} has no corner: a cutter leaves none sharp`
+    view.report({ code: 'input/missing-key', message, hint: 'corner: 2, or corner: {cut: 1.5}' })
+  }
+  if (view.has('opens') && !hasEngine) {
+    const message = `${name ?? 'a port'} opens at a crank angle, but the part has no engine`
+    view.report(
+      { code: 'input/needs-engine', message, hint: 'add engine: {stroke: …, rod: …}, or give top: in mm' },
+      'opens',
+    )
+  }
+  if (name === undefined || at === undefined || corner === undefined) return undefined
+  if (back !== 0 && onAxis(wrapped(at))) {
+    const message = `${name} at ${at} has no side to be turned back to: back must be 0 there, got ${back}`
+    view.report({ code: 'input/port', message, hint: 'delete back, or move the port off the axis' }, 'back')
+  }
+  if (bridge !== undefined && width !== undefined && bridge >= width) {
+    const message = `the bridge of ${name}, ${bridge} mm, takes the whole width of ${width} mm`
+    view.report(
+      { code: 'input/port', message, hint: 'the width goes from side edge to side edge, bridge and all' },
+      'bridge',
+    )
+  }
+  if (top !== undefined && bottom !== undefined && bottom <= top) {
+    const message = `${name} ends at ${bottom} mm, above its top edge at ${top} mm`
+    view.report({ code: 'input/port', message, hint: 'depths count down from the top face' }, 'bottom')
+  }
+  const window = width === undefined ? undefined : (width - (bridge ?? 0)) / (bridge === undefined ? 1 : 2)
+  const room = Math.min(height ?? Number.POSITIVE_INFINITY, window ?? Number.POSITIVE_INFINITY)
+  if (2 * corner.radius > room) {
+    const message = `two corners of ${corner.radius} mm do not fit into ${room} mm of ${name}`
+    view.report({ code: 'input/port', message, hint: `corner at most ${room / 2}` }, 'corner')
+  }
+  const written = view.text('role')
+  return {
+    name,
+    role: ROLES.find(role => role === written) ?? roleOf(name),
+    at: wrapped(at),
+    corner,
+    up,
+    back,
+    cut: view.text('cut') === 'straight' ? 'straight' : 'level',
+    path: view.path,
+    ...present({ opens, top, height, bottom, width, arc, bridge, drawn: lengths.drawn }),
+  }
+}
+
+const CHOICES = [
+  ['opens', 'top'],
+  ['height', 'bottom'],
+  ['width', 'arc'],
+] as const
+
+function chooseOne(view: View, one: string, other: string): void {
+  const name = view.text('name') ?? 'the port'
+  if (view.has(one) && view.has(other)) {
+    const message = `${name} gives both ${one} and ${other}`
+    view.report({ code: 'input/choose-one', message, hint: `delete ${one} or ${other}` }, other)
+  }
+  if (!view.has(one) && !view.has(other) && !view.misspelt) {
+    const message = `${name} gives neither ${one} nor ${other}`
+    view.report({ code: 'input/choose-one', message, hint: `add ${one} or ${other}` })
+  }
+}
+
+const LENGTHS = ['top', 'height', 'bottom', 'width'] as const
+
+/** Bare lengths; one that has a tolerance of its own is kept as drawn besides. */
+function readLengths(view: View, general: GeneralTolerance) {
+  const drawn: Partial<Record<(typeof LENGTHS)[number], DrawnSize>> = {}
+  const nominal: Partial<Record<(typeof LENGTHS)[number], number>> = {}
+  for (const key of LENGTHS) {
+    const written = view.raw(key)
+    const size = typeof written === 'string' ? readSize(written, { name: key, of: 'length', general }) : undefined
+    const toleranced = typeof written === 'string' && /±|\+|\d\s*\/|\s-/.test(written)
+    if (size && 'value' in size && toleranced) {
+      drawn[key] = size.value
+      nominal[key] = size.value.nominal
+    } else {
+      const value = view.quantity(key, 'length', key === 'top' ? { from: 0, upTo: 1000 } : LENGTH)
+      if (value !== undefined) nominal[key] = value
+    }
+  }
+  const port: DrawnPort | undefined = Object.keys(drawn).length > 0 ? drawn : undefined
+  return { nominal, drawn: port }
+}
+
+function readCorner(view: View): Corner | undefined {
+  const inPlane = view.into('corner')
+  const radius = inPlane ? inPlane.quantity('cut', 'length', LENGTH) : view.quantity('corner', 'length', LENGTH)
+  return radius === undefined ? undefined : { on: inPlane ? 'cutter' : 'bore', radius }
+}
+
+const ROLES: readonly PortRole[] = ['exhaust', 'transfer', 'boost', 'inlet', 'other']
+
+/** What flows through a port, as its name says in the trade. */
+function roleOf(name: string): PortRole {
+  const lower = name.toLowerCase()
+  if (lower.includes('intake')) return 'inlet'
+  return ROLES.find(role => lower.includes(role)) ?? 'other'
+}

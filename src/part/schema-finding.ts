@@ -1,0 +1,90 @@
+import type { ErrorObject } from 'ajv/dist/2020.js'
+import type { Finding, Place } from '../finding.ts'
+import type { FindingCode } from '../finding-code.ts'
+import { suggestion, suggestionOrList } from './suggestion.ts'
+import type { YamlSource } from './yaml-source.ts'
+import { step } from './yaml-walk.ts'
+
+/** What the schema found, in the practitioner's words, at the value or the key that it is about. */
+export function schemaFindings(errors: readonly ErrorObject[], source: YamlSource): readonly Finding[] {
+  return errors.map(fault => schemaFinding(fault, errors, source))
+}
+
+function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], source: YamlSource): Finding {
+  const { keyword, instancePath, params, data } = fault
+  const at = source.places.get(instancePath) ?? { file: source.file, line: 1, column: 1 }
+  const name = nameOf(instancePath)
+  const allowed = Object.keys(fault.parentSchema?.['properties'] ?? {})
+  switch (keyword) {
+    case 'additionalProperties': {
+      const key = String(params['additionalProperty'])
+      const place = source.keys.get(instancePath + step(key)) ?? at
+      // A key that is missing is the likelier meaning than one that is there already.
+      const missing = errors.filter(other => other.instancePath === instancePath && other.keyword === 'required')
+      const wanted = missing.map(({ params }) => String(params['missingProperty']))
+      const free = allowed.filter(name => !Object.hasOwn(Object(data), name))
+      const near = suggestion(key, wanted) ?? suggestion(key, free)
+      const hint = near === undefined ? `allowed here: ${allowed.join(', ')}` : `did you mean ${near}?`
+      return error('input/unknown-key', `unknown key "${key}"`, place, hint)
+    }
+    case 'required':
+      return error('input/missing-key', `${name} has no "${params['missingProperty']}"`, at)
+    case 'enum': {
+      const names = (params['allowedValues'] as readonly unknown[]).map(String)
+      return error(
+        'input/not-one-of',
+        `${name} is none of those known: ${shown(data)}`,
+        at,
+        suggestionOrList(shownPlain(data), names, 'known'),
+      )
+    }
+    case 'type': {
+      const wanted = [params['type']].flat().map(type => KINDS[String(type)] ?? String(type))
+      if (data === null)
+        return error('input/schema', `${name} has nothing written after it`, at, `wanted: ${wanted.join(' or ')}`)
+      return error('input/schema', `${name} must be ${wanted.join(' or ')}, got ${shown(data)}`, at)
+    }
+    case 'minimum':
+    case 'maximum':
+      return error('input/out-of-range', `${name} ${fault.message ?? keyword}, got ${shown(data)}`, at)
+    default:
+      return error('input/schema', `${name} ${fault.message ?? keyword}`, at)
+  }
+}
+
+/** `/ports/1/corner` reads `corner of ports 2`: entries count from 1 for people. */
+export function nameOf(pointer: string): string {
+  const steps = pointer
+    .split('/')
+    .slice(1)
+    .map(part => part.replaceAll('~1', '/').replaceAll('~0', '~'))
+  const last = steps.at(-1)
+  if (last === undefined) return 'the file'
+  const above = steps.at(-2)
+  return /^\d+$/.test(last) && above !== undefined ? `entry ${Number(last) + 1} of ${above}` : last
+}
+
+const KINDS: Readonly<Record<string, string>> = {
+  number: 'a number',
+  integer: 'a whole number',
+  string: 'text',
+  object: 'keys with values',
+  array: 'a list',
+  boolean: 'true or false',
+}
+
+const shownPlain = (data: unknown): string => (typeof data === 'string' ? data : (JSON.stringify(data) ?? ''))
+
+function shown(data: unknown): string {
+  if (Array.isArray(data)) return 'a list'
+  if (typeof data === 'object' && data !== null) return 'keys with values'
+  return typeof data === 'string' ? `"${data.slice(0, 60)}"` : String(data)
+}
+
+const error = (code: FindingCode, message: string, at: Place, hint?: string): Finding => ({
+  code,
+  severity: 'error',
+  message,
+  at,
+  ...(hint !== undefined && { hint }),
+})
