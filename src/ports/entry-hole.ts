@@ -10,17 +10,30 @@ export const ENTRY_WALL: Millimetre = 0.2
 /** The hole is larger than the cutter by at least this much. Common practice, no source: 2.1 to 2.3 for a 2 mm cutter. */
 export const ENTRY_CLEARANCE: Millimetre = 0.1
 
+const SEARCH: Millimetre = 0.01
+
 /**
- * The point of an outline farthest from it, to 0.001 mm. Windows on the left (`side` -1) are looked for in the mirror, so
+ * The point of an outline farthest from it, to 0.01 mm of the room there. Windows on the left (`side` -1) are looked for in the mirror, so
  * that the holes of a pair are mirror images to the last digit.
  */
 export function roomiest(outline: readonly PlanePoint[], side: -1 | 0 | 1): Roomiest {
   const mirror = side < 0 ? -1 : 1
-  const ring = outline.map(({ l, b }): [number, number] => [mirror * l, b])
-  const [l, b] = polylabel([mirror < 0 ? ring.toReversed() : ring], 0.001)
+  const [l, b] = polylabel([fromLowest(outline, mirror)], SEARCH)
   const room = Math.min(...outline.map((from, i) => distanceToChord({ l: mirror * l, b }, from, outline, i)))
   return { l: mirror * l, b, room }
 }
+
+/** The ring counter-clockwise from its lowest point, rounded, so that equal outlines are searched in equal steps. */
+function fromLowest(outline: readonly PlanePoint[], mirror: 1 | -1): [number, number][] {
+  const rounded = (value: number): number => Math.round(value * 1e7) / 1e7
+  const ring = outline.map(({ l, b }): [number, number] => [rounded(mirror * l), rounded(b)])
+  if (mirror < 0) ring.reverse()
+  const lowest = ring.reduce((best, at, i) => (isLower(at, ring[best] ?? at) ? i : best), 0)
+  return [...ring.slice(lowest), ...ring.slice(0, lowest)]
+}
+
+const isLower = (a: readonly [number, number], b: readonly [number, number]): boolean =>
+  a[1] < b[1] || (a[1] === b[1] && a[0] < b[0])
 
 function distanceToChord(at: PlanePoint, from: PlanePoint, outline: readonly PlanePoint[], index: number): Millimetre {
   const to = outline[(index + 1) % outline.length] ?? from

@@ -23,6 +23,8 @@ import type { AsCut } from './walls-as-milled.ts'
 export const BREAK_THROUGH: Millimetre = 0.3
 /** Between the holder and the outside at the end of the cut. Common practice, no source. */
 const HOLDER_CLEARANCE: Millimetre = 2
+/** The entry hole is searched for in a coarser outline. */
+const SEARCH_TOLERANCE: Millimetre = 0.01
 /** Chords of the drawn outlines stand off by at most this. */
 const OUTLINE_TOLERANCE: Millimetre = 0.002
 
@@ -40,8 +42,9 @@ export function planWindow(
   const { contour, middle, radius } = window
   const { fixture } = shop
   const s = headSense(fixture)
-  const tilt = notebook.use(tiltSetting, { s, beta: port.up }, about)
-  const yToZ = notebook.use(rotarySetting, { s, phi: port.at, psi: heading }, about)
+  const tilt = notebook.use(tiltSetting, { s, beta: port.up }, about) + 0
+  // Adding zero turns a negative zero into a plain one.
+  const yToZ = notebook.use(rotarySetting, { s, phi: port.at, psi: heading }, about) + 0
   const setting = {
     s,
     D: fixture.faceDistance,
@@ -51,14 +54,14 @@ export function planWindow(
     alpha: middle,
     tilt,
   }
-  const offset = notebook.use(crossOffset, { s, r: radius, alpha: middle }, about)
+  const offset = notebook.use(crossOffset, { s, r: radius, alpha: middle }, about) + 0
   const x = notebook.use(settingX, setting, about)
   const z = notebook.use(settingZ, setting, about)
   const stand = { tilt, rotary: yToZ }
   proveDirection(fixture, stand, direction(port.at + 180 - heading, port.up))
   const [px, py] = direction(frame.toCutter + middle, 0)
   provePlace(toMachine(fixture, stand, [radius * px, radius * py, -setting.h]), [x, offset, z])
-  const signed = fixture.positiveRotary === 'Y to Z' ? yToZ : -yToZ
+  const signed = fixture.positiveRotary === 'Y to Z' ? yToZ : 0 - yToZ
   const rotary = withinLimits(signed, fixture.rotaryLimits)
 
   const centre = centreOf(frame, window)
@@ -72,7 +75,7 @@ export function planWindow(
   const zFarWall = zAt(least(contour, point => runToFarWall(frame, asCut.bore, point), 0).value)
 
   const points = sampled(contour, OUTLINE_TOLERANCE)
-  const hole = roomiest(points, sideOf(port.at))
+  const hole = roomiest(sampled(contour, SEARCH_TOLERANCE, 3), sideOf(port.at))
   const tightest = tightestCorner(contour)
   const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)
   const chosen = chooseCutter(shop, {
