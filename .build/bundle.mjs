@@ -1,5 +1,6 @@
 // Bundles src/main.ts into dist/: one command, split so that `stock` never loads the PDF writer.
 import { build } from 'esbuild'
+import { validatorsAhead } from './validators.mjs'
 
 await build({
   entryPoints: ['src/main.ts'],
@@ -13,5 +14,6 @@ await build({
   banner: {
     js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
   },
+  plugins: [validatorsAhead],
   logLevel: 'warning',
 })

@@ -51,6 +51,8 @@ export function viewOf(
   const raw = (key: string) => (Object.hasOwn(data, key) ? data[key] : undefined)
   const report: View['report'] = (fault, key, severity = 'error') => {
     const at = (key === undefined ? undefined : source.places.get(pathOf(key))) ?? source.places.get(path)
+    // A key that is read twice has its fault once.
+    if (findings.some(known => known.at === at && known.message === fault.message)) return
     findings.push({ ...fault, severity, at: at ?? { file: source.file, line: 1, column: 1 } })
   }
   const read = <T>(key: string, how: (value: number | string) => Read<T>): T | undefined => {

@@ -45,7 +45,7 @@ export function openYaml(
       'input/empty',
       'the file has nothing in it but comments',
       start,
-      'linerwright new writes one to start from',
+      'it needs at least one key with a value',
     )
   }
   if (typeof data !== 'object' || Array.isArray(data)) {

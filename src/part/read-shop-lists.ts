@@ -1,0 +1,127 @@
+import type { Process } from '../route/operation.ts'
+import type { Firm, Gauge, GaugeKind, Machine, Tool } from '../shop/shop.ts'
+import { present } from './open-document.ts'
+import type { View } from './view.ts'
+
+const LENGTH = { over: 0, upTo: 5000 }
+const TIME = { from: 0, upTo: 10_000 }
+/** A works that says nothing of its set-ups: common practice, no source. */
+const SETUP = 30
+const HANDLING = 2
+
+export function readMachines(root: View): readonly Machine[] {
+  const machines = root.each('machines').flatMap(view => {
+    const workCentre = view.text('work-centre')
+    const name = view.text('name')
+    const options = present({
+      speedLimit: view.quantity('speed-limit', 'speed', { over: 0, upTo: 500_000 }),
+      power: view.quantity('power', 'power', { over: 0, upTo: 1000 }),
+    })
+    const setup = view.quantity('setup', 'minutes', TIME) ?? SETUP
+    const handling = view.quantity('handling', 'minutes', TIME) ?? HANDLING
+    if (workCentre === undefined || name === undefined) return []
+    return [{ workCentre, name, processes: processesOf(view), setup, handling, ...options }]
+  })
+  noneTwice(root.each('machines'), 'work-centre')
+  return machines
+}
+
+/** What a tool must say of itself for its cuts to be planned. */
+const NEEDED: Readonly<Record<Tool['kind'], readonly string[]>> = {
+  'end mill': ['diameter', 'teeth', 'flute-length', 'shank', 'reach'],
+  drill: ['diameter'],
+  'turning tool': [],
+  'boring bar': ['diameter', 'reach'],
+  'parting blade': ['length'],
+  'grinding wheel': ['diameter', 'length'],
+  'internal wheel': ['diameter', 'length'],
+  'face wheel': ['diameter'],
+  hone: ['length'],
+}
+
+export function readTools(root: View): readonly Tool[] {
+  const tools = root.each('tools').flatMap(view => {
+    const name = view.text('name')
+    const kind = view.text('kind') as Tool['kind'] | undefined
+    const options = present({
+      diameter: view.quantity('diameter', 'length', LENGTH),
+      teeth: view.count('teeth'),
+      fluteLength: view.quantity('flute-length', 'length', LENGTH),
+      shank: view.quantity('shank', 'length', LENGTH),
+      reach: view.quantity('reach', 'length', LENGTH),
+      noseRadius: view.quantity('nose-radius', 'length', LENGTH),
+      length: view.quantity('length', 'length', LENGTH),
+      grade: view.text('grade'),
+      point: view.quantity('point', 'angle', { over: 0, upTo: 180 }),
+    })
+    if (name === undefined || kind === undefined || !Object.hasOwn(NEEDED, kind)) return []
+    for (const key of NEEDED[kind].filter(key => !view.has(key) && !view.misspelt)) {
+      view.report({ code: 'input/missing-key', message: `${name} has no "${key}": ${A[kind]} needs it` })
+    }
+    return [{ name, kind, ...options }]
+  })
+  noneTwice(root.each('tools'), 'name')
+  return tools
+}
+
+const A: Readonly<Record<Tool['kind'], string>> = {
+  'end mill': 'an end mill',
+  drill: 'a drill',
+  'turning tool': 'a turning tool',
+  'boring bar': 'a boring bar',
+  'parting blade': 'a parting blade',
+  'grinding wheel': 'a grinding wheel',
+  'internal wheel': 'an internal wheel',
+  'face wheel': 'a face wheel',
+  hone: 'a hone',
+}
+
+export function readGauges(root: View): readonly Gauge[] {
+  const gauges = root.each('gauges').flatMap(view => {
+    const name = view.text('name')
+    const kind = view.text('kind') as GaugeKind | undefined
+    const [from, to, resolution, uncertainty] = ['from', 'to', 'resolution', 'uncertainty'].map(key => {
+      const value = view.raw(key)
+      return typeof value === 'number' ? value : undefined
+    })
+    if (name === undefined || kind === undefined || from === undefined || to === undefined) return []
+    if (resolution === undefined || uncertainty === undefined) return []
+    if (from >= to) {
+      view.report(
+        { code: 'input/out-of-range', message: `${name} measures from ${from} to ${to}: from must be the less` },
+        'to',
+      )
+    }
+    return [{ name, kind, from, to, resolution, uncertainty }]
+  })
+  noneTwice(root.each('gauges'), 'name')
+  return gauges
+}
+
+export function readFirms(root: View): readonly Firm[] {
+  const firms = root.each('firms').flatMap(view => {
+    const name = view.text('name')
+    const leadTime = view.quantity('lead-time', 'days', { from: 0, upTo: 1000 })
+    return name === undefined || leadTime === undefined ? [] : [{ name, leadTime, processes: processesOf(view) }]
+  })
+  noneTwice(root.each('firms'), 'name')
+  return firms
+}
+
+/** The schema knows the processes, so what passed it is one. */
+const processesOf = (view: View): readonly Process[] => view.texts('processes') as readonly Process[]
+
+/** Entries of a list go by their names. */
+function noneTwice(views: readonly View[], key: string): void {
+  const seen = new Set<string>()
+  for (const view of views) {
+    const name = String(view.raw(key))
+    if (seen.has(name)) {
+      view.report(
+        { code: 'input/name-twice', message: `"${name}" is in the list twice`, hint: 'give each its own name' },
+        key,
+      )
+    }
+    seen.add(name)
+  }
+}

@@ -1,0 +1,40 @@
+import { byPlace, type Finding, hasErrors } from '../finding.ts'
+import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
+import type { Shop } from '../shop/shop.ts'
+import { openDocument } from './open-document.ts'
+import { readFixture } from './read-fixture.ts'
+import { readHabits } from './read-habits.ts'
+import { readMeasured, readReached } from './read-measured.ts'
+import { readFirms, readGauges, readMachines, readTools } from './read-shop-lists.ts'
+import { validateShop } from './validators.ts'
+
+/** A shop, when the file has no errors; the findings either way, sorted by place. */
+export type ReadShop = { readonly shop?: Shop; readonly findings: readonly Finding[] }
+
+/**
+ * Reads a shop file over the built-in shop: a list that the file has stands in place of the built-in one, the fixture and
+ * the habits are laid over it key by key. `set` has the pointers of the file's own values, so that a plan can say of each
+ * figure whether the works gave it.
+ */
+export function readShop(text: string, file: string): ReadShop {
+  const { document, findings } = openDocument(text, file, validateShop)
+  if (!document) return { findings }
+  const { root, source } = document
+  const built = BUILT_IN_SHOP
+  const shop: Shop = {
+    name: root.into('shop')?.text('name') ?? built.name,
+    fixture: readFixture(root, built.fixture),
+    machines: root.has('machines') ? readMachines(root) : built.machines,
+    tools: root.has('tools') ? readTools(root) : built.tools,
+    gauges: root.has('gauges') ? readGauges(root) : built.gauges,
+    firms: root.has('firms') ? readFirms(root) : built.firms,
+    measured: readMeasured(root),
+    habits: readHabits(root, built.habits),
+    reached: readReached(root),
+    set: new Set([...source.places.keys()].filter(pointer => pointer !== '')),
+    places: source.places,
+    file,
+  }
+  const sorted = byPlace(document.findings)
+  return hasErrors(sorted) ? { findings: sorted } : { shop, findings: sorted }
+}
