@@ -3,46 +3,6 @@ import { type Formula, formula, type Input } from '../formula.ts'
 /** Taking stock off a hardened surface: the surface as hardened and the ground one are never on one axis. */
 const millimetres = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 5 })
 
-const e = millimetres('eccentricity of the grinding axis to the hardened surface, radial')
-const o = millimetres('ovality, largest less smallest diameter')
-const b = millimetres('bow of the axis over the length')
-const s_nom = millimetres('nominal stock per side')
-const delta = millimetres('how far the removal strays from the nominal')
-
-/** Worst-case sum. Ground between centres fixed at the ends, the bow counts whole; a hone follows the bore, so e is 0. */
-export const removalSpread: Formula<'e' | 'o' | 'b'> = formula({
-  symbol: 'delta',
-  meaning: 'how far the removal per side strays from the nominal',
-  unit: 'mm',
-  expression: 'e + o / 4 + b / 2',
-  inputs: { e, o, b },
-  source: 'derived: the radius varies by a quarter of the ovality and, about a best-fit axis, by half of the bow',
-  example: { given: { e: 0.02, o: 0.03, b: 0.02 }, gives: 0.0375 },
-  value: ({ e, o, b }) => e + o / 4 + b / 2,
-})
-
-export const leastRemoval: Formula<'s_nom' | 'delta'> = formula({
-  symbol: 's_min',
-  meaning: 'least removal per side',
-  unit: 'mm',
-  expression: 's_nom - delta',
-  inputs: { s_nom, delta },
-  source: 'derived: geometry',
-  example: { given: { s_nom: 0.1, delta: 0.0375 }, gives: 0.0625 },
-  value: ({ s_nom, delta }) => s_nom - delta,
-})
-
-export const mostRemoval: Formula<'s_nom' | 'delta'> = formula({
-  symbol: 's_max',
-  meaning: 'greatest removal per side',
-  unit: 'mm',
-  expression: 's_nom + delta',
-  inputs: { s_nom, delta },
-  source: 'derived: geometry',
-  example: { given: { s_nom: 0.1, delta: 0.0375 }, gives: 0.1375 },
-  value: ({ s_nom, delta }) => s_nom + delta,
-})
-
 /** The place where the limit hardness is reached stays put, whatever the profile's shape. */
 export const depthToOrder: Formula<'N_f' | 's_max'> = formula({
   symbol: 'N_order',

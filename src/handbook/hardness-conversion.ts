@@ -9,8 +9,6 @@ import { CONVERSION_ROWS, type ConversionRow } from './hardness-conversion-rows.
 export type HardnessScale = 'HV' | 'HB' | 'HRC'
 
 export const CONVERSION_SOURCE = 'DIN 50150 conversion tables; over 450 HV memory: ISO 18265 Table A.1'
-/** The end of the Rockwell C column: above it no HRC exists. */
-export const HARDEST_ROCKWELL = { HV: 940, HRC: 68 } as const
 
 /** The row at a hardness, interpolated; what either neighbour lacks is absent. Nothing outside the column. */
 export function convertedFrom(scale: HardnessScale, value: number): ConversionRow | undefined {

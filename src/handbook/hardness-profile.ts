@@ -53,7 +53,7 @@ export const hardnessAtDepth: Formula<'H_s' | 'H_c' | 'z' | 'w' | 'n'> = formula
     n,
   },
   source: SHAPE_SOURCE,
-  example: { given: { H_s: 650, H_c: 320, z: 0.1, w: 0.2065, n: 1.7 }, gives: 566.5 },
+  example: { given: { H_s: 650, H_c: 320, z: 0.1, w: 0.206487, n: 1.7 }, gives: 566.5 },
   value: ({ H_s, H_c, z, w, n }) => H_c + (H_s - H_c) * Math.exp(-((z / w) ** n)),
 })
 

@@ -1,0 +1,36 @@
+/**
+ * The usual cautions on papers that leave the works. They state requirements and hazards, never a furnace recipe: the
+ * licensed treater's own rules and the law of the place come first.
+ */
+export const TREATER_DECIDES =
+  'This order states requirements, not furnace settings: the licensed heat treater confirms them and chooses the cycle. Local law and the treater’s own rules come first.'
+
+const AMMONIA =
+  'Ammonia: corrosive, immediately dangerous at 300 ppm, limit 50 ppm over 8 h (OSHA) and 25 ppm (NIOSH), flammable at 15 to 28 % in air (ANSI K61.1 extract and ammonia safety texts). Cracked ammonia is rich in hydrogen: purge and light by the furnace code of the country.'
+const SALT =
+  'Salt bath: cyanate and cyanide salts; a wet part or trapped moisture explodes; never mix with nitrate or organic matter; the waste is regulated (memory). Send parts dry, with blind holes open.'
+const HOT = 'Hot parts, and parts with trapped oil, burn: cool and drain before handling (common practice).'
+const HYDROGEN =
+  'Hydrogen from acid cleaning or plating can break a hard part later under a steady load: keep the bake records (common practice).'
+const PLATER = 'Cyanide copper, chromic acid (chromium VI) and nickel: licensed platers only (memory).'
+const GRINDING =
+  'Grinding mist, ultraviolet lamps and solvents of crack testing: guard, extract and protect eyes and skin as local rules say (common practice).'
+
+export function hardeningSafety(process: string): readonly string[] {
+  switch (process) {
+    case 'gas nitriding':
+    case 'plasma nitriding':
+    case 'nitrocarburising':
+      return [TREATER_DECIDES, AMMONIA, HOT]
+    case 'salt-bath nitriding':
+      return [TREATER_DECIDES, SALT, HOT]
+    default:
+      return [TREATER_DECIDES, HOT]
+  }
+}
+
+export const PLATING_SAFETY: readonly string[] = [PLATER, HYDROGEN]
+export const GRINDING_SAFETY: readonly string[] = [
+  'The machine’s manual, the wheel maker’s limits and local safety rules come first.',
+  GRINDING,
+]

@@ -1,0 +1,49 @@
+import { type Formula, formula } from '../formula.ts'
+
+/** Nominal carbon of grades that are induction hardened, %: from their designations. */
+export const CARBON: { readonly [grade: string]: number } = {
+  '42CrMo4': 0.42,
+  '34CrNiMo6': 0.34,
+  '38MnVS6': 0.38,
+  '31CrMoV9': 0.31,
+  '34CrAlNi7-10': 0.34,
+  '34CrAlMo5-10': 0.34,
+  C45: 0.45,
+}
+
+/** Share of the least surface hardness at which the surface hardening depth ends: a contract hardener's guide. */
+export const SHD_SHARE = 0.8
+
+/** A wall thinner than this many depths is hardened through. Common practice, no source. */
+export const WALL_IN_DEPTHS = 3
+
+/** Left per side for grinding. Common practice, no source. */
+export const INDUCTION_STOCK = { least: 0.15, usual: 0.2, most: 0.3 } as const
+
+/** Trade limits of an induction hardener (2017): 1045 55 HRC and more, 4140 54 to 59. */
+export const martensiteHardness: Formula<'C'> = formula({
+  symbol: 'HRC',
+  meaning: 'average hardness of martensite',
+  unit: 'HRC',
+  expression: '20 + 60 * (2 * C - 1.3 * C^2)',
+  inputs: { C: { meaning: 'carbon', unit: '%', from: 0.15, upTo: 0.75 } },
+  source: 'induction-heating page with a hardness formula',
+  example: { given: { C: 0.45 }, gives: 58.2 },
+  value: ({ C }) => 20 + 60 * (2 * C - 1.3 * C ** 2),
+})
+
+/** Hot steel: 1.146e-6 Ω·m, relative permeability 1. Depths of 1 to 2 mm at 100 to 450 kHz, 2 to 5 at 3 to 10 (memory). */
+export const currentDepth: Formula<'rho' | 'mu' | 'f'> = formula({
+  symbol: 'delta',
+  meaning: 'depth of the induced current',
+  unit: 'mm',
+  expression: '503000 * sqrt(rho / (mu * f))',
+  inputs: {
+    rho: { meaning: 'resistivity', unit: 'Ω·m', over: 0, upTo: 1e-5 },
+    mu: { meaning: 'relative permeability', unit: '', from: 1, upTo: 1000 },
+    f: { meaning: 'frequency', unit: 'Hz', from: 50, upTo: 1e6 },
+  },
+  source: 'textbook problem on induction penetration depth',
+  example: { given: { rho: 1.146e-6, mu: 1, f: 10_000 }, gives: 5.385 },
+  value: ({ rho, mu, f }) => 503_000 * Math.sqrt(rho / (mu * f)),
+})
