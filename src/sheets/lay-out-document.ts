@@ -1,0 +1,67 @@
+import type { Picture } from '../pictures/picture.ts'
+import { alignDecimals } from './align-decimals.ts'
+import type { Item, Tag } from './display-list.ts'
+import { slicesOf } from './layout.ts'
+import { isNode, type Node, parseMarkup } from './markup.ts'
+import { footItems, headItems, type SheetTitle, type TitleBlock } from './page-frame.ts'
+import { paginate } from './paginate.ts'
+import type { View } from './render-template.ts'
+import { type Paper, type Sheet, sheetOf } from './theme.ts'
+import type { Typeface } from './typeface.ts'
+
+/** A sheet to print: which template, filled with what, under which title. */
+export type SheetToPrint = SheetTitle & { readonly template: string; readonly view: View }
+
+/** A sheet as marked up, and the numbers of the pages that it takes. */
+export type LaidSheet = SheetTitle & { readonly nodes: readonly Node[]; readonly from: number; readonly to: number }
+
+/** Both painters read this and decide nothing. */
+export type LaidDocument = {
+  readonly sheet: Sheet
+  readonly paper: Paper
+  readonly block: TitleBlock
+  readonly sheets: readonly LaidSheet[]
+  readonly pages: readonly (readonly Item[])[]
+  readonly pictures: ReadonlyMap<string, Picture>
+}
+
+export type DocumentToPrint = {
+  readonly block: TitleBlock
+  readonly sheets: readonly SheetToPrint[]
+  readonly pictures: ReadonlyMap<string, Picture>
+  readonly paper: Paper
+}
+
+/** Every sheet begins a page; pages are numbered through the whole document. */
+export function layOutDocument(
+  { block, sheets, pictures, paper }: DocumentToPrint,
+  fill: (template: string, view: View) => string,
+  { measure, guard }: Typeface,
+): LaidDocument {
+  const sheet = sheetOf(paper)
+  const layout = { measure, pictures, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
+  const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
+  let to = 0
+  const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
+    const nodes = alignDecimals(parseMarkup(fill(template, view), template))
+    for (const text of [documentType, corner, heading, ...textsOf(nodes)]) guard(text)
+    const section: Tag = { type: 'Sect' }
+    const bodies = paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
+    const from = to + 1
+    to += bodies.length
+    return { documentType, corner, heading, nodes, from, to, section, bodies }
+  })
+  for (const text of Object.values(block)) guard(text)
+  for (const { marks } of pictures.values()) for (const mark of marks) if (mark.kind === 'text') guard(mark.text)
+  const pages = laid.flatMap(({ section, bodies, from, ...title }) =>
+    bodies.map((items, index) => [
+      ...headItems(block, title, sheet, measure, index === 0 ? { type: 'H1', parent: section } : undefined),
+      ...items,
+      ...footItems(block, title, { sheet: from + index, of: to }, sheet, measure),
+    ]),
+  )
+  return { sheet, paper, block, pictures, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }
+}
+
+const textsOf = (nodes: readonly Node[]): readonly string[] =>
+  nodes.flatMap(node => (isNode(node) ? textsOf(node.children) : [node]))

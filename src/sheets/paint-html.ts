@@ -1,0 +1,94 @@
+import { escaped, pictureSvg } from '../pictures/picture-svg.ts'
+import { type Bars, barsOf } from './barcodes.ts'
+import type { LaidDocument, LaidSheet } from './lay-out-document.ts'
+import { type Element, isNode, type Node } from './markup.ts'
+import type { TitleBlock } from './page-frame.ts'
+import { styleSheet } from './style-sheet.ts'
+
+/** The document as one file of HTML that needs nothing beside it: the same markup, the same sheet numbers as on paper. */
+export function paintHtml({ block, sheets, pages, pictures, paper }: LaidDocument): string {
+  const title = `${block.identificationNumber} rev ${block.revision}, batch ${block.batch}`
+  const write = (node: Node): string => {
+    if (!isNode(node)) return escaped(node)
+    if (node.name === 'figure') return figure(node, pictures)
+    const open = `<${node.name}${attributes(node)}>`
+    if (node.name === 'br' || node.name === 'hr') return open
+    return `${open}${node.children.map(write).join('')}</${node.name}>`
+  }
+  const sections = sheets.map(
+    sheet => `<section>
+<header><h1>${escaped(sheet.heading)}</h1><div class="corner">${escaped(sheet.corner)}</div><p>${escaped(title)} · ${escaped(block.title)}</p></header>
+${sheet.nodes.map(write).join('').trim()}
+${footer(block, sheet, pages.length)}
+</section>`,
+  )
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(title)}</title>
+<style>${styleSheet(paper)}</style>
+</head>
+<body>
+<main>
+${sections.join('\n')}
+</main>
+</body>
+</html>
+`
+}
+
+function footer(block: TitleBlock, { documentType, from, to }: LaidSheet, of: number): string {
+  const numbers = from === to ? `${from} of ${of}` : `${from} to ${to} of ${of}`
+  const cells: readonly (readonly [string, string])[] = [
+    ['Legal owner', block.legalOwner],
+    ['Part', `${block.identificationNumber} rev ${block.revision}`],
+    ['Title', block.title],
+    ['Document', documentType],
+    ['Batch', block.batch],
+    ['Issued', block.dateOfIssue],
+    ['Created by', block.creator],
+    ['Print', block.fingerprint],
+    ['Sheet', numbers],
+  ]
+  return `<footer>${cells.map(([name, value]) => `<span>${name} <b>${escaped(value)}</b></span>`).join(' ')}</footer>`
+}
+
+function attributes({ classes, attributes: { style, scope } }: Element): string {
+  const list = classes.length > 0 ? ` class="${classes.join(' ')}"` : ''
+  return `${list}${style ? ` style="${escaped(style)}"` : ''}${scope ? ` scope="${escaped(scope)}"` : ''}`
+}
+
+function figure(element: Element, pictures: LaidDocument['pictures']): string {
+  const text = element.attributes['data-text']
+  const picture = pictures.get(element.attributes['data-picture'] ?? '')
+  if (text !== undefined) {
+    const bars = barsOf(element.attributes['data-code'] === 'datamatrix' ? 'datamatrix' : 'code128', text)
+    return `<figure${attributes(element)}>${barsSvg(bars)}</figure>`
+  }
+  return picture ? `<figure${attributes(element)}>${pictureSvg(picture, { trueSize: true })}</figure>` : ''
+}
+
+/** A code as a picture of its bars, in its true size, so that a reader gun takes it from the printed page too. */
+function barsSvg({ width, height, rectangles, text }: Bars): string {
+  return pictureSvg(
+    {
+      width,
+      height,
+      alternative: `code: ${text}`,
+      marks: rectangles.map(({ x, y, width, height }) => ({
+        kind: 'path',
+        fill: { grey: 0 },
+        steps: [
+          { to: 'move', x, y },
+          { to: 'line', x: x + width, y },
+          { to: 'line', x: x + width, y: y + height },
+          { to: 'line', x, y: y + height },
+          { to: 'close' },
+        ],
+      })),
+    },
+    { trueSize: true },
+  )
+}

@@ -1,0 +1,158 @@
+import PDFDocument from 'pdfkit'
+import { LINE } from '../pictures/picture.ts'
+import type { Item, Tag } from './display-list.ts'
+import type { LaidDocument } from './lay-out-document.ts'
+import { paintMarks, paintText } from './paint-marks.ts'
+import { TYPE, WRITE } from './theme.ts'
+import type { Typeface } from './typeface.ts'
+
+type Pdf = PDFKit.PDFDocument
+
+export type PdfOptions = {
+  /** Structure for whoever has the page read out: a third more bytes and time. */
+  readonly tagged?: boolean
+  readonly compress?: boolean
+}
+
+/** The document as PDF 1.7: real text in an embedded typeface, the same bytes for the same input. */
+export async function paintPdf(
+  { sheet, pages, block, sheets }: LaidDocument,
+  face: Typeface,
+  { tagged = true, compress = true }: PdfOptions = {},
+): Promise<Uint8Array> {
+  const pdf = new PDFDocument({
+    size: [sheet.width, sheet.height],
+    margin: 0,
+    autoFirstPage: false,
+    compress,
+    tagged,
+    pdfVersion: '1.7',
+    lang: 'en',
+    displayTitle: true,
+    info: {
+      Title: `${block.identificationNumber} rev ${block.revision} ${sheets.length === 1 ? (sheets[0]?.documentType ?? '') : 'packet'}, batch ${block.batch}`,
+      Author: block.legalOwner,
+      Creator: block.creator,
+      Producer: block.creator,
+      // biome-ignore lint/style/noRestrictedGlobals: the day of issue, which is given; the clock is not asked
+      CreationDate: new Date(`${block.dateOfIssue}T00:00:00Z`),
+    },
+    // No face of the writer's own: it would be read from a file.
+    ...({ font: null } as object),
+  })
+  const bytes = collected(pdf)
+  pdf.registerFont('regular', face.faces.regular as never).registerFont('bold', face.faces.bold as never)
+  const structure = tagged ? openStructure(pdf) : undefined
+  for (const items of pages) {
+    pdf.addPage()
+    paintPage(pdf, items, face, structure)
+  }
+  structure?.end()
+  pdf.end()
+  return await bytes
+}
+
+function collected(pdf: Pdf): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = []
+    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk))
+    pdf.on('error', reject)
+    pdf.on('end', () => {
+      const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0))
+      let at = 0
+      for (const chunk of chunks) {
+        bytes.set(chunk, at)
+        at += chunk.length
+      }
+      resolve(bytes)
+    })
+  })
+}
+
+/** Rules and cells lie under the text, and are page furniture; text follows in reading order, each tag one stretch. */
+function paintPage(pdf: Pdf, items: readonly Item[], face: Typeface, structure: Structure | undefined): void {
+  const under = items.filter(({ kind }) => kind === 'rule' || kind === 'cell')
+  const over = items.filter(({ kind }) => kind !== 'rule' && kind !== 'cell')
+  for (const [stretch, tag] of [...stretches(under), ...stretches(over)]) {
+    structure?.begin(tag)
+    for (const item of stretch) paintItem(pdf, item, face)
+    structure?.finish(tag)
+  }
+}
+
+function stretches(items: readonly Item[]): readonly (readonly [readonly Item[], Tag | undefined])[] {
+  const out: [Item[], Tag | undefined][] = []
+  for (const item of items) {
+    const last = out.at(-1)
+    if (last && last[1] === item.tag) last[0].push(item)
+    else out.push([[item], item.tag])
+  }
+  return out
+}
+
+function paintItem(pdf: Pdf, item: Item, face: Typeface): void {
+  const { x, y } = item
+  switch (item.kind) {
+    case 'text':
+      paintText(pdf, item.text, x, y, item.size, item.bold, face)
+      break
+    case 'ring': {
+      pdf.lineWidth(LINE.thin).strokeColor('#000000').circle(x, y, item.radius).stroke()
+      const wide = face.measure(item.text, TYPE.table)
+      // Figures of 8 pt are 5.8 high: half of that below the middle.
+      paintText(pdf, item.text, x - wide / 2, y + 2.9, TYPE.table, false, face)
+      break
+    }
+    case 'rule': {
+      const grey = Math.round(item.grey * 255)
+        .toString(16)
+        .padStart(2, '0')
+      pdf.lineWidth(item.width).strokeColor(`#${grey}${grey}${grey}`)
+      pdf
+        .moveTo(x, y)
+        .lineTo(x + item.dx, y + item.dy)
+        .stroke()
+      break
+    }
+    case 'cell':
+      pdf.lineWidth(LINE.thin).strokeColor('#808080').roundedRect(x, y, item.width, item.height, WRITE.round).stroke()
+      break
+    case 'picture':
+      paintMarks(pdf, item.picture, x, y, item.scale, face)
+      break
+    case 'bars':
+      for (const bar of item.bars.rectangles) pdf.rect(x + bar.x, y + bar.y, bar.width, bar.height)
+      pdf.fill('#000000')
+  }
+}
+
+type Structure = { begin: (tag?: Tag) => void; finish: (tag?: Tag) => void; end: () => void }
+
+/** One Document element, under it whatever the tags of the items say, in the order in which they are met. */
+function openStructure(pdf: Pdf): Structure {
+  const root = pdf.struct('Document')
+  pdf.addStructure(root)
+  const known = new Map<Tag, PDFKit.PDFStructureElement>()
+  const elementOf = (tag: Tag): PDFKit.PDFStructureElement => {
+    const found = known.get(tag)
+    if (found) return found
+    const parent = tag.parent ? elementOf(tag.parent) : root
+    const options = { ...(tag.alternative && { alt: tag.alternative }), ...(tag.scope && { scope: tag.scope }) }
+    const element = pdf.struct(tag.type as 'P', options as never)
+    parent.add(element)
+    known.set(tag, element)
+    return element
+  }
+  return {
+    begin: tag => {
+      if (tag) elementOf(tag).add(pdf.markStructureContent(tag.type as 'P'))
+      else pdf.markContent('Artifact', { type: 'Layout' })
+    },
+    finish: () => {
+      pdf.endMarkedContent()
+    },
+    end: () => {
+      root.end()
+    },
+  }
+}
