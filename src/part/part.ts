@@ -62,8 +62,7 @@ export type HardeningProcess =
 /** As left after finishing; depth by the process's own definition. */
 export type Hardening = {
   readonly process: HardeningProcess
-  /** `written` as in the part file: a scale that does not suit the process is a finding. */
-  readonly hardness?: { readonly least: Vickers; readonly written?: string }
+  readonly hardness?: { readonly least: Vickers }
   readonly depth?: { readonly least: Millimetre }
   /** Temperature of the process where the part fixes it. */
   readonly temperature?: Celsius

@@ -1,0 +1,75 @@
+import type { Finding } from '../finding.ts'
+import { withValue } from './edit-yaml.ts'
+import part from './part.schema.json' with { type: 'json' }
+import { type PathSchema, resolvePath } from './setting-path.ts'
+import shop from './shop.schema.json' with { type: 'json' }
+import { openYaml, parseYaml } from './yaml-source.ts'
+import { walk } from './yaml-walk.ts'
+
+/** A value to put into a file before it is read: `stock.bore` and `0.16`. */
+export type Setting = { readonly path: string; readonly value: string }
+
+export type SetValues = { readonly text?: string; readonly findings: readonly Finding[] }
+
+const SCHEMAS: Readonly<Record<'part' | 'shop', PathSchema>> = { part, shop }
+
+/** Which file a path is of, by its first word; nothing when neither has it. */
+export function fileOfSetting(path: string): 'part' | 'shop' | undefined {
+  const [first = ''] = path.split('.')
+  return (['part', 'shop'] as const).find(
+    kind => Object.hasOwn(SCHEMAS[kind].properties ?? {}, first) && !(kind === 'part' && first === 'shop'),
+  )
+}
+
+/**
+ * The text of a part or shop file with values set by dotted path, entries of a list by name or by index from 0. What the
+ * file leaves out may be set where the schema allows it. The new text still has to be read: a value is not judged here.
+ */
+export function setValues(
+  text: string,
+  file: string,
+  settings: readonly Setting[],
+  kind: 'part' | 'shop' = 'part',
+): SetValues {
+  const at = { file, line: 1, column: 1 }
+  const findings: Finding[] = []
+  let edited = text
+  for (const { path, value } of settings) {
+    const { findings: faults } = openYaml(edited, file)
+    const unreadable = faults.filter(({ code }) => code !== 'input/empty')
+    if (unreadable.length > 0) return { findings: unreadable }
+    const resolved = resolvePath(path, parseYaml(edited).document.contents, SCHEMAS[kind])
+    const flow = flowValue(value)
+    if ('fault' in resolved) findings.push({ ...resolved.fault, severity: 'error', at })
+    else if (flow === undefined) {
+      const message = `${path} cannot be set to "${value}"`
+      findings.push({
+        code: 'input/unreadable',
+        severity: 'error',
+        message,
+        at,
+        hint: 'a number, or text such as 48 H6',
+      })
+    } else edited = withValue(edited, resolved.steps, flow)
+  }
+  return findings.length > 0 ? { findings } : { text: edited, findings }
+}
+
+/** The value as it may stand anywhere in a file: quoted when it would otherwise be read as something else. */
+function flowValue(value: string): string | undefined {
+  const text = value.trim()
+  if (text === '' || /\p{Cc}/u.test(text)) return undefined
+  const alone = read(text)
+  const whole = alone !== undefined && read(`[${text}]`) === `[${alone}]`
+  // `Liner: new` is a name with a colon in it; keys with values come in brackets.
+  const keys = alone?.startsWith('{') && !text.startsWith('{')
+  return whole && !keys ? text : JSON.stringify(text)
+}
+
+/** What the YAML says, as JSON; nothing when it has faults. */
+function read(yaml: string): string | undefined {
+  const { document, lines } = parseYaml(yaml)
+  if (document.errors.length + document.warnings.length > 0) return undefined
+  const { data, findings } = walk(document, lines, '')
+  return findings.length > 0 ? undefined : JSON.stringify(data)
+}
