@@ -7,7 +7,7 @@ import { houseOrOutside } from './house-or-outside.ts'
 import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
 import type { Operation, Purpose } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
-import { reasonsFor, waivedReasons } from './reasons.ts'
+import { holdingWaits, reasonsFor, waivedReasons } from './reasons.ts'
 import { refusals, stressReliefWanted } from './refusals.ts'
 import type { Task } from './rules/route-rule.ts'
 import { ROUTE_RULES } from './rules/route-rules.ts'
@@ -37,15 +37,13 @@ export function planRoute(part: Part, shop: Shop): Route {
   const inForce = ROUTE_RULES.filter(rule => !waivers.waived.some(waiver => waiver.rule === rule))
   const ordering = orderOperations(tasks, inForce)
   if (!ordering.ok) return { operations: [], findings: [...findings, deadlock(part, ordering.unmet)] }
+  const holding = holdingWaits(ordering.tasks, ordering.waits)
   const operations = ordering.tasks.map((task, index): Operation => {
     const { why: _, ...rest } = task
     return {
       ...rest,
       number: 10 * (index + 1),
-      because: [
-        ...reasonsFor(task, ordering.tasks, ordering.waits),
-        ...waivedReasons(task, ordering.tasks, waivers.waived),
-      ],
+      because: [...reasonsFor(task, ordering.tasks, holding), ...waivedReasons(task, ordering.tasks, waivers.waived)],
     }
   })
   return { operations, findings }

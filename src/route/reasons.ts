@@ -3,24 +3,43 @@ import type { Wait } from './order-operations.ts'
 import type { RouteRule, Task } from './rules/route-rule.ts'
 
 /**
- * The lines beside an operation: why it is done, then the rules that hold its place. A rule that holds it against several
- * others is told once, against the nearest of them.
+ * The waits that hold a place: those that no chain of other waits implies. A rule that is implied everywhere is told once,
+ * for the pair that stands closest.
  */
-export function reasonsFor(task: Task, ordered: readonly Task[], waits: readonly Wait[]): readonly string[] {
-  const lines = new Map<string, string>()
-  for (const earlier of ordered.toReversed()) {
-    for (const { rule } of waits.filter(({ first, then }) => then === task && first === earlier)) {
-      const key = `after ${rule.name}`
-      if (!lines.has(key)) lines.set(key, `after ${named(earlier)}: ${rule.because}`)
+export function holdingWaits(ordered: readonly Task[], waits: readonly Wait[]): readonly Wait[] {
+  const place = new Map(ordered.map((task, index) => [task, index]))
+  const apart = ({ first, then }: Wait) => (place.get(then) ?? 0) - (place.get(first) ?? 0)
+  const before = new Map<Task, Set<Task>>()
+  for (const task of ordered) {
+    const all = new Set<Task>()
+    for (const { first } of waits.filter(({ then }) => then === task)) {
+      all.add(first)
+      for (const earlier of before.get(first) ?? []) all.add(earlier)
     }
+    before.set(task, all)
   }
-  for (const later of ordered) {
-    for (const { rule } of waits.filter(({ first, then }) => first === task && then === later)) {
-      const key = `before ${rule.name}`
-      if (!lines.has(key)) lines.set(key, `before ${named(later)}: ${rule.because}`)
-    }
-  }
-  return [...task.why, ...lines.values()]
+  const implied = ({ first, then }: Wait) =>
+    waits.some(wait => wait.then === then && wait.first !== first && before.get(wait.first)?.has(first))
+  const closest = (rule: RouteRule) =>
+    waits.filter(wait => wait.rule === rule).reduce((best, wait) => (apart(wait) < apart(best) ? wait : best))
+  const kept = waits.filter(wait => !implied(wait))
+  const told = new Set(kept.map(({ rule }) => rule))
+  const untold = [...new Set(waits.map(({ rule }) => rule))].filter(rule => !told.has(rule))
+  return [...kept, ...untold.map(closest)]
+}
+
+/** The lines beside an operation: why it is done, then the rules that hold its place, nearest neighbour first. */
+export function reasonsFor(task: Task, ordered: readonly Task[], holding: readonly Wait[]): readonly string[] {
+  const lines = [
+    ...ordered
+      .toReversed()
+      .flatMap(earlier => holding.filter(({ first, then }) => then === task && first === earlier))
+      .map(({ first, rule }) => `after ${named(first)}: ${rule.because}`),
+    ...ordered
+      .flatMap(later => holding.filter(({ first, then }) => first === task && then === later))
+      .map(({ then, rule }) => `before ${named(then)}: ${rule.because}`),
+  ]
+  return [...task.why, ...new Set(lines)]
 }
 
 /** What a waived rule would have held, with the part's own reason for waiving it. */

@@ -17,8 +17,13 @@ export const FINISHING_RULES: readonly RouteRule[] = [
     name: 'ports-before-finishing',
     because: 'milling a port pushes the bore out of round and raises its edges',
     source: COMMON_PRACTICE,
-    applies: (first, then) =>
-      (first.process === 'mill' || first.purpose === 'deburr-soft') && FINISHING.has(then.process),
+    applies: (first, then) => first.process === 'mill' && FINISHING.has(then.process),
+  },
+  {
+    name: 'deburred-before-finishing',
+    because: 'a burr lifts the part off the face that locates it',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'deburr-soft' && FINISHING.has(then.process),
   },
   {
     name: 'finished-after-hardening',

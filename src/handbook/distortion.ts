@@ -1,0 +1,58 @@
+import type { Millimetre } from '../units.ts'
+
+/** How far a thin sleeve, 40 to 80 mm across with a wall of 3 to 6 mm, is out of true, and how far a process bends it. */
+export type Distortion = {
+  readonly condition: string
+  /** Largest less smallest diameter. */
+  readonly ovality: Millimetre
+  /** Bow of the axis for each 100 mm of length. */
+  readonly bow: Millimetre
+  readonly source: string
+}
+
+const COMMON_PRACTICE = 'common practice, no source'
+
+export const DISTORTION: Readonly<
+  Record<'stressRelieved' | 'notStressRelieved' | 'turned' | 'fineBored' | 'ground', Distortion>
+> = {
+  stressRelieved: {
+    condition: 'hardened, stress relieved before finish turning, hung or stood on end',
+    ovality: 0.03,
+    bow: 0.02,
+    source: `${COMMON_PRACTICE}: ovality 0.01 to 0.03, bow 0.01 to 0.02`,
+  },
+  notStressRelieved: {
+    condition: 'hardened without stress relief',
+    ovality: 0.06,
+    bow: 0.04,
+    source: `${COMMON_PRACTICE}: ovality 0.03 to 0.08, bow 0.03 to 0.06`,
+  },
+  turned: {
+    condition: 'finish turned, not hardened: sprung by the chuck',
+    ovality: 0.02,
+    bow: 0.01,
+    source: COMMON_PRACTICE,
+  },
+  fineBored: {
+    condition: 'fine bored for honing',
+    ovality: 0.02,
+    bow: 0.01,
+    source: COMMON_PRACTICE,
+  },
+  ground: {
+    condition: 'ground: roundness 1 to 3 µm, straight by the machine',
+    ovality: 0.004,
+    bow: 0.002,
+    source: COMMON_PRACTICE,
+  },
+}
+
+/** A bore that is honed straight from the boring bar. */
+export const FINE_BORED = {
+  /** On diameter: IT7 at 60 mm. */
+  tolerance: 0.03,
+  /** Roughness height and damaged layer, µm. */
+  roughness: 6.3,
+  layer: 10,
+  source: 'memory: Kosilova & Meshcheryakov, vol. 1: fine boring IT 7 to 9, Rz 3.2 to 6.3, T 0 to 15',
+} as const

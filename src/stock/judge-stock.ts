@@ -1,0 +1,191 @@
+import { fixed } from '../figures.ts'
+import type { Finding } from '../finding.ts'
+import { wallLimit } from '../handbook/case-limits.ts'
+import { type Part, placeOf } from '../part/part.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { fixedStock, roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
+import { growthsOf, HEAVY_STOCK, type SettledStock } from './settle-stock.ts'
+import { type SolvedChain, toleranceLeft } from './solve-chain.ts'
+import type { CasePlan, StockEntry, Verdict } from './stock.ts'
+import { type Cut, caseMarginOf, cutsOf, removalOf } from './stock-entries.ts'
+import { whatWouldServe } from './what-would-serve.ts'
+
+const ENOUGH = -1e-9
+
+export type Judged = { readonly entries: readonly StockEntry[]; readonly findings: readonly Finding[] }
+
+/** Every finish with its margins, and a finding wherever one of them is short. */
+export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, settled: SettledStock): Judged {
+  const asked = settled.planned.case?.asked ?? part.hardening?.depth?.least ?? 0
+  const deepest = deepestCase(settled)
+  const judged = settled.chains.map(solved => {
+    const cuts = cutsOf(notebook, solved)
+    const { chain } = solved
+    if (cuts.length === 0) return { entries: [], findings: turnedFindings(part, solved) }
+    const margin = chain.cased ? caseMarginOf(notebook, settled.orderedLeast, cuts, asked) : undefined
+    // An order deeper than the wall bears is no order.
+    const held = margin === undefined ? undefined : Math.min(margin, deepest - removalOf(cuts).most - asked)
+    const window = { part, solved, settled, asked, deepest, step }
+    const entries = cuts.map((cut): StockEntry => {
+      const { cleanUp, ...rest } = cut
+      const hardness = chain.cased ? hardnessAt(settled.planned.case, nominalThrough(cuts, cut)) : undefined
+      return {
+        ...rest,
+        margin: { cleanUp, ...(margin !== undefined && { case: margin }) },
+        ...(hardness !== undefined && { hardnessAtFinish: hardness }),
+        verdict: verdictOf(cleanUp, held, serves(notebook, window)),
+      }
+    })
+    return {
+      entries,
+      findings: entries.flatMap((entry, index) => stockFindings(notebook, window, entry, index, held)),
+    }
+  })
+  return { entries: judged.flatMap(({ entries }) => entries), findings: judged.flatMap(({ findings }) => findings) }
+}
+
+type Window = {
+  readonly part: Part
+  readonly solved: SolvedChain
+  readonly settled: SettledStock
+  readonly asked: Millimetre
+  readonly deepest: Millimetre
+  readonly step: Millimetre
+}
+
+function verdictOf(cleanUp: Millimetre, held: Millimetre | undefined, serves: boolean): Verdict {
+  const short = cleanUp < ENOUGH
+  const deep = held !== undefined && held < ENOUGH
+  if (!short && !deep) return 'ok'
+  if (!serves) return 'impossible'
+  return deep ? 'deep' : 'thin'
+}
+
+/** What is taken, per side, when every open stock is the least that cleans up. */
+function leastRemoval(notebook: Notebook, { part, solved, settled }: Window): Millimetre {
+  const { chain, stocks } = solved
+  const growth = growthsOf(notebook, part, settled.growth)[chain.kind]
+  const most = removalOf(cutsOf(notebook, solved)).most
+  return chain.finishes.reduce(
+    (sum, _, index) => sum + (stockThatCleansUp(notebook, chain, index, growth) - (stocks[index] ?? 0)) / 2,
+    most,
+  )
+}
+
+/** Whether any figure cleans up and keeps the case. */
+function serves(notebook: Notebook, window: Window): boolean {
+  const { solved, asked, deepest } = window
+  if (!solved.chain.cased) return true
+  return deepest - leastRemoval(notebook, window) - asked >= ENOUGH
+}
+
+/** A case may be ordered this deep when the wall bears it. */
+const DEEPEST_ORDER = 1
+
+/** The deepest case, least figure, that keeps a core in the wall. */
+export function deepestCase({ planned, wall }: SettledStock): Millimetre {
+  const share = wallLimit(wall)
+  const order = planned.case
+  if (!order || share === undefined) return DEEPEST_ORDER
+  const sides = Number(order.treated?.outside ?? true) + Number(order.treated?.bore ?? true)
+  const band = order.ordered.most - order.ordered.least
+  return Math.min(DEEPEST_ORDER, (share * wall) / Math.max(1, sides) - band)
+}
+
+function stockFindings(
+  notebook: Notebook,
+  window: Window,
+  entry: StockEntry,
+  index: number,
+  held: Millimetre | undefined,
+): readonly Finding[] {
+  const { part, solved, settled, step } = window
+  const { chain } = solved
+  const finish = chain.finishes[index]
+  if (!finish) return []
+  const own = fixedStock(chain, index, part.stock)
+  const at = placeOf(part, own === undefined ? chain.path : `/stock/${finish.stockKey}`)
+  const where = `${chain.surface}, ${finish.operation.name.toLowerCase()}`
+  const unit = chain.kind === 'face' ? 2 : 1
+  const findings: Finding[] = []
+  const short = -entry.margin.cleanUp
+  const growth = growthsOf(notebook, part, settled.growth)[chain.kind]
+  const enough = roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step)) / unit
+  if (entry.verdict === 'impossible') {
+    return index > 0
+      ? []
+      : [
+          {
+            severity: 'error',
+            code: 'stock/impossible',
+            message: `${chain.surface}: no stock both cleans up and keeps ${fixed(window.asked, 2)} mm of case: the least that cleans up takes up to ${fixed(leastRemoval(notebook, window), 3)} mm per side`,
+            at,
+            hint: whatWouldServe(chain, leastRemoval(notebook, window) + window.asked - window.deepest),
+          },
+        ]
+  }
+  if (short > -ENOUGH) {
+    findings.push({
+      severity: 'error',
+      code: 'stock/thin',
+      message: `${where}: at the worst place ${fixed(entry.perSide.least, 3)} mm per side comes off and ${fixed(entry.perSide.needed, 3)} mm must go: ${fixed(short, 3)} mm short`,
+      at,
+      hint: `leave ${fixed(enough, 2)} mm ${chain.kind === 'face' ? 'on the face' : 'on diameter'} or more (stock.${finish.stockKey})`,
+    })
+  }
+  if (index === 0 && held !== undefined && held < ENOUGH) {
+    const less = roundedDown(entry.onDiameter.nominal + 2 * held, stepOf(chain, step)) / unit
+    findings.push({
+      severity: 'error',
+      code: 'stock/deep',
+      message: `${chain.surface}: up to ${fixed(removalOf(cutsOf(notebook, solved)).most, 3)} mm per side comes off; with ${fixed(window.asked, 2)} mm asked the case would have to be ${fixed(-held, 3)} mm deeper than can be had`,
+      at,
+      hint: `leave ${fixed(Math.max(0, less), 2)} mm or less (stock.${finish.stockKey})`,
+    })
+  }
+  if (chain.cased && chain.kind !== 'face' && entry.onDiameter.nominal > HEAVY_STOCK + 1e-9) {
+    findings.push({
+      severity: 'warning',
+      code: 'stock/heavy',
+      message: `${where}: ${fixed(entry.onDiameter.nominal, 2)} mm on diameter off a hard surface burns and cracks it easily; over ${HEAVY_STOCK} mm is unusual (common practice)`,
+      at,
+      hint: 'finish closer before hardening, in small passes after it, and look for cracks',
+    })
+  }
+  return findings
+}
+
+const roundedDown = (value: Millimetre, step: Millimetre): Millimetre =>
+  Number((Math.floor(value / step + 1e-6) * step).toFixed(6))
+
+/** A surface left as turned must have a tolerance left when growth has had its share. */
+function turnedFindings(part: Part, solved: SolvedChain): readonly Finding[] {
+  const left = toleranceLeft(solved)
+  if (!solved.chain.cased || left > 0.01) return []
+  return [
+    {
+      severity: left > 0 ? 'warning' : 'error',
+      code: 'stock/growth-over-tolerance',
+      message: `${solved.chain.surface} is not finished after hardening: growth leaves ${fixed(left, 3)} mm of its tolerance to the turner`,
+      at: placeOf(part, solved.chain.path),
+      hint: 'grind it after hardening, widen its tolerance, or mask it',
+    },
+  ]
+}
+
+/** Expected hardness at a depth below the surface as hardened, between the points of the profile. */
+function hardnessAt(order: CasePlan | undefined, depth: Millimetre): number | undefined {
+  const profile = order?.profile ?? []
+  const after = profile.findIndex(point => point.depth >= depth)
+  const b = profile[after]
+  if (!b) return profile.at(-1)?.expected
+  const a = profile[after - 1] ?? b
+  if (b.depth === a.depth) return b.expected
+  return a.expected + ((b.expected - a.expected) * (depth - a.depth)) / (b.depth - a.depth)
+}
+
+/** Taken per side in the middle, up to and with one cut of its surface. */
+function nominalThrough(cuts: readonly Cut[], cut: Cut): Millimetre {
+  return removalOf(cuts.slice(0, cuts.indexOf(cut) + 1)).nominal
+}

@@ -1,0 +1,28 @@
+import type { Limits } from '../limits.ts'
+import type { Operation, Purpose } from '../route/operation.ts'
+import { roughLimits, type Sized } from './operation-sizes.ts'
+import type { Ladder } from './stock.ts'
+
+/** The limits of every diameter, and of the length that the top face is ground to, after every operation that changes it. */
+export function laddersOf({ chains, shop }: Sized, operations: readonly Operation[]): readonly Ladder[] {
+  const at = (purpose: Purpose, limits: Limits) =>
+    operations
+      .filter(operation => operation.purpose === purpose)
+      .map(operation => ({ ...plain(limits), operation: operation.number, name: operation.name }))
+  return chains.map(({ chain, soft, hardened, after }) => ({
+    surface: chain.surface,
+    kind: chain.kind,
+    states: [
+      ...at('rough-turn', roughLimits(soft, chain.kind === 'bore', shop)),
+      ...at('finish-turn', soft),
+      ...(chain.cased ? at('nitride', hardened) : []),
+      ...chain.finishes.map(({ operation }, index) => ({
+        ...plain(after[index] ?? chain.final),
+        operation: operation.number,
+        name: operation.name,
+      })),
+    ],
+  }))
+}
+
+const plain = ({ nominal, lower, upper }: Limits): Limits => ({ nominal, lower, upper })

@@ -1,0 +1,189 @@
+import { between, type DrawnSize, type Limits, middleOf } from '../limits.ts'
+import type { Band, Part } from '../part/part.ts'
+import { axialLocator } from '../route/axial-locator.ts'
+import type { Operation } from '../route/operation.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import type { AxialSizes } from './axial-sizes.ts'
+import { grown, type SolvedChain } from './solve-chain.ts'
+import type { OperationSize } from './stock.ts'
+
+export type Sized = {
+  readonly part: Part
+  readonly shop: Shop
+  /** Diameters, and the top face when it is ground. */
+  readonly chains: readonly SolvedChain[]
+  readonly axial: AxialSizes
+}
+
+/** The sizes of every operation that changes one, as they must measure when it is done. The saw's are the batch's. */
+export function operationSizes(
+  sized: Sized,
+  operations: readonly Operation[],
+): ReadonlyMap<number, readonly OperationSize[]> {
+  return new Map(
+    operations.flatMap(operation => {
+      const sizes = sizesAfter(sized, operation)
+      return sizes.length > 0 ? [[operation.number, sizes] as const] : []
+    }),
+  )
+}
+
+function sizesAfter(sized: Sized, operation: Operation): readonly OperationSize[] {
+  switch (operation.purpose) {
+    case 'rough-turn':
+      return roughSizes(sized)
+    case 'finish-turn':
+      return softSizes(sized)
+    case 'nitride':
+      return hardenedSizes(sized)
+    case 'grind-outside':
+    case 'grind-bore':
+    case 'grind-top':
+    case 'hone-bore':
+      return finishedSizes(sized, operation)
+    case 'final-inspection':
+      return drawnSizes(sized)
+    default:
+      return []
+  }
+}
+
+const diameters = ({ chains }: Sized): readonly SolvedChain[] => chains.filter(({ chain }) => chain.kind !== 'face')
+
+const inProcess = (
+  feature: string,
+  measure: OperationSize['measure'],
+  { lower, upper }: Limits,
+  drawn: DrawnSize | undefined,
+): OperationSize => ({ feature, measure, ...between(lower, upper), ...(drawn && { drawn: drawn.written }) })
+
+/** Stock for finish turning lies outside the soft limits; roughing's own tolerance outside that. */
+export function roughLimits(soft: Limits, inside: boolean, { habits }: Shop): Limits {
+  const { roughingAllowance, roughTurningTolerance } = habits
+  if (inside) {
+    const upper = soft.lower - 2 * roughingAllowance
+    return between(upper - roughTurningTolerance, upper)
+  }
+  const lower = soft.upper + 2 * roughingAllowance
+  return between(lower, lower + roughTurningTolerance)
+}
+
+/** A step that looks down is left standing lower, a step that looks up higher, each by the allowance; so is the top face. */
+export function roughDepth(soft: Limits, looks: 'up' | 'down', { habits }: Shop): Limits {
+  const middle = middleOf(soft) + (looks === 'down' ? 2 * habits.roughingAllowance : 0)
+  return between(middle - habits.roughTurningTolerance / 2, middle + habits.roughTurningTolerance / 2)
+}
+
+function roughSizes(sized: Sized): readonly OperationSize[] {
+  const { shop, axial, part } = sized
+  return [
+    ...diameters(sized).map(({ chain, soft }) =>
+      inProcess(chain.surface, 'diameter', roughLimits(soft, chain.kind === 'bore', shop), chain.band?.size),
+    ),
+    inProcess('length', 'length', roughLimits(axial.softLength, false, shop), part.length),
+    ...axial.steps.flatMap(({ band, looks }) => {
+      const soft = axial.softDepth.get(band.name)
+      return soft ? [inProcess(band.name, 'depth', roughDepth(soft, looks, shop), band.to)] : []
+    }),
+  ]
+}
+
+function softSizes(sized: Sized): readonly OperationSize[] {
+  const { axial, part } = sized
+  return [
+    ...diameters(sized).flatMap(solved =>
+      solved.chain.finishes.length > 0
+        ? [inProcess(solved.chain.surface, 'diameter', solved.soft, solved.chain.band?.size)]
+        : asTurned(solved),
+    ),
+    inProcess('length', 'length', axial.softLength, part.length),
+    ...axial.steps.flatMap(({ band }) => {
+      const soft = axial.softDepth.get(band.name)
+      return soft ? [inProcess(band.name, 'depth', soft, band.to)] : []
+    }),
+  ]
+}
+
+/** A surface that stays as turned shows the drawing's nominal and roughness. */
+function asTurned({ chain, soft }: SolvedChain): readonly OperationSize[] {
+  const { band } = chain
+  if (!band) return []
+  return bandSizes(band, soft, chain.kind === 'bore')
+}
+
+function hardenedSizes(sized: Sized): readonly OperationSize[] {
+  const { axial, part } = sized
+  return [
+    ...diameters(sized).map(({ chain, soft, growth }) =>
+      inProcess(chain.surface, 'diameter', grown(soft, chain.kind, growth), chain.band?.size),
+    ),
+    inProcess('length', 'length', axial.hardenedLength, part.length),
+  ]
+}
+
+function finishedSizes(sized: Sized, operation: Operation): readonly OperationSize[] {
+  const round = diameters(sized).flatMap(solved => {
+    const { chain, after } = solved
+    const index = chain.finishes.findIndex(finish => finish.operation === operation)
+    const limits = after[index]
+    if (!limits) return []
+    const last = index === chain.finishes.length - 1
+    return last && chain.band
+      ? bandSizes(chain.band, chain.band.size, chain.kind === 'bore')
+      : [inProcess(chain.surface, 'diameter', limits, chain.band?.size)]
+  })
+  return [...round, ...(operation.surfaces.includes('top') ? topSizes(sized) : [])]
+}
+
+/** The dimension that the top face is ground to: over all, or from the underside that locates it. */
+function topSizes({ part, axial }: Sized): readonly OperationSize[] {
+  const locator = axialLocator(part)
+  const roughness = part.top.roughness === undefined ? {} : { roughness: part.top.roughness }
+  if (locator.face === 'bottom') {
+    return [{ feature: 'length', measure: 'length', ...axial.finishedLength, drawn: part.length.written, ...roughness }]
+  }
+  const depth = axial.finishedDepth.get(locator.band)
+  const band = part.outside.find(({ name }) => name === locator.band)
+  return depth && band ? [{ feature: band.name, measure: 'depth', ...depth, drawn: band.to.written, ...roughness }] : []
+}
+
+/** One size; two for a bore closer at the top. */
+function bandSizes(band: Band, limits: Limits, inside: boolean): readonly OperationSize[] {
+  const { name, size, taper = 0, roughness } = band
+  const row = (at: Limits, edge?: OperationSize['edge']): OperationSize => ({
+    feature: name,
+    measure: 'diameter',
+    nominal: at.nominal,
+    lower: at.lower,
+    upper: at.upper,
+    drawn: size.written,
+    ...(edge && { edge }),
+    ...(roughness !== undefined && { roughness }),
+  })
+  if (!inside || taper === 0) return [row(limits)]
+  return [row(lessBy(limits, taper), 'top'), row(limits, 'bottom')]
+}
+
+const lessBy = ({ nominal, lower, upper }: Limits, by: Millimetre): Limits => ({
+  nominal: nominal - by,
+  lower: lower - by,
+  upper: upper - by,
+})
+
+function drawnSizes({ part, axial }: Sized): readonly OperationSize[] {
+  const along = (feature: string, measure: 'length' | 'depth', { written, ...size }: DrawnSize): OperationSize => ({
+    feature,
+    measure,
+    nominal: size.nominal,
+    lower: size.lower,
+    upper: size.upper,
+    drawn: written,
+  })
+  return [
+    ...part.outside.flatMap(band => bandSizes(band, band.size, false)),
+    ...part.bore.flatMap(band => bandSizes(band, band.size, true)),
+    along('length', 'length', part.length),
+    ...axial.steps.map(({ band }) => along(band.name, 'depth', band.to)),
+  ]
+}

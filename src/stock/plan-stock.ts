@@ -1,0 +1,123 @@
+import type { Finding } from '../finding.ts'
+import { depthThroughBoreChain } from '../handbook/stock-chain.ts'
+import { middleOf } from '../limits.ts'
+import { type Part, placeOf, type StockChoice } from '../part/part.ts'
+import type { Operation } from '../route/operation.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import { type Notebook, openNotebook, type Working } from '../working.ts'
+import { axialSizes } from './axial-sizes.ts'
+import { finishChains } from './finish-chain.ts'
+import { judgeStock } from './judge-stock.ts'
+import { laddersOf } from './ladders.ts'
+import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
+import { type PartChart, partChart } from './part-chart.ts'
+import { growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
+import { shapesAfter } from './shapes.ts'
+import { type SolvedChain, solveChain } from './solve-chain.ts'
+import type { AsMilled, CasePlan, Ladder, OperationSize, Shape, StockEntry } from './stock.ts'
+
+export type StockPlan = {
+  readonly sizes: ReadonlyMap<number, readonly OperationSize[]>
+  /** The part as it leaves each operation that changes it, the saw apart. */
+  readonly shapes: ReadonlyMap<number, Shape>
+  readonly entries: readonly StockEntry[]
+  readonly ladders: readonly Ladder[]
+  readonly case?: CasePlan
+  /** Only for a part with ports. */
+  readonly asMilled?: AsMilled
+  readonly axial: Omit<PartChart, 'findings'>
+  /** Largest rough-turned diameter and length, for the bar. */
+  readonly need: { readonly diameter: Millimetre; readonly length: Millimetre }
+  readonly findings: readonly Finding[]
+  readonly workings: readonly Working[]
+}
+
+/** Every in-between size, worked backward from the drawing, what each finishing operation then takes, and the case to order. */
+export function planStock(part: Part, shop: Shop, operations: readonly Operation[]): StockPlan {
+  const notebook = openNotebook()
+  const chains = finishChains(notebook, part, shop, operations)
+  const settled = settleStock(part, shop, chains, thinnestWall(part))
+  const along = growthsOf(notebook, part, settled.growth)
+  const solved = settled.chains.map(({ chain, stocks }) => solveChain(notebook, chain, along[chain.kind], stocks))
+  const axial = axialSizes(
+    part,
+    shop,
+    solved.find(({ chain }) => chain.kind === 'face'),
+    along.face,
+  )
+  const sized: Sized = { part, shop, chains: solved, axial }
+  const judged = judgeStock(notebook, part, shop.habits.stockStep, { ...settled, chains: solved })
+  const { findings: chartFindings, ...chart } = partChart(part, shop, operations, axial)
+  const shapes = shapesAfter(sized, operations)
+  const asMilled = part.ports.length > 0 ? asMilledOf(sized, operations, shapes) : undefined
+  if (settled.planned.case) tighterDepths(notebook, solved, settled.planned.case.asked)
+
+  return {
+    sizes: operationSizes(sized, operations),
+    shapes,
+    entries: judged.entries,
+    ladders: laddersOf(sized, operations),
+    ...(settled.planned.case && { case: settled.planned.case }),
+    ...(asMilled && { asMilled }),
+    axial: chart,
+    need: blankNeed(sized),
+    findings: [...settled.planned.findings, ...judged.findings, ...chartFindings, ...unusedStock(part, solved)],
+    workings: [...settled.planned.workings, ...notebook.workings],
+  }
+}
+
+function asMilledOf(
+  { chains, axial }: Sized,
+  operations: readonly Operation[],
+  shapes: ReadonlyMap<number, Shape>,
+): AsMilled | undefined {
+  const milled = operations.find(({ purpose }) => purpose === 'mill-ports')
+  const shape = milled && shapes.get(milled.number)
+  const bore = chains.find(({ chain }) => chain.kind === 'bore')
+  return shape && bore ? { boreDiameter: middleOf(bore.soft), shape, topStock: axial.topStock } : undefined
+}
+
+function blankNeed({ chains, axial, shop }: Sized): StockPlan['need'] {
+  const outside = chains.filter(({ chain }) => chain.kind === 'outside')
+  return {
+    diameter: Math.max(...outside.map(({ soft }) => roughLimits(soft, false, shop).upper)),
+    length: roughLimits(axial.softLength, false, shop).upper,
+  }
+}
+
+/** Ground and honed, the bore's chain is closer than the sum of its two cuts: shown beside the cautious figure. */
+function tighterDepths(notebook: Notebook, chains: readonly SolvedChain[], asked: Millimetre): void {
+  for (const { chain, soft, growth } of chains) {
+    const [grind, hone] = chain.finishes
+    if (chain.kind !== 'bore' || !chain.cased || !grind || !hone) continue
+    notebook.use(
+      depthThroughBoreChain,
+      {
+        N_asked: asked,
+        d_final: chain.final.upper,
+        d_soft: soft.lower,
+        g_most: growth.most,
+        e: grind.eccentricity,
+      },
+      { about: chain.surface },
+    )
+  }
+}
+
+/** Stock that the part file writes for an operation that there is not. */
+function unusedStock(part: Part, chains: readonly SolvedChain[]): readonly Finding[] {
+  const used = new Set(chains.flatMap(({ chain }) => chain.finishes.map(({ stockKey }) => stockKey)))
+  const keys: readonly (keyof StockChoice)[] = ['outside', 'bore', 'hone', 'top']
+  return keys
+    .filter(key => part.stock[key] !== undefined && !used.has(key))
+    .map(
+      (key): Finding => ({
+        severity: 'warning',
+        code: 'stock/unused',
+        message: `stock.${key} ${part.stock[key]} mm is not used: no operation finishes ${key === 'hone' ? 'the bore by honing' : key === 'top' ? 'the top face' : `the ${key} by grinding`}`,
+        at: placeOf(part, `/stock/${key}`),
+        hint: 'leave it out, or ask of the surface what needs the operation',
+      }),
+    )
+}

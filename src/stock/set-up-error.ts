@@ -1,0 +1,107 @@
+import { DISTORTION, type Distortion } from '../handbook/distortion.ts'
+import { faceTilt, formError, sumOfEccentricities } from '../handbook/stock-at-worst-place.ts'
+import type { Part } from '../part/part.ts'
+import type { Operation, Process } from '../route/operation.ts'
+import type { Measured, Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+
+/** Radial: how far the surface is off the axis it is cut about, and how far it is out of true. */
+export type SetUpError = { readonly eccentricity: Millimetre; readonly form: Millimetre }
+type Kind = 'outside' | 'bore' | 'face'
+
+/** What the works measured for a process, on this grade before any grade. */
+export function measuredFor<K extends keyof Measured>(
+  part: Part,
+  shop: Shop,
+  process: Process,
+  key: K,
+): Measured | undefined {
+  const fits = shop.measured.filter(
+    row =>
+      row.process === process &&
+      row[key] !== undefined &&
+      (row.grade === undefined || row.grade === part.material.grade),
+  )
+  return fits.find(({ grade }) => grade !== undefined) ?? fits[0]
+}
+
+export const measuredSource = ({ pieces, date, firm }: Measured): string =>
+  `shop: measured on ${pieces} pieces, ${date}${firm ? `, ${firm}` : ''}`
+
+/** Errors of one finishing operation, each taken from measurement, the shop file or common practice, and noted so. */
+export function setUpError(
+  notebook: Notebook,
+  part: Part,
+  shop: Shop,
+  operations: readonly Operation[],
+  operation: Operation,
+  kind: Kind,
+  surface: string,
+): SetUpError {
+  const about = { operation: operation.number, about: surface }
+  if (operation.process === 'hone') {
+    const before = operation.locatedAs === 'ground' ? DISTORTION.ground : DISTORTION.fineBored
+    return { eccentricity: 0, form: formFrom(notebook, part, before, about) }
+  }
+  const [between, holding] = locating(part, shop, operation, kind)
+  const eccentricity = notebook.use(sumOfEccentricities, { e_1: between, e_2: holding }, about)
+  const distortion = distortionBefore(notebook, part, shop, operations, about)
+  if (kind !== 'face') return { eccentricity, form: formFrom(notebook, part, distortion, about) }
+  const D = part.outside[0]?.size.nominal ?? 0
+  const L = part.length.nominal
+  return { eccentricity, form: notebook.use(faceTilt, { b: (distortion.bow * L) / 100, D, L }, about) }
+}
+
+type About = { readonly operation: number; readonly about: string }
+
+const formFrom = (notebook: Notebook, part: Part, { ovality, bow }: Distortion, about: About): Millimetre =>
+  notebook.use(formError, { o: ovality, b: (bow * part.length.nominal) / 100 }, about)
+
+/** Between the surface that locates and the surface cut, and of what holds the part. */
+function locating(part: Part, shop: Shop, operation: Operation, kind: Kind): readonly [Millimetre, Millimetre] {
+  const { habits } = shop
+  const turned = measuredFor(part, shop, 'turn', 'eccentricity')?.eccentricity ?? habits.turnedOutsideToBore
+  const ground = measuredFor(part, shop, 'grind', 'eccentricity')?.eccentricity
+  if (kind === 'face') return [0, habits.chuckRunout]
+  if (operation.purpose === 'grind-outside') return [turned, ground ?? habits.mandrelRunout]
+  return [operation.locatedAs === 'ground' ? habits.boreGrindingRunout : turned, ground ?? habits.chuckRunout]
+}
+
+/** Out of true as the part comes to be finished. A measured bow is over the part, so it is brought to 100 mm here. */
+function distortionBefore(
+  notebook: Notebook,
+  part: Part,
+  shop: Shop,
+  operations: readonly Operation[],
+  about: About,
+): Distortion {
+  const relieved = operations.some(({ process }) => process === 'stress-relieve')
+  const usual = !part.hardening
+    ? DISTORTION.turned
+    : relieved
+      ? DISTORTION.stressRelieved
+      : DISTORTION.notStressRelieved
+  const process = part.hardening ? 'nitride' : 'turn'
+  const ovality = measuredFor(part, shop, process, 'ovality')
+  const bow = measuredFor(part, shop, process, 'bow')
+  const note = (symbol: string, meaning: string, value: number, row: Measured | undefined) =>
+    notebook.note({
+      ...about,
+      symbol,
+      meaning: row ? meaning : `${meaning}, ${usual.condition}`,
+      value,
+      unit: 'mm',
+      expression: '',
+      source: row ? measuredSource(row) : usual.source,
+    })
+  const per100 = 100 / part.length.nominal
+  const used = {
+    ...usual,
+    ovality: ovality?.ovality ?? usual.ovality,
+    bow: bow?.bow === undefined ? usual.bow : bow.bow * per100,
+  }
+  note('o', 'ovality, largest less smallest diameter', used.ovality, ovality)
+  note('b', 'bow of the axis over the length', used.bow / per100, bow)
+  return used
+}

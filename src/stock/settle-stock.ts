@@ -1,0 +1,180 @@
+import { faceGrowth } from '../handbook/stock-at-worst-place.ts'
+import type { Part } from '../part/part.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import { type Notebook, openNotebook } from '../working.ts'
+import type { Growth } from './case-growth.ts'
+import { boreOf, seatOf } from './case-surfaces.ts'
+import { fixedStock, leastStocks, stepOf } from './choose-stock.ts'
+import type { FinishChain } from './finish-chain.ts'
+import { growthFor, type PlannedCase, planCase, type Removal } from './plan-case.ts'
+import { NO_GROWTH, type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
+import type { Spread } from './stock.ts'
+import { type Cut, cutsOf, removalOf } from './stock-entries.ts'
+
+export type SettledStock = {
+  readonly chains: readonly SolvedChain[]
+  readonly growth: Growth
+  readonly faceGrowth: Spread
+  readonly planned: PlannedCase
+  /** Case as ordered, or the deepest that can be when what is wanted cannot. */
+  readonly orderedLeast: Millimetre
+  readonly wall: Millimetre
+}
+
+/** Nothing is planned deeper: the case is refused beyond it. */
+const DEEPEST = 1
+/** Above this a nitrided surface burns and cracks in grinding, on diameter. Source: common practice, no source. */
+export const HEAVY_STOCK = 0.25
+const ROUNDS = 20
+/** Clean-up to spare at the worst place beyond which more stock only costs wheel and furnace time: common practice, no source. */
+const SPARE = 0.01
+
+/**
+ * Stock, growth and case order hang together: more stock wants a deeper case, a deeper case grows more, and growth moves
+ * the stock. The order is rounded up to steps, so a few rounds settle it. Then what the order has to spare is shared
+ * between clean-up and case, for the stocks that the part file leaves open.
+ */
+export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): SettledStock {
+  const scratch = openNotebook()
+  const step = shop.habits.stockStep
+  let growth: Growth = growthFor(part, shop, part.hardening?.depth?.least ?? 0.2, wall)
+  let settled: Round | undefined
+  for (let round = 0; round < ROUNDS; round++) {
+    const along = growthsOf(scratch, part, growth)
+    const stocks = chains.map(chain => leastStocks(scratch, chain, along[chain.kind], part.stock, step))
+    const next = evaluate(part, shop, chains, growth, stocks, wall)
+    const same = settled !== undefined && sameGrowth(growth, next.growth)
+    settled = next
+    growth = next.growth
+    if (same) break
+  }
+  const least =
+    settled ??
+    evaluate(
+      part,
+      shop,
+      chains,
+      growth,
+      chains.map(() => []),
+      wall,
+    )
+  return balanced(part, shop, chains, least, wall)
+}
+
+type Round = SettledStock & { readonly cuts: readonly (readonly Cut[])[]; readonly stocks: readonly Stocks[] }
+
+function evaluate(
+  part: Part,
+  shop: Shop,
+  chains: readonly FinishChain[],
+  growth: Growth,
+  stocks: readonly Stocks[],
+  wall: Millimetre,
+): Round {
+  const scratch = openNotebook()
+  const along = growthsOf(scratch, part, growth)
+  const solved = chains.map((chain, index) => solveChain(scratch, chain, along[chain.kind], stocks[index] ?? []))
+  const cuts = solved.map(chain => cutsOf(scratch, chain))
+  const removal = removals(chains, cuts)
+  const planned = planCase(part, shop, removal, wall)
+  const wanted = Math.max(0, ...removal.map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
+  const orderedLeast = planned.case?.ordered.least ?? Math.min(DEEPEST, wanted)
+  return {
+    chains: solved,
+    growth: planned.case?.growth ?? growthFor(part, shop, orderedLeast, wall),
+    faceGrowth: along.face,
+    planned,
+    orderedLeast,
+    wall,
+    cuts,
+    stocks,
+  }
+}
+
+/** What each surface with a case loses; surfaces without one do not bear on the order. */
+const removals = (chains: readonly FinishChain[], cuts: readonly (readonly Cut[])[]): readonly Removal[] =>
+  chains.flatMap((chain, index) =>
+    chain.cased && chain.finishes.length > 0 ? [{ surface: chain.surface, ...removalOf(cuts[index] ?? []) }] : [],
+  )
+
+const sameGrowth = (a: Growth, b: Growth): boolean =>
+  (['outside', 'bore'] as const).every(side =>
+    (['least', 'nominal', 'most'] as const).every(end => Math.abs(a[side][end] - b[side][end]) < 1e-9),
+  )
+
+/**
+ * Raises every open stock by whole steps as long as that betters the smaller of its two margins, up to a hundredth to spare,
+ * without a deeper order and without a stock that burns.
+ */
+function balanced(
+  part: Part,
+  shop: Shop,
+  chains: readonly FinishChain[],
+  least: Round,
+  wall: Millimetre,
+): SettledStock {
+  const { case: order } = least.planned
+  if (!order) return least
+  const asked = part.hardening?.depth?.least ?? order.asked
+  const deepest = Math.max(0, ...least.cuts.map(cuts => removalOf(cuts).most))
+  const raised = (room: (chain: FinishChain, cuts: readonly Cut[]) => Millimetre): readonly Stocks[] =>
+    chains.map((chain, index) => {
+      const stocks = least.stocks[index] ?? []
+      const cuts = least.cuts[index] ?? []
+      const first = cuts[0]
+      if (!chain.cased || !first || fixedStock(chain, 0, part.stock) !== undefined) return stocks
+      const step = stepOf(chain, shop.habits.stockStep)
+      const spare = order.ordered.least - removalOf(cuts).most - asked - first.cleanUp
+      const steps = Math.min(
+        spare / step,
+        (2 * room(chain, cuts)) / step,
+        (HEAVY_STOCK - first.onDiameter.nominal) / step,
+        (2 * (SPARE - first.cleanUp)) / step,
+      )
+      const by = Math.max(0, Math.floor(steps + 1e-6)) * step
+      return stocks.map((stock, at) => (at === 0 ? Number((stock + by).toFixed(6)) : stock))
+    })
+  // First all the room that the order has; where that would order deeper, only up to what is taken most already.
+  const rooms = [
+    (_: FinishChain, cuts: readonly Cut[]) => order.ordered.least - asked - removalOf(cuts).most,
+    (_: FinishChain, cuts: readonly Cut[]) => deepest - removalOf(cuts).most,
+  ]
+  for (const room of rooms) {
+    const tried = evaluate(part, shop, chains, least.growth, raised(room), wall)
+    if (tried.planned.case?.ordered.least === order.ordered.least) return tried
+  }
+  return least
+}
+
+/** Growth of each kind of surface; of a face at each end of the length. */
+export function growthsOf(
+  notebook: Notebook,
+  part: Part,
+  { outside, bore }: Growth,
+): { readonly outside: Spread; readonly bore: Spread; readonly face: Spread } {
+  const D = seatOf(part)?.size.nominal
+  const d = boreOf(part)?.size.nominal
+  if (!part.hardening || D === undefined) return { outside, bore, face: NO_GROWTH }
+  // With one side masked, or no bore, the two cannot be told apart: the face grows as the open side does.
+  const bothOpen = d !== undefined && outside.nominal !== 0 && bore.nominal !== 0
+  const at = (end: keyof Spread) =>
+    bothOpen
+      ? notebook.use(
+          faceGrowth,
+          { g_o: outside[end], g_b: bore[end], D, d, L: part.length.nominal },
+          { about: `faces, ${end}` },
+        )
+      : Math.max(outside[end], bore[end])
+  return { outside, bore, face: { least: at('least'), nominal: at('nominal'), most: at('most') } }
+}
+
+/** The thinnest wall of the finished part. */
+export function thinnestWall({ outside, bore }: Pick<Part, 'outside' | 'bore'>): Millimetre {
+  const walls = outside.flatMap(out =>
+    bore
+      .filter(inner => inner.from < out.to.nominal - 1e-9 && out.from < inner.to.nominal - 1e-9)
+      .map(inner => (out.size.nominal - inner.size.nominal) / 2),
+  )
+  return walls.length > 0 ? Math.min(...walls) : Math.min(...outside.map(({ size }) => size.nominal / 2))
+}

@@ -1,0 +1,113 @@
+import { middleOf } from '../limits.ts'
+import type { Band } from '../part/part.ts'
+import type { Operation } from '../route/operation.ts'
+import type { Millimetre } from '../units.ts'
+import { roughDepth, roughLimits, type Sized } from './operation-sizes.ts'
+import { grown } from './solve-chain.ts'
+import type { Shape } from './stock.ts'
+
+/** Where everything stands, in depths from the finished top face. */
+type State = {
+  readonly top: Millimetre
+  readonly bottom: Millimetre
+  readonly diameters: ReadonlyMap<string, Millimetre>
+  readonly depths: ReadonlyMap<string, Millimetre>
+  readonly ported: boolean
+}
+
+/** The part as it leaves every operation that changes it, at the middle of its sizes. */
+export function shapesAfter(sized: Sized, operations: readonly Operation[]): ReadonlyMap<number, Shape> {
+  const shapes = new Map<number, Shape>()
+  let state: State | undefined
+  for (const operation of operations) {
+    const next = stateAfter(sized, operation, state)
+    if (!next || next === state) continue
+    state = next
+    shapes.set(operation.number, shapeOf(sized, next))
+  }
+  return shapes
+}
+
+function stateAfter(sized: Sized, operation: Operation, state: State | undefined): State | undefined {
+  const { axial, shop } = sized
+  switch (operation.purpose) {
+    case 'rough-turn': {
+      const top = -axial.topStock - shop.habits.roughingAllowance
+      return {
+        top,
+        bottom: top + middleOf(roughLimits(axial.softLength, false, shop)),
+        diameters: diametersBy(sized, ({ chain, soft }) => middleOf(roughLimits(soft, chain.kind === 'bore', shop))),
+        depths: depthsBy(sized, (soft, looks) => top + middleOf(roughDepth(soft, looks, shop))),
+        ported: false,
+      }
+    }
+    case 'finish-turn':
+      return {
+        top: -axial.topStock,
+        bottom: -axial.topStock + middleOf(axial.softLength),
+        diameters: diametersBy(sized, ({ soft }) => middleOf(soft)),
+        depths: depthsBy(sized, soft => -axial.topStock + middleOf(soft)),
+        ported: false,
+      }
+    case 'mill-ports':
+      return state && { ...state, ported: true }
+    case 'nitride': {
+      const g = axial.growth.nominal
+      return (
+        state && {
+          ...state,
+          top: state.top - g,
+          bottom: state.bottom + g,
+          diameters: diametersBy(sized, ({ chain, soft, growth }) => {
+            const { nominal } = grown({ ...soft, nominal: middleOf(soft) }, chain.kind, growth)
+            return nominal
+          }),
+          depths: depthsBy(sized, (soft, looks) => -axial.topStock + middleOf(soft) + (looks === 'down' ? g : -g)),
+        }
+      )
+    }
+    default:
+      return state && finished(sized, operation, state)
+  }
+}
+
+function finished(sized: Sized, operation: Operation, state: State): State {
+  const cut = sized.chains.flatMap(({ chain, after }) => {
+    const limits = after[chain.finishes.findIndex(finish => finish.operation === operation)]
+    return limits ? [{ chain, diameter: middleOf(limits) }] : []
+  })
+  if (cut.length === 0) return state
+  const diameters = new Map(state.diameters)
+  for (const { chain, diameter } of cut) if (chain.kind !== 'face') diameters.set(chain.surface, diameter)
+  return { ...state, diameters, top: cut.some(({ chain }) => chain.kind === 'face') ? 0 : state.top }
+}
+
+const diametersBy = (
+  { chains }: Sized,
+  of: (solved: Sized['chains'][number]) => Millimetre,
+): ReadonlyMap<string, Millimetre> =>
+  new Map(chains.filter(({ chain }) => chain.kind !== 'face').map(solved => [solved.chain.surface, of(solved)]))
+
+const depthsBy = (
+  { axial }: Sized,
+  of: (soft: { lower: number; upper: number; nominal: number }, looks: 'up' | 'down') => Millimetre,
+): ReadonlyMap<string, Millimetre> =>
+  new Map(
+    axial.steps.flatMap(({ band, looks }) => {
+      const soft = axial.softDepth.get(band.name)
+      return soft ? [[band.name, of(soft, looks)] as const] : []
+    }),
+  )
+
+function shapeOf({ part }: Sized, { top, bottom, diameters, depths, ported }: State): Shape {
+  const bands = (drawn: readonly Band[]) => {
+    let from = top
+    return drawn.map((band, index) => {
+      const to = index === drawn.length - 1 ? bottom : (depths.get(band.name) ?? band.to.nominal)
+      const row = { name: band.name, from, to, diameter: diameters.get(band.name) ?? band.size.nominal }
+      from = to
+      return row
+    })
+  }
+  return { top, bottom, outside: bands(part.outside), bore: bands(part.bore), ported }
+}

@@ -1,0 +1,74 @@
+import { boreBefore, outsideBefore } from '../handbook/stock-chain.ts'
+import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import type { FinishChain } from './finish-chain.ts'
+import type { Spread } from './stock.ts'
+
+/** Nominal stock of every finish of a chain, on diameter; of a face twice what comes off it. */
+export type Stocks = readonly Millimetre[]
+
+/** The limits of one surface from its last soft size on. `after` has one for each finish. */
+export type SolvedChain = {
+  readonly chain: FinishChain
+  readonly growth: Spread
+  readonly stocks: Stocks
+  readonly soft: Limits
+  readonly hardened: Limits
+  readonly after: readonly Limits[]
+}
+
+export const NO_GROWTH: Spread = { least: 0, nominal: 0, most: 0 }
+
+/**
+ * Works a chain backward from the drawing: each size before is the one after with the stock put back, growth taken off
+ * where hardening lies between, and its own tolerance laid about the middle.
+ */
+export function solveChain(notebook: Notebook, chain: FinishChain, growth: Spread, stocks: Stocks): SolvedChain {
+  const own = chain.cased ? growth : NO_GROWTH
+  const { finishes, kind } = chain
+  const after: Limits[] = []
+  let next = chain.final
+  for (let index = finishes.length - 1; index >= 0; index--) {
+    after.unshift(next)
+    const first = index === 0
+    const g = first ? own.nominal : 0
+    const about = { about: chain.surface, operation: finishes[index]?.operation.number ?? 0 }
+    const stock = stocks[index] ?? 0
+    const middle =
+      kind === 'bore'
+        ? notebook.use(boreBefore, { d: middleOf(next), S: stock, g }, about)
+        : notebook.use(outsideBefore, { D: middleOf(next), S: kind === 'face' ? stock / 2 : stock, g }, about)
+    const tolerance = first ? chain.softTolerance : (finishes[index - 1]?.tolerance ?? 0)
+    next = between(middle - tolerance / 2, middle + tolerance / 2)
+  }
+  const soft = finishes.length === 0 ? leftAsTurned(chain, own) : next
+  return { chain, growth: own, stocks, soft, hardened: grown(soft, kind, own), after }
+}
+
+/** A surface that is not finished after hardening is turned so that it grows into the drawing's limits. */
+function leftAsTurned({ kind, final }: FinishChain, growth: Spread): Limits {
+  const [toLower, toUpper] = kind === 'bore' ? [growth.most, growth.least] : [-growth.least, -growth.most]
+  const lower = final.lower + 2 * toLower
+  const upper = final.upper + 2 * toUpper
+  return lower <= upper ? { nominal: final.nominal, lower, upper } : between((lower + upper) / 2, (lower + upper) / 2)
+}
+
+/** The tolerance that growth leaves to the turner of a surface that is not finished after; negative when it eats it all. */
+export const toleranceLeft = ({ chain, growth }: Pick<SolvedChain, 'chain' | 'growth'>): Millimetre =>
+  toleranceOf(chain.final) - 2 * (growth.most - growth.least)
+
+/** Limits as they come from hardening: the outside and the lengths larger, the bore smaller. */
+export function grown(soft: Limits, kind: FinishChain['kind'], { least, nominal, most }: Spread): Limits {
+  return kind === 'bore'
+    ? {
+        nominal: soft.nominal - 2 * nominal,
+        lower: soft.lower - 2 * most,
+        upper: soft.upper - 2 * least,
+      }
+    : {
+        nominal: soft.nominal + 2 * nominal,
+        lower: soft.lower + 2 * least,
+        upper: soft.upper + 2 * most,
+      }
+}
