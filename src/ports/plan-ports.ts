@@ -5,6 +5,7 @@ import type { Shop } from '../shop/shop.ts'
 import type { AsMilled, OperationSize } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
+import { runChecks } from './checks/run-checks.ts'
 import { noteAsCut } from './note-as-cut.ts'
 import { planWindow } from './plan-window.ts'
 import type { PlannedPort } from './port.ts'
@@ -29,12 +30,16 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   if (engine && !crankTurns(engine)) return locked(part)
   const crank = engine && crankOf(engine, notebook)
   const planned = part.ports.map(port => planPort(part, port, shop, asMilled, crank, notebook))
+  const checked = planned.flatMap(({ port: planned }, i) => {
+    const port = part.ports[i]
+    return planned && port ? [{ port, planned }] : []
+  })
   return {
-    ports: planned.flatMap(({ port }) => (port ? [port] : [])),
+    ports: checked.map(({ planned }) => planned),
     sizes: planned.flatMap(({ port, bore }) =>
       port && bore !== undefined ? portSizes(port, bore, asMilled.topStock, shop.habits) : [],
     ),
-    findings: planned.flatMap(({ findings }) => findings),
+    findings: [...planned.flatMap(({ findings }) => findings), ...runChecks(part, shop, asMilled, checked)],
     workings: notebook.workings,
   }
 }

@@ -118,6 +118,7 @@ export function planWindow(
         zFarWall,
         wall: (nearWall(asCut.outside, centre.l) - nearWall(asCut.bore, centre.l)) / frame.cos,
       },
+      ...(port.cut === 'straight' ? { roofFall: roofFallOf(frame, window, port.corner.radius) } : {}),
       pathLength,
       outline: {
         finished: outlineOn(radius),
@@ -128,6 +129,17 @@ export function planWindow(
     },
     faults: [...limitFaults(port, shop, tilt, signed, rotary), ...chosen.faults],
   }
+}
+
+/** From the highest point of the edge to the lowest of the roof between its corners. */
+function roofFallOf(frame: CutFrame, { contour, radius }: WindowDesign, corner: Millimetre): Millimetre {
+  const high = greatest(contour, point => heightOn(frame, radius, point), 0)
+  const roof = greatest(contour, ({ b }) => b, 0).point.b
+  const sides = [greatest(contour, ({ l }) => l, 0).value - corner, least(contour, ({ l }) => l, 0).value + corner]
+  const low = Math.min(...sides.map(l => heightOn(frame, radius, { l, b: roof })))
+  const [right = 0, left = 0] = sides
+  const middle = left < 0 && right > 0 ? heightOn(frame, radius, { l: 0, b: roof }) : low
+  return high.value - Math.min(low, middle)
 }
 
 function centreOf(

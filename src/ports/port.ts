@@ -53,6 +53,8 @@ export type PortWindow = {
     readonly zFarWall: Millimetre
     readonly wall: Millimetre
   }
+  /** Straight cut: how far the top edge falls from its highest point to the lowest of the roof, along the bore. */
+  readonly roofFall?: Millimetre
   /** Length of the finishing path of the cutter's centre. */
   readonly pathLength: Millimetre
   /** Closed outlines, corners rounded, counter-clockwise seen from inside the bore. */

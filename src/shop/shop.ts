@@ -172,6 +172,8 @@ export type Shop = {
     /** Nitriding depth constant at 520 °C, mm/h^0.5. */
     readonly depthConstant?: number
   }[]
+  /** Thresholds of the rules about ports that the works sets for itself, by `<rule>.<threshold>`. */
+  readonly portChecks?: Readonly<Record<string, number>>
   /** Pointers that the shop file itself sets: a figure without one is the built-in default. */
   readonly set: ReadonlySet<string>
   readonly places: ReadonlyMap<string, Place>

@@ -1,0 +1,49 @@
+import { acuteEdge } from './acute-edge.ts'
+import { blowdownTime } from './blowdown-time.ts'
+import { boostAfterMain } from './boost-after-main.ts'
+import { boostRise } from './boost-rise.ts'
+import { edgeFallsAway } from './edge-falls-away.ts'
+import { exhaustBeforeTransfer } from './exhaust-before-transfer.ts'
+import { exhaustWidth } from './exhaust-width.ts'
+import { farWallStrike } from './far-wall-strike.ts'
+import { floorAtBottom } from './floor-at-bottom.ts'
+import { landToFlange } from './land-to-flange.ts'
+import { mainRise } from './main-rise.ts'
+import { offsetSymmetry } from './offset-symmetry.ts'
+import { pairSymmetry } from './pair-symmetry.ts'
+import type { PortCheck } from './port-check.ts'
+import { portingShare } from './porting-share.ts'
+import { shortCircuit } from './short-circuit.ts'
+import { streamsMeet } from './streams-meet.ts'
+import { thinLand } from './thin-land.ts'
+import { thinWall } from './thin-wall.ts'
+import { timingInClass } from './timing-in-class.ts'
+import { transferNearExhaust } from './transfer-near-exhaust.ts'
+import { transferWidth } from './transfer-width.ts'
+import { windowsOverlap } from './windows-overlap.ts'
+
+/** Every rule about ports, in the order in which they are tried. A new rule is one file and one line here. */
+export const PORT_CHECKS: readonly PortCheck[] = [
+  exhaustBeforeTransfer,
+  blowdownTime,
+  boostAfterMain,
+  timingInClass,
+  pairSymmetry,
+  offsetSymmetry,
+  windowsOverlap,
+  thinLand,
+  exhaustWidth,
+  transferWidth,
+  portingShare,
+  landToFlange,
+  floorAtBottom,
+  shortCircuit,
+  streamsMeet,
+  boostRise,
+  mainRise,
+  transferNearExhaust,
+  thinWall,
+  farWallStrike,
+  edgeFallsAway,
+  acuteEdge,
+]

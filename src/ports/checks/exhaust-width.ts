@@ -1,0 +1,26 @@
+import { percent } from '../../figures.ts'
+import type { PortCheck } from './port-check.ts'
+
+export const exhaustWidth: PortCheck = {
+  name: 'exhaust-width',
+  code: 'ports/exhaust-width',
+  severity: 'warning',
+  because: 'piston rings bulge into a wide window and catch',
+  source: "Jennings, Two-Stroke Tuner's Handbook, 1973: 62 % of the bore to start from, 70 % at most",
+  limits: { most: 0.62, extreme: 0.7 },
+  test: ({ ports, radius }, limit) =>
+    ports.flatMap(({ port, planned }) => {
+      const widest = planned.windows.length > 1 ? Math.max(...planned.windows.map(({ width }) => width)) : planned.width
+      const share = widest / (2 * radius)
+      if (planned.role !== 'exhaust' || share <= limit('most')) return []
+      const extreme = share > limit('extreme') ? `, and over the ${percent(limit('extreme'))} % of the extreme` : ''
+      return [
+        {
+          port,
+          message: `is ${percent(share, 1)} % of the bore wide, over the ${percent(limit('most'))} % that is safe with rings${extreme}`,
+          hint: 'leave a bridge, or make it narrower',
+          key: port.width === undefined ? 'arc' : 'width',
+        },
+      ]
+    }),
+}

@@ -1,0 +1,31 @@
+import { fixed } from '../../figures.ts'
+import type { PortCheck } from './port-check.ts'
+
+export const pairSymmetry: PortCheck = {
+  name: 'pair-symmetry',
+  code: 'ports/pair-symmetry',
+  severity: 'error',
+  because: 'a pair that differs pushes the streams and the rings to one side',
+  source: 'common practice, no source',
+  limits: { depth: 0.03, angle: 0.2 },
+  test: ({ ports }, limit) =>
+    ports.flatMap(({ port, planned }) => {
+      if (planned.at <= 0 || planned.at === 180) return []
+      const other = ports.find(
+        ({ planned: { role, at } }) => role === planned.role && at < 0 && Math.abs(at + planned.at) < 5,
+      )
+      if (!other) return []
+      const top = Math.abs(planned.top - other.planned.top)
+      const bottom = Math.abs(planned.bottom - other.planned.bottom)
+      const arc = Math.abs(planned.arc - other.planned.arc)
+      const turn = Math.abs(planned.at + other.planned.at)
+      if (Math.max(top, bottom) <= limit('depth') && Math.max(arc, turn) <= limit('angle')) return []
+      return [
+        {
+          port: other.port,
+          message: `differs from ${port.name} at ${planned.at}°: top ${fixed(top, 3)} mm, bottom ${fixed(bottom, 3)} mm, arc ${fixed(arc, 2)}°, azimuth ${fixed(turn, 2)}°; a pair keeps within ${limit('depth')} mm and ${limit('angle')}°`,
+          hint: 'write the port once with `mirror: true`',
+        },
+      ]
+    }),
+}

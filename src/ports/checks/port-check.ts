@@ -1,0 +1,46 @@
+import type { Severity } from '../../finding.ts'
+import type { FindingCode } from '../../finding-code.ts'
+import type { Part, Port } from '../../part/part.ts'
+import type { Millimetre } from '../../units.ts'
+import type { PlannedPort, PortWindow } from '../port.ts'
+
+export type CheckedPort = { readonly port: Port; readonly planned: PlannedPort }
+export type CheckedWindow = CheckedPort & { readonly window: PortWindow }
+
+/** What the rules look at: the part with its ports as planned. */
+export type Ported = {
+  readonly part: Part
+  readonly ports: readonly CheckedPort[]
+  readonly windows: readonly CheckedWindow[]
+  readonly radius: Millimetre
+  /** Finished outside radius of the band that each port breaks through. */
+  readonly outside: (port: PlannedPort) => Millimetre
+}
+
+export type CheckFault = {
+  readonly port: Port
+  readonly message: string
+  readonly hint?: string
+  readonly key?: string
+  readonly severity?: Severity
+}
+
+/** A rule about ports. Name, reason and source are printed with what it finds. */
+export type PortCheck = {
+  readonly name: string
+  readonly code: FindingCode
+  readonly severity: Severity
+  readonly because: string
+  readonly source: string
+  /** Thresholds, which the shop may set as `<name>.<threshold>`. */
+  readonly limits: Readonly<Record<string, number>>
+  readonly test: (ported: Ported, limit: (threshold: string) => number) => readonly CheckFault[]
+}
+
+/** The ports of a role that open by the crown, earliest first. */
+export const ofRole = ({ ports }: Ported, role: Port['role']): readonly (CheckedPort & { readonly opens: number })[] =>
+  ports
+    .flatMap(({ port, planned }) =>
+      planned.role === role && planned.opens !== undefined ? [{ port, planned, opens: planned.opens }] : [],
+    )
+    .toSorted((a, b) => a.opens - b.opens)

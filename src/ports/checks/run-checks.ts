@@ -1,0 +1,57 @@
+import type { Finding } from '../../finding.ts'
+import type { Part } from '../../part/part.ts'
+import type { Shop } from '../../shop/shop.ts'
+import type { AsMilled } from '../../stock/stock.ts'
+import type { PlannedPort } from '../port.ts'
+import { portFinding } from '../port-finding.ts'
+import { PORT_CHECKS } from './all-checks.ts'
+import type { CheckedPort, CheckFault, PortCheck, Ported } from './port-check.ts'
+
+/** Every rule about ports, tried on the ports as planned. A rule that the part waives is kept as a note with the reason. */
+export function runChecks(
+  part: Part,
+  shop: Pick<Shop, 'portChecks'>,
+  asMilled: AsMilled,
+  ports: readonly CheckedPort[],
+  checks: readonly PortCheck[] = PORT_CHECKS,
+): readonly Finding[] {
+  const ported = portedOf(part, asMilled, ports)
+  return checks.flatMap(check => {
+    const limit = (threshold: string): number => {
+      const value = shop.portChecks?.[`${check.name}.${threshold}`] ?? check.limits[threshold]
+      if (value === undefined) throw new Error(`${check.name} has no threshold ${threshold}`)
+      return value
+    }
+    return check.test(ported, limit).map(fault => findingOf(part, check, fault))
+  })
+}
+
+function findingOf(part: Part, check: PortCheck, fault: CheckFault): Finding {
+  const waiver = part.waive.find(({ rule }) => rule === check.name)
+  const reason = `${check.because} (${check.source})`
+  return portFinding(part, fault.port, {
+    code: check.code,
+    severity: waiver ? 'note' : (fault.severity ?? check.severity),
+    message: waiver ? `${fault.message}; waived: ${waiver.because}` : fault.message,
+    hint: fault.hint === undefined ? reason : `${fault.hint}; ${reason}`,
+    ...(fault.key === undefined ? {} : { key: fault.key }),
+  })
+}
+
+function portedOf(part: Part, asMilled: AsMilled, ports: readonly CheckedPort[]): Ported {
+  const middle = (port: PlannedPort): number => (port.top + port.bottom) / 2
+  const first = ports[0]
+  const depth = first ? middle(first.planned) : 0
+  const bore = part.bore.find(({ from, to }) => depth >= from && depth < to.nominal) ?? part.bore[0]
+  return {
+    part,
+    ports,
+    windows: ports.flatMap(({ port, planned }) => planned.windows.map(window => ({ port, planned, window }))),
+    radius: (bore?.size.nominal ?? 0) / 2,
+    outside: port => {
+      const band = part.outside.find(({ from, to }) => middle(port) >= from && middle(port) < to.nominal)
+      const milled = asMilled.shape.outside.find(({ from, to }) => middle(port) >= from && middle(port) < to)
+      return (band?.size.nominal ?? milled?.diameter ?? 0) / 2
+    },
+  }
+}

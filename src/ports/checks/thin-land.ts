@@ -1,0 +1,29 @@
+import { fixed } from '../../figures.ts'
+import { landBetween } from './land-between.ts'
+import type { PortCheck } from './port-check.ts'
+import { pairsOf } from './window-pairs.ts'
+
+export const thinLand: PortCheck = {
+  name: 'thin-land',
+  code: 'ports/thin-land',
+  severity: 'warning',
+  because: 'a thin bar bows into the bore when hot, and burns',
+  source: 'common practice, no source',
+  limits: { least: 2, hopeless: 1 },
+  test: ({ windows, radius, outside }, limit) =>
+    pairsOf(windows).flatMap(([a, b]) => {
+      const land = Math.min(
+        landBetween(a.window.outline.finished, b.window.outline.finished, radius),
+        landBetween(a.window.outline.outside, b.window.outline.outside, outside(a.planned)),
+      )
+      if (land <= 0 || land >= limit('least')) return []
+      return [
+        {
+          port: b.port,
+          severity: land < limit('hopeless') ? 'error' : 'warning',
+          message: `leaves a bar of ${fixed(land, 2)} mm to ${a.port === b.port ? 'its other window' : `${a.port.name} at ${a.port.at}°`}; ${limit('least')} mm or more is usual`,
+          ...(a.port === b.port ? { key: 'bridge' } : {}),
+        },
+      ]
+    }),
+}

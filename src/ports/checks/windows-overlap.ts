@@ -1,0 +1,20 @@
+import { landBetween } from './land-between.ts'
+import type { PortCheck } from './port-check.ts'
+import { pairsOf } from './window-pairs.ts'
+
+export const windowsOverlap: PortCheck = {
+  name: 'windows-overlap',
+  code: 'ports/windows-overlap',
+  severity: 'error',
+  because: 'two windows that run into each other leave no wall between them',
+  source: 'derived: geometry',
+  limits: { least: 0 },
+  test: ({ windows, radius, outside }, limit) =>
+    pairsOf(windows).flatMap(([a, b]) => {
+      const onBore = landBetween(a.window.outline.finished, b.window.outline.finished, radius)
+      const onOutside = landBetween(a.window.outline.outside, b.window.outline.outside, outside(a.planned))
+      if (Math.min(onBore, onOutside) > limit('least')) return []
+      const where = onBore <= limit('least') ? 'on the bore' : 'on the outside'
+      return [{ port: b.port, message: `runs into ${a.port.name} (at ${a.port.at}°) ${where}` }]
+    }),
+}

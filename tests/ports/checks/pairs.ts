@@ -1,0 +1,118 @@
+import type { Engine } from '../../../src/part/part.ts'
+import type { Asked } from '../liner.ts'
+
+export type Case = { readonly ports: readonly Asked[]; readonly engine?: Partial<Engine>; readonly outside?: number }
+
+const EXHAUST: Asked = { name: 'exhaust', role: 'exhaust', at: 0, opens: 106, bottom: 54.4, width: 27 }
+const MAIN: Asked = { name: 'main', role: 'transfer', at: 90, opens: 121, bottom: 54.4, width: 15, up: 10, back: 25 }
+const OTHER: Asked = { ...MAIN, name: 'other main', at: -90 }
+const BOOST: Asked = { name: 'boost', role: 'boost', at: 180, opens: 123, bottom: 54.4, width: 10, up: 40 }
+
+const exhaust = (changes: Partial<Asked> = {}): Asked => ({ ...EXHAUST, ...changes })
+const main = (changes: Partial<Asked> = {}): Asked => ({ ...MAIN, ...changes })
+const other = (changes: Partial<Asked> = {}): Asked => ({ ...OTHER, ...changes })
+const boost = (changes: Partial<Asked> = {}): Asked => ({ ...BOOST, ...changes })
+const pair = { role: 'transfer', bottom: 54, width: 15, up: 10, back: 25 } as const
+const blind = { at: 0, top: 40, height: 8, width: 12 } as const
+
+/** Nothing to say about this one. */
+export const SOUND: Case = { ports: [exhaust(), main(), other(), boost()] }
+
+/** For each rule a design that it speaks up about, and one that only just passes. */
+export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly passes: Case }>> = {
+  'exhaust-before-transfer': {
+    trips: { ports: [exhaust(), main({ opens: 110.9 })] },
+    passes: { ports: [exhaust(), main({ opens: 111.1 })] },
+  },
+  // 18.2 degrees at 3000 rpm last 1.01 ms, 17.8 degrees 0.99 ms.
+  'blowdown-time': {
+    trips: { ports: [exhaust(), main({ opens: 124.2 })], engine: { speed: 3000 } },
+    passes: { ports: [exhaust(), main({ opens: 123.8 })], engine: { speed: 3000 } },
+  },
+  'boost-after-main': {
+    trips: { ports: [main(), boost({ opens: 120.9 })] },
+    passes: { ports: [main(), boost({ opens: 121 })] },
+  },
+  'timing-in-class': {
+    trips: { ports: [exhaust({ opens: 104.9 })] },
+    passes: { ports: [exhaust({ opens: 105.1 })] },
+  },
+  'pair-symmetry': {
+    trips: {
+      ports: [
+        { ...pair, at: 90, top: 44 },
+        { ...pair, at: -90, top: 44.04 },
+      ],
+    },
+    passes: {
+      ports: [
+        { ...pair, at: 90, top: 44 },
+        { ...pair, at: -90, top: 44.02 },
+      ],
+    },
+  },
+  'offset-symmetry': {
+    trips: { ports: [exhaust()], engine: { pinOffset: 0.5 } },
+    passes: { ports: [exhaust()] },
+  },
+  // 12 mm of chord is 28.96 degrees.
+  'windows-overlap': {
+    trips: { ports: [blind, { ...blind, at: 28.5 }] },
+    passes: { ports: [blind, { ...blind, at: 29.5 }] },
+  },
+  'thin-land': {
+    trips: { ports: [{ ...blind, bridge: 1.9 }] },
+    passes: { ports: [{ ...blind, bridge: 2.1 }] },
+  },
+  'exhaust-width': {
+    trips: { ports: [exhaust({ width: 29.8 })] },
+    passes: { ports: [exhaust({ width: 29.7 })] },
+  },
+  'transfer-width': {
+    trips: { ports: [main({ width: 21.7, back: 10 })] },
+    passes: { ports: [main({ width: 21.5, back: 10 })] },
+  },
+  'porting-share': {
+    trips: {
+      ports: [0, 90, 180, -90].map(at => ({ at, top: 40, height: 8, arc: 67.6 })),
+    },
+    passes: {
+      ports: [0, 90, 180, -90].map(at => ({ at, top: 40, height: 8, arc: 67.4 })),
+    },
+  },
+  'land-to-flange': {
+    trips: { ports: [{ ...blind, top: 5.4 }] },
+    passes: { ports: [{ ...blind, top: 5.6 }] },
+  },
+  'floor-at-bottom': {
+    trips: { ports: [exhaust({ bottom: 54.75 })] },
+    passes: { ports: [exhaust({ bottom: 54.65 })] },
+  },
+  'short-circuit': {
+    trips: { ports: [main({ back: -2, width: 10 })] },
+    passes: { ports: [main({ back: 2, width: 10 })] },
+  },
+  'streams-meet': {
+    trips: { ports: [main({ at: 60, back: 31, width: 10 })] },
+    passes: { ports: [main({ at: 60, back: 29, width: 10 })] },
+  },
+  'boost-rise': { trips: { ports: [boost({ up: 29 })] }, passes: { ports: [boost({ up: 30 })] } },
+  'main-rise': { trips: { ports: [main({ up: 26 })] }, passes: { ports: [main({ up: 25 })] } },
+  // The exhaust's edge lies at 34.23 degrees, half a main of 15 mm spans 18.21 degrees.
+  'transfer-near-exhaust': {
+    trips: { ports: [exhaust(), main({ at: 62 })] },
+    passes: { ports: [exhaust(), main({ at: 63 })] },
+  },
+  // 6 % of 48 mm are 2.88 mm.
+  'thin-wall': { trips: { ports: [blind], outside: 53.7 }, passes: { ports: [blind], outside: 53.8 } },
+  // Near the tangent the bore is 2 · 10.3 mm across: a high, rising window breaks through at its top as deep as that.
+  'far-wall-strike': {
+    trips: { ports: [{ at: 60, back: 40, width: 20, up: 30, top: 20, height: 50 }] },
+    passes: { ports: [{ at: 60, back: 40, width: 20, up: 30, top: 20, height: 47 }] },
+  },
+  'edge-falls-away': {
+    trips: { ports: [{ ...blind, cut: 'straight', up: 4, corner: { on: 'cutter', radius: 2 } }] },
+    passes: { ports: [{ ...blind, cut: 'straight', up: 1, corner: { on: 'cutter', radius: 2 } }] },
+  },
+  'acute-edge': { trips: { ports: [boost({ up: 46 })] }, passes: { ports: [boost({ up: 45 })] } },
+}
