@@ -42,7 +42,7 @@ export const sigmoidProfile: Formula<'H_s' | 'H_c' | 'z' | 'z_0' | 'q'> = formul
     H_c,
     z,
     z_0: { meaning: "middle of the profile's fall", unit: 'mm', over: 0, upTo: 5 },
-    q: { meaning: 'width of the fall', unit: 'mm', from: 0.02, upTo: 5 },
+    q: { meaning: 'width of the fall', unit: 'mm', over: 0, upTo: 5 },
   },
   source: 'memory: logistic fits of the literature; parameters estimated',
   example: { given: { H_s: 650, H_c: 320, z: 0.1, z_0: 0.186, q: 0.06387 }, gives: 596.1 },
@@ -59,7 +59,7 @@ export const sigmoidProfile: Formula<'H_s' | 'H_c' | 'z' | 'z_0' | 'q'> = formul
  *     z₀  middle of the fall, 0.62 N               mm
  *     p   share of the rise left at N              -
  *
- * Range:   0 < p under 0.44, which is where a width of 5 N still meets it.
+ * Range:   0 < p under 0.90, which is where a width of 5 N still meets it.
  * Source:  derived.
  *
  * @example sigmoidWidth(0.3, 50 / 330) // 0.06387

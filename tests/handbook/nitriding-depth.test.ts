@@ -1,0 +1,138 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  depthConstant,
+  nitridingDepth,
+  nitridingTime,
+  nitrogenDiffusivity,
+  NITROGEN_ACTIVATION_ENERGY as Q,
+  REFERENCE_TEMPERATURE as T_ref,
+  twoStageDepth,
+} from '../../src/handbook/nitriding-depth.ts'
+import { NITRIDED_GRADES, nitridedGrade } from '../../src/handbook/nitriding-steels.ts'
+import { expectDigits } from './to-the-digits.ts'
+
+const constantAt = (K_ref: number, T: number, energy = Q): number => depthConstant.value({ K_ref, T, T_ref, Q: energy })
+
+describe('against Bohnenkamp, Arch. Eisenhuettenwes. 38 (1967) 229, as compiled: D_0 0.015 cm²/s, Q 19.1 kcal/mol', () => {
+  it('gives the diffusivity of nitrogen in ferrite at 520 °C', () => {
+    expectDigits(nitrogenDiffusivity.value({ D_0: 0.015, Q, T: 520 }) * 1e8, '8.189')
+  })
+
+  it('lies 1.65 times over Fast & Verrijp (memory: J. Iron Steel Inst., 0.0066 cm²/s, 77.8 kJ/mol)', () => {
+    const other = nitrogenDiffusivity.value({ D_0: 0.0066, Q: 77_800, T: 520 })
+    expectDigits(nitrogenDiffusivity.value({ D_0: 0.015, Q, T: 520 }) / other, '1.65')
+  })
+})
+
+describe('scaling of the depth constant, derived from the activation energy', () => {
+  // Derived: exp(-Q/2R (1/T - 1/T_ref)), worked out apart from this code.
+  const FACTORS: readonly (readonly [number, string, string])[] = [
+    [480, '0.7248', '0.6685'],
+    [500, '0.8549', '0.8219'],
+    [510, '0.9255', '0.9077'],
+    [520, '1.0000', '1.0000'],
+    [530, '1.0784', '1.0990'],
+    [540, '1.1607', '1.2050'],
+    [550, '1.2471', '1.3183'],
+    [560, '1.3376', '1.4391'],
+    [570, '1.4323', '1.5677'],
+    [580, '1.5313', '1.7044'],
+    [590, '1.6346', '1.8494'],
+  ]
+  it.each(FACTORS)('%d °C: %s, and %s with 100 kJ/mol', (T, factor, sensitive) => {
+    expectDigits(10 * constantAt(0.1, T), factor)
+    expectDigits(10 * constantAt(0.1, T, 100_000), sensitive)
+  })
+
+  it('works out 31CrMoV9 at 560 °C for 0.40 mm', () => {
+    const K = constantAt(0.045, 560)
+    expectDigits(K, '0.06019')
+    expectDigits(nitridingTime.value({ N: 0.4, K }), '44.16')
+  })
+
+  it('works out 42CrMo4 for 0.30 mm at 500, 520 and 550 °C', () => {
+    const hours = (T: number) => nitridingTime.value({ N: 0.3, K: constantAt(0.05, T) })
+    expectDigits(hours(520), '36.00')
+    expectDigits(hours(500), '49.25')
+    expectDigits(hours(550), '23.15')
+  })
+
+  it('works out the depths to order with 0.0975 and 0.1375 to take off', () => {
+    expectDigits(nitridingTime.value({ N: 0.2975, K: 0.05 }), '35.40')
+    expectDigits(nitridingTime.value({ N: 0.3375, K: 0.05 }), '45.56')
+  })
+
+  it('adds 10 h at 505 °C and 30 h at 550 °C in squares', () => {
+    const depth = twoStageDepth.value({ K_1: constantAt(0.05, 505), t_1: 10, K_2: constantAt(0.05, 550), t_2: 30 })
+    expectDigits(depth, '0.3694')
+  })
+})
+
+describe('hours at 520 °C by grade (derived from the constants; constants memory/estimate)', () => {
+  const HOURS: readonly (readonly [number, string, string, string, string])[] = [
+    [0.1, '4.0', '4.9', '6.2', '3.3'],
+    [0.2, '16.0', '19.8', '25.0', '13.2'],
+    [0.3, '36.0', '44.4', '56.2', '29.8'],
+    [0.4, '64.0', '79.0', '100.0', '52.9'],
+    [0.5, '100.0', '123.5', '156.2', '82.6'],
+    [0.6, '144.0', '177.8', '225.0', '119.0'],
+  ]
+  const GRADES = ['42CrMo4', '31CrMoV9', '34CrAlNi7-10', '38MnVS6']
+  it.each(HOURS)('%d mm', (N, ...printed) => {
+    GRADES.forEach((grade, index) => {
+      const K = nitridedGrade(grade)?.depthConstant?.usual ?? 0
+      const hours = nitridingTime.value({ N, K })
+      // 6.25, 56.25 and 156.25 are printed rounded down.
+      expect(Math.abs(hours - Number(printed[index]))).toBeLessThanOrEqual(0.0501)
+    })
+  })
+})
+
+describe('published depths', () => {
+  it('puts every steel inside 0.02 to 1 mm in 20 to 100 h at 480 to 600 °C (Haerterei Reinhard: 0.1 to 1 mm)', () => {
+    const steels = NITRIDED_GRADES.filter(({ depthConstant, tempered }) => depthConstant && tempered)
+    expect(steels.length).toBeGreaterThan(2)
+    for (const { depthConstant: K } of steels) {
+      expect(nitridingDepth.value({ K: constantAt(K?.usual ?? 0, 480), t: 20 })).toBeGreaterThan(0.1)
+      expect(nitridingDepth.value({ K: constantAt(K?.usual ?? 0, 600), t: 100 })).toBeLessThan(1)
+    }
+  })
+
+  it('puts 42CrMo4, 50 h at 520 °C inside 0.2 to 0.4 mm (aircraft-materials teaching text, 50 h)', () => {
+    const depth = nitridingDepth.value({ K: 0.05, t: 50 })
+    expect(depth).toBeGreaterThan(0.2)
+    expect(depth).toBeLessThan(0.4)
+  })
+})
+
+describe('always', () => {
+  it('time is the inverse of depth', () => {
+    const inverse = fc.property(
+      fc.double({ min: 0.02, max: 0.2, noNaN: true }),
+      fc.double({ min: 4, max: 90, noNaN: true }),
+      (K, t) => {
+        expect(nitridingTime.value({ N: nitridingDepth.value({ K, t }), K })).toBeCloseTo(t, 9)
+      },
+    )
+    fc.assert(inverse)
+  })
+
+  it('refuses to reckon under 4 h, where the square-root law is not valid', () => {
+    expect(() => nitridingDepth.value({ K: 0.05, t: 3.9 })).toThrow(RangeError)
+  })
+
+  it('lists no grade twice, and every range in order', () => {
+    expect(new Set(NITRIDED_GRADES.map(({ grade }) => grade)).size).toBe(NITRIDED_GRADES.length)
+    for (const { surface, core, depthConstant, usualDepth, source } of NITRIDED_GRADES) {
+      for (const range of [surface, core, depthConstant]) {
+        if (!range) continue
+        expect(range.least).toBeLessThanOrEqual(range.usual)
+        expect(range.usual).toBeLessThanOrEqual(range.most)
+      }
+      if (usualDepth) expect(usualDepth.least).toBeLessThan(usualDepth.most)
+      if (surface && core) expect(surface.least - core.most).toBeGreaterThan(50)
+      expect(source).not.toBe('')
+    }
+  })
+})

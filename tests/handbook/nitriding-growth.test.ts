@@ -1,0 +1,122 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { COMPOUND_LAYERS, removalForLayer } from '../../src/handbook/compound-layer.ts'
+import { QUENCH_CHANGE, quenchGrowth } from '../../src/handbook/hardening-growth.ts'
+import {
+  CASE_STRESS,
+  coreStress,
+  coreStretch,
+  diameterStretch,
+  GROWTH_COEFFICIENTS,
+  growthPerSide,
+  STEEL,
+} from '../../src/handbook/nitriding-growth.ts'
+import { formError } from '../../src/handbook/stock-at-worst-place.ts'
+import { expectDigits } from './to-the-digits.ts'
+
+const { diffusion, compound } = GROWTH_COEFFICIENTS
+const growth = (N: number, C: number, end: 'least' | 'usual' | 'most'): number =>
+  growthPerSide.value({ k_d: diffusion[end], N, k_c: compound[end], C })
+
+describe('growth per side, µm, low / default / high (derived; coefficients memory/estimate)', () => {
+  const ROWS: readonly (readonly [number, number, string, string, string])[] = [
+    [0.15, 12, '3.9', '6.2', '9.0'],
+    [0.2, 8, '4.1', '6.6', '10.0'],
+    [0.3, 10, '5.9', '9.5', '14.5'],
+    [0.4, 12, '7.7', '12.4', '19.0'],
+    [0.5, 15, '9.6', '15.5', '23.8'],
+  ]
+  it.each(ROWS)('%d mm deep, %d µm compound layer', (N, C, low, usual, high) => {
+    // 6.15 is printed 6.2 and 23.75 is printed 23.8: the half is rounded up.
+    expectDigits(1000 * growth(N, C / 1000, 'least'), low)
+    expect(Math.abs(1000 * growth(N, C / 1000, 'usual') - Number(usual))).toBeLessThan(0.051)
+    expect(Math.abs(1000 * growth(N, C / 1000, 'most') - Number(high))).toBeLessThan(0.051)
+  })
+
+  it('is in the range of a crankshaft journal 12.7 µm larger on diameter (hobby note on nitrided crankshafts)', () => {
+    expect(growth(0.3, 0.01, 'least') * 2000).toBeLessThan(12.7)
+    expect(growth(0.3, 0.01, 'most') * 2000).toBeGreaterThan(12.7)
+  })
+
+  it('has a default that the pairs of lattice volumes bear out: 13.8 to 15.6 % of the layer stands outside, and more with pores', () => {
+    // Memory: iron nitrides take 1.160 and 1.185 times the volume of ferrite for each iron atom.
+    for (const volume of [1.16, 1.185]) {
+      const outside = 1 - 1 / volume
+      expect(outside).toBeGreaterThan(0.13)
+      expect(outside).toBeLessThan(compound.usual)
+    }
+    expectDigits(100 * (1 - 1 / 1.16), '13.8')
+    expectDigits(100 * (1 - 1 / 1.185), '15.6')
+  })
+})
+
+describe('stretch of a thin wall by its case (derived: elastic equilibrium)', () => {
+  const ROWS: readonly (readonly [number, number, number, number, string, string, string])[] = [
+    [60, 4, 0.3, 0.3, '52.94', '1.799e-4', '10.79'],
+    [60, 4, 0.5, 0.5, '100.0', '3.398e-4', '20.39'],
+    [60, 8, 0.3, 0.3, '24.32', '8.266e-5', '4.96'],
+    [60, 4, 0.3, 0, '24.32', '8.266e-5', '4.96'],
+    [45, 3, 0.3, 0.3, '75.00', '2.549e-4', '11.47'],
+  ]
+  it.each(ROWS)('Ø%d, wall %d, cases %d and %d', (D, t, h_1, h_2, stress, stretch, change) => {
+    const sigma_c = coreStress.value({ sigma: CASE_STRESS, h_1, h_2, t })
+    const epsilon = coreStretch.value({ nu: STEEL.poisson, sigma_c, E: STEEL.modulus })
+    expectDigits(sigma_c, stress)
+    expect(Math.abs(epsilon / Number(stretch) - 1)).toBeLessThan(5e-4)
+    expectDigits(1000 * diameterStretch.value({ epsilon, D }), change)
+  })
+
+  it('balances the case: forces in a strip of the wall add to nothing', () => {
+    const sigma_c = coreStress.value({ sigma: 300, h_1: 0.3, h_2: 0.2, t: 4 })
+    expect(sigma_c * (4 - 0.5) - 300 * 0.5).toBeCloseTo(0, 9)
+  })
+})
+
+describe('always', () => {
+  it('grows with depth and with the compound layer, and nothing grows by nothing', () => {
+    const grows = fc.property(
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 0.05, noNaN: true }),
+      (N, C) => {
+        expect(growth(N + 0.05, C, 'usual')).toBeGreaterThan(growth(N, C, 'usual'))
+        expect(growth(N, C + 0.001, 'usual')).toBeGreaterThan(growth(N, C, 'usual'))
+        expect(growth(N, C, 'least')).toBeLessThanOrEqual(growth(N, C, 'usual'))
+        expect(growth(N, C, 'usual')).toBeLessThanOrEqual(growth(N, C, 'most'))
+      },
+    )
+    fc.assert(grows)
+    expect(growth(0, 0, 'most')).toBe(0)
+  })
+
+  it('has no compound layer twice, each range in order, none over the 5 to 50 µm of Industrial Heating', () => {
+    expect(new Set(COMPOUND_LAYERS.map(({ process }) => process)).size).toBe(COMPOUND_LAYERS.length)
+    for (const { least, usual, most } of COMPOUND_LAYERS) {
+      expect(least).toBeLessThanOrEqual(usual)
+      expect(usual).toBeLessThanOrEqual(most)
+      expect(most).toBeLessThanOrEqual(50)
+    }
+  })
+})
+
+describe('the white layer must go (common practice, no source)', () => {
+  it('a hone stock of 0.03 with 0.01 of spread leaves some of a 12 ± 5 µm layer: 2 µm short', () => {
+    const needed = removalForLayer.value({ C_max: 0.017, m: 0.005 })
+    expectDigits(needed - (0.03 - 0.01), '0.002')
+    expect(0.035 - 0.01).toBeGreaterThan(needed)
+  })
+  it('0.03 ground off a plasma layer of 4 ± 2 µm with 0.015 of spread passes', () => {
+    expect(0.03 - 0.015).toBeGreaterThan(removalForLayer.value({ C_max: 0.006, m: 0.005 }))
+  })
+  it('0.10 a side with 0.02 eccentric, 0.03 oval and 0.02 bowed runs from 0.0625 to 0.1375', () => {
+    const spread = 0.02 + formError.value({ o: 0.03, b: 0.02 })
+    expectDigits(spread, '0.0375')
+    expectDigits(0.1 - spread, '0.0625')
+    expectDigits(0.1 + spread, '0.1375')
+  })
+})
+
+describe('growth by quench', () => {
+  it('puts 0.045 mm on a through-hardened pin of Ø30 (memory: +0.15 % of 100Cr6)', () => {
+    expectDigits(2 * quenchGrowth.value({ c: QUENCH_CHANGE['through hardening'].nominal, D: 30 }), '0.045')
+  })
+})
