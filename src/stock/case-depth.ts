@@ -1,10 +1,11 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-limits.ts'
-import { DEPTH_TOLERANCE_SOURCE, upperTolerance } from '../handbook/case-tolerance.ts'
+import { DEPTH_TOLERANCE_SOURCE, type DepthTerm, upperTolerance } from '../handbook/case-tolerance.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
-import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import { DEPTH_DEFINITIONS, type HardeningWindow } from '../handbook/hardening-processes.ts'
 import { depthForHardness, SHAPE, shareOfRise } from '../handbook/hardness-profile.ts'
+import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
 import type { Part } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -32,9 +33,11 @@ export function orderedDepth(
   window: HardeningWindow,
   figures: CaseFigures,
   most: Millimetre,
+  wall: Millimetre,
 ): OrderedDepth | { readonly refused: Finding } {
   const s = Math.max(0, most)
-  const { asked, findings } = depthAsked(part, window)
+  const { asked, findings } = depthAsked(part, window, wall)
+  if (asked === undefined) return { refused: depthMissing(part, window) }
   const about = { about: 'case' }
   const reasons = [
     { why: 'the depth asked', depth: notebook.use(depthToOrder, { N_f: asked, s_max: s }, about) },
@@ -83,25 +86,53 @@ export function orderedDepth(
   return { asked, ordered: { least: rounded, most: Number((rounded + upper).toFixed(3)) }, findings }
 }
 
-function depthAsked(
-  part: Part,
-  window: HardeningWindow,
-): { readonly asked: Millimetre; readonly findings: readonly Finding[] } {
+type Asked = { readonly asked?: Millimetre; readonly findings: readonly Finding[] }
+
+/** The drawing's depth; or what a running surface, or a pin of that wall, is usually left with. */
+function depthAsked(part: Part, { term }: HardeningWindow, wall: Millimetre): Asked {
   const asked = part.hardening?.depth?.least
   if (asked !== undefined) return { asked, findings: [] }
+  const usual = usualDepth(part, term, wall)
+  if (!usual) return { findings: [] }
   return {
-    asked: LEAST_CASE_LEFT,
+    asked: usual.depth,
     findings: [
       caseFinding(
         part,
-        window.term === 'NHD' ? 'note' : 'warning',
+        'note',
         'case/depth-not-asked',
         '/hardening',
-        `no depth is asked for: ${LEAST_CASE_LEFT} mm left on a running surface is planned (estimate, 0.10 to 0.25)`,
+        `no depth is asked for: ${usual.depth} mm left is planned (${usual.source})`,
         'write depth: min … as it must be left after finishing',
       ),
     ],
   }
+}
+
+function usualDepth(
+  { kind }: Part,
+  term: DepthTerm,
+  wall: Millimetre,
+): { readonly depth: Millimetre; readonly source: string } | undefined {
+  const pin = kind === 'pin'
+  if (term === 'NHD') {
+    return pin
+      ? { depth: NITRIDED_PIN.outside, source: PIN_CASE_SOURCE }
+      : { depth: LEAST_CASE_LEFT, source: 'estimate for a running surface, 0.10 to 0.25' }
+  }
+  const depth = pin && term === 'CHD' ? pinCase(wall)?.outside : undefined
+  return depth === undefined ? undefined : { depth, source: PIN_CASE_SOURCE }
+}
+
+function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
+  return caseFinding(
+    part,
+    'error',
+    'case/depth-not-asked',
+    '/hardening',
+    `${process} without a depth: ${DEPTH_DEFINITIONS[term]} decides the stock and the order`,
+    'write depth: min … as it must be left after finishing',
+  )
 }
 
 function outOfReach(part: Part, { surface }: CaseFigures, hardness: number): Finding {

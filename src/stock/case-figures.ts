@@ -1,5 +1,7 @@
 import { CARBURISED_CORE, CARBURISED_SURFACE, CHD_LIMIT } from '../handbook/carburising.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
+import { CARBON, martensiteHardness, SHD_SHARE } from '../handbook/induction.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { type NitridedGrade, nitridedGrade, type Range } from '../handbook/nitriding-steels.ts'
 import type { Part } from '../part/part.ts'
@@ -32,10 +34,10 @@ export function caseFigures(
 ): CaseFigures | { readonly missing: readonly string[] } {
   const { grade, hardness } = part.material
   const reached = shop.reached.find(row => row.grade === grade)
-  const listed: NitridedGrade | undefined = window.term === 'NHD' ? nitridedGrade(grade) : carburisedGrade(grade)
+  const listed = listedFigures(notebook, grade, window)
   const surface = reached ? exactly(reached.surface) : listed?.surface
-  // The bar's own hardness is the core's, as long as the temper is not passed.
-  const ownCore = window.term === 'NHD' ? hardness : undefined
+  // The bar's own hardness is the core's, as long as the temper is not passed; carburising quenches the core anew.
+  const ownCore = window.term === 'CHD' ? undefined : hardness
   const core = reached?.core ?? ownCore ?? listed?.core?.usual
   const depthConstant = reached?.depthConstant === undefined ? listed?.depthConstant : exactly(reached.depthConstant)
   const missing = [
@@ -74,10 +76,27 @@ export function caseFigures(
   return {
     surface,
     core,
-    limit: window.term === 'NHD' ? core + 50 : CHD_LIMIT,
+    limit: limitHardness(window, core, part.hardening?.hardness?.least ?? surface.usual),
     ...(depthConstant && { depthConstant }),
     tempered: window.term === 'NHD' && (listed?.tempered ?? TEMPERED_GROUPS.has(materialOf(grade)?.group ?? '')),
   }
+}
+
+/** Core and 50 HV; 550 HV; or a share of the least surface hardness, which is the one asked. */
+function limitHardness({ term }: HardeningWindow, core: Vickers, asked: Vickers): Vickers {
+  if (term === 'NHD') return core + 50
+  return term === 'CHD' ? CHD_LIMIT : SHD_SHARE * asked
+}
+
+function listedFigures(notebook: Notebook, grade: string, { term }: HardeningWindow): NitridedGrade | undefined {
+  if (term === 'NHD') return nitridedGrade(grade)
+  if (term === 'CHD') return carburisedGrade(grade)
+  const C = CARBON[grade]
+  if (C === undefined) return undefined
+  const about = { about: 'case' }
+  const HRC = notebook.use(martensiteHardness, { C }, about)
+  const surface = exactly(notebook.use(vickersFromRockwell, { HRC }, about))
+  return { grade, surface, tempered: false, source: `${martensiteHardness.source}; carbon by the designation` }
 }
 
 /** Case-hardening steels reach one surface hardness, whatever their name. */

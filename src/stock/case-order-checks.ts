@@ -3,7 +3,6 @@ import type { Finding } from '../finding.ts'
 import { DEAR_DEPTH } from '../handbook/case-limits.ts'
 import { CHOICE_SOURCE, hardeningChoice } from '../handbook/hardening-choice.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
-import { HARDEST_ROCKWELL } from '../handbook/hardness-conversion.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Celsius, Hour, Millimetre } from '../units.ts'
@@ -17,6 +16,18 @@ const THIN_WALL = 6
 export function choiceFindings(part: Part, window: HardeningWindow): readonly Finding[] {
   const { grade } = part.material
   const asked = part.hardening?.hardness?.least
+  if (window.term === 'SHD' && part.ports.length > 0) {
+    return [
+      caseFinding(
+        part,
+        'error',
+        'case/process-refused',
+        '/hardening/process',
+        'induction hardening of a ported sleeve is refused: it cracks at the ports in the quench (common practice)',
+        'nitride it',
+      ),
+    ]
+  }
   const judged = hardeningChoice(grade, window.column, asked)
   if (!judged || judged.choice === 'OK') return []
   const refused = judged.choice === 'NO'
@@ -91,33 +102,9 @@ export function cycleFindings(
 }
 
 /** What the order must not lack. */
-export function orderFindings(part: Part, shop: Shop, window: HardeningWindow, wall: Millimetre): readonly Finding[] {
+export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonly Finding[] {
   const findings: Finding[] = []
   const sides = treatedSides(part)
-  const hardness = part.hardening?.hardness
-  if (/HRC/i.test(hardness?.written ?? '') && window.term === 'NHD') {
-    findings.push(
-      caseFinding(
-        part,
-        'error',
-        'case/hrc-on-case',
-        '/hardening/hardness',
-        `${hardness?.written} on a nitrided case: the Rockwell C diamond goes through it`,
-        `write it in HV: ${fixed(hardness?.least ?? 0, 0)} HV is the converted value`,
-      ),
-    )
-  } else if (/HRC/i.test(hardness?.written ?? '') && (hardness?.least ?? 0) > HARDEST_ROCKWELL.HV) {
-    findings.push(
-      caseFinding(
-        part,
-        'error',
-        'case/hrc-on-case',
-        '/hardening/hardness',
-        `no HRC exists over ${HARDEST_ROCKWELL.HV} HV`,
-        'write the hardness in HV',
-      ),
-    )
-  }
   if (boreOf(part) && sides.outside !== sides.bore && wall <= THIN_WALL) {
     findings.push(
       caseFinding(

@@ -1,6 +1,8 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { BRIDGE_LIMITS, WALL_LIMIT_SOURCE, WALL_WARNING, wallLimit } from '../handbook/case-limits.ts'
+import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import { WALL_IN_DEPTHS } from '../handbook/induction.ts'
 import type { Part } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -10,8 +12,30 @@ import { boreOf, treatedSides } from './case-surfaces.ts'
 type Ordered = { readonly least: Millimetre; readonly most: Millimetre }
 
 /** Whether the wall and the bars between windows keep a core: a section that is case through and through is brittle. */
-export function roomFindings(notebook: Notebook, part: Part, wall: Millimetre, ordered: Ordered): readonly Finding[] {
+export function roomFindings(
+  notebook: Notebook,
+  part: Part,
+  { term }: HardeningWindow,
+  wall: Millimetre,
+  ordered: Ordered,
+): readonly Finding[] {
+  if (term === 'SHD') return hardenedThrough(part, wall, ordered)
   return [...wallFindings(notebook, part, wall, ordered), ...bridgeFindings(part, ordered)]
+}
+
+function hardenedThrough(part: Part, wall: Millimetre, { most }: Ordered): readonly Finding[] {
+  const needed = WALL_IN_DEPTHS * most
+  if (!boreOf(part) || wall >= needed) return []
+  return [
+    caseFinding(
+      part,
+      'error',
+      'case/wall-eaten',
+      '/hardening/depth',
+      `the wall of ${fixed(wall, 2)} mm is under ${WALL_IN_DEPTHS} times the depth, ${fixed(needed, 2)} mm: induction hardens it through`,
+      'ask for less depth, or choose nitriding',
+    ),
+  ]
 }
 
 function wallFindings(notebook: Notebook, part: Part, wall: Millimetre, { most }: Ordered): readonly Finding[] {

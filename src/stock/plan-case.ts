@@ -76,14 +76,14 @@ export function planCase(part: Part, shop: Shop, removal: readonly Removal[], wa
   const before = [
     ...choiceFindings(part, window),
     ...temperatureFindings(part, window, temperature),
-    ...orderFindings(part, shop, window, wall),
+    ...orderFindings(part, shop, wall),
   ]
   if (hasErrors(before.filter(({ code }) => STOPS.has(code)))) return { findings: before, workings }
   const figures = caseFigures(notebook, part, shop, window)
   if ('missing' in figures) return { findings: [...before, gradeUnknown(part, figures.missing)], workings }
 
   const most = Math.max(0, ...removal.map(({ most }) => most))
-  const depth = orderedDepth(notebook, part, window, figures, most)
+  const depth = orderedDepth(notebook, part, window, figures, most, wall)
   if ('refused' in depth) return { findings: [...before, depth.refused], workings }
   const { asked, ordered } = depth
   const middle = (ordered.least + ordered.most) / 2
@@ -125,7 +125,7 @@ export function planCase(part: Part, shop: Shop, removal: readonly Removal[], wa
       ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
       ...shareFindings(part, window, removal, ordered.least),
       ...hardnessFindings(part, after),
-      ...roomFindings(notebook, part, wall, ordered),
+      ...roomFindings(notebook, part, window, wall, ordered),
       ...cycleFindings(part, shop, window, middle, time.nominal),
     ],
     workings,
