@@ -51,7 +51,7 @@ describe('profiles of a 42CrMo4 case, 650 over 320 HV, derived from the formulas
   })
 
   // Exponential, error function, Gauss, sigmoid, for 0.3 mm and then for 0.5 mm.
-  const MODELS: readonly (readonly [number, ...string[]])[] = [
+  const MODELS: readonly (readonly [number, string, string, string, string, string, string, string, string])[] = [
     [0, '650', '650', '650', '650', '650', '650', '650', '650'],
     [0.05, '561', '588', '633', '631', '593', '612', '644', '640'],
     [0.1, '496', '529', '588', '596', '546', '575', '626', '625'],
