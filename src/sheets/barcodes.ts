@@ -1,4 +1,4 @@
-import { raw } from 'bwip-js/generic'
+import bwip from 'bwip-js/generic'
 import { onPaper, type Point } from '../pictures/picture.ts'
 
 export type Symbology = 'code128' | 'datamatrix'
@@ -26,7 +26,8 @@ const BAR_HEIGHT = onPaper(10)
 /** A code for a reader gun. The text is plain ASCII, since readers differ in what they make of the rest. */
 export function barsOf(symbology: Symbology, text: string): Bars {
   if (!/^[\x20-\x7e]+$/.test(text)) throw new RangeError(`a code holds plain ASCII, got "${text}"`)
-  const [code] = raw({ bcid: symbology, text })
+  // The named export of this name is the encoder of another symbology.
+  const [code] = bwip.raw({ bcid: symbology, text })
   if (code === undefined) throw new Error(`no code for "${text}"`)
   const module = MODULE[symbology]
   const quiet = QUIET[symbology] * module

@@ -1,0 +1,46 @@
+import { fixed } from '../../figures.ts'
+import type { Characteristic } from '../../inspection/characteristic.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { orderOf } from './feature-words.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
+
+/** One thing to measure: the drawing's limits and, inside them by the gauge's doubt, the limits to accept by. */
+export type CheckRow = {
+  readonly number: string
+  readonly name: string
+  readonly unit: string
+  readonly limits: string
+  readonly accept: string
+  readonly gauge: string
+  readonly sample: string
+  readonly plan: string
+  /** Marked so that it is not passed over. */
+  readonly critical: boolean
+}
+
+export const checkRow = (plan: Plan, characteristic: Characteristic, figures: PaperFigures): CheckRow => ({
+  number: String(characteristic.number),
+  name: characteristic.name,
+  unit: isLength(characteristic) ? figures.unit : characteristic.unit,
+  limits: limitsOf(plan, characteristic, characteristic, figures),
+  accept: limitsOf(plan, characteristic, characteristic.accept, figures),
+  gauge: characteristic.gauge,
+  sample: String(characteristic.sample),
+  plan: characteristic.plan,
+  critical: characteristic.critical,
+})
+
+const isLength = ({ unit }: Characteristic): boolean => unit === 'mm'
+
+type Ends = { readonly lower?: number; readonly upper?: number }
+
+/** Two limits in the order in which they are met, or the one that there is. */
+function limitsOf(plan: Plan, characteristic: Characteristic, { lower, upper }: Ends, figures: PaperFigures): string {
+  const { feature, places } = characteristic
+  const print = (value: number) => (isLength(characteristic) ? figures.length(value, places) : fixed(value, places))
+  if (lower === undefined && upper === undefined) return DASH
+  if (lower === undefined) return `not over ${print(upper ?? 0)}`
+  if (upper === undefined) return `not under ${print(lower)}`
+  if (!isLength(characteristic)) return `${print(lower)} / ${print(upper)}`
+  return figures.limits({ lower, upper }, orderOf(plan, feature), places).join(' / ')
+}

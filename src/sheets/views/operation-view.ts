@@ -1,0 +1,52 @@
+import { minutes } from '../../figures.ts'
+import type { Plan, PlannedOperation } from '../../plan/plan.ts'
+import { type CheckRow, checkRow } from './check-rows.ts'
+import type { PaperFigures } from './paper-figures.ts'
+import { codeOf, whereOf } from './route-card-view.ts'
+import { type SizeRow, sizeRows } from './size-rows.ts'
+import { type StepRow, stepRows } from './step-rows.ts'
+
+/** Answers five questions, always in the same order: held by what, cut with what, to which size, measured how, what must not happen. */
+export type OperationView = {
+  readonly unit: string
+  readonly strip: string
+  readonly drawing: string
+  readonly where: string
+  readonly outside: boolean
+  readonly holding: string
+  readonly locatedBy: string
+  readonly because: readonly string[]
+  readonly setup: string
+  readonly piece: string
+  readonly pieces: string
+  readonly steps: readonly StepRow[]
+  readonly sizes: readonly SizeRow[]
+  readonly checks: readonly CheckRow[]
+  readonly cautions: readonly string[]
+  /** Read by the gun: batch and operation. */
+  readonly code: string
+}
+
+export function operationView(plan: Plan, operation: PlannedOperation, figures: PaperFigures): OperationView {
+  const { number, holding, locatedBy, because, cautions, time } = operation
+  return {
+    unit: figures.unit,
+    strip: `strip-${number}`,
+    drawing: `operation-${number}`,
+    where: whereOf(operation),
+    outside: operation.place === 'outside',
+    holding,
+    locatedBy: locatedBy.join(', '),
+    because,
+    setup: minutes(time.setup),
+    piece: minutes(time.each),
+    pieces: String(plan.batch.start),
+    steps: stepRows(operation.steps, figures),
+    sizes: sizeRows(plan, operation, figures),
+    checks: plan.inspection.characteristics
+      .filter(characteristic => characteristic.operation === number)
+      .map(characteristic => checkRow(plan, characteristic, figures)),
+    cautions,
+    code: codeOf([plan.batch.number, String(number)]),
+  }
+}

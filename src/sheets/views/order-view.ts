@@ -1,0 +1,111 @@
+import type { Plan, PlannedOperation } from '../../plan/plan.ts'
+import type { Process } from '../../route/operation.ts'
+import { type CheckRow, checkRow } from './check-rows.ts'
+import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
+import { codeOf } from './route-card-view.ts'
+import { type SizeRow, sizeRows } from './size-rows.ts'
+import { caseOrder } from './stock-view.ts'
+import { type StepRow, stepRows } from './step-rows.ts'
+
+/** One page that stands alone: what comes, what to do, what to send back. */
+export type OrderView = {
+  readonly unit: string
+  readonly owner: string
+  readonly firms: readonly { readonly name: string; readonly days: string }[]
+  readonly pieces: string
+  readonly grade: string
+  readonly drawing: string
+  /** Sizes as the pieces will be when they come. */
+  readonly arrives: readonly { readonly surface: string; readonly first: string; readonly second: string; readonly after: string }[]
+  readonly condition: readonly { readonly what: string; readonly value: string }[]
+  readonly datums: string
+  readonly task: string
+  readonly holding: string
+  readonly because: readonly string[]
+  /** What the hardener is asked for. */
+  readonly treatment: readonly { readonly what: string; readonly value: string }[]
+  readonly sizes: readonly SizeRow[]
+  readonly takes: readonly {
+    readonly surface: string
+    readonly least: string
+    readonly most: string
+    readonly needed: string
+    readonly caseLeft: string
+  }[]
+  readonly steps: readonly StepRow[]
+  readonly checks: readonly CheckRow[]
+  readonly papers: readonly string[]
+  readonly packing: readonly string[]
+  readonly cautions: readonly string[]
+  readonly code: string
+}
+
+/** Common practice, no source. */
+const PAPERS: { readonly [process in Process]?: readonly string[] } = {
+  nitride: ['furnace chart of the load, with load number', 'depth and hardness traverse on the coupon', 'surface hardness of the pieces checked, with test load'],
+  'case-harden': ['furnace chart of the load, with load number', 'depth and hardness traverse on the coupon', 'surface hardness after tempering'],
+  'induction-harden': ['depth and hardness traverse on the first piece', 'surface hardness of the pieces checked'],
+  'stress-relieve': ['furnace chart of the load, with load number'],
+  grind: ['measured sizes of every piece', 'statement that pieces were ground without burn, and how that was checked'],
+  hone: ['measured sizes and roughness of every piece'],
+  plate: ['thickness of plating, piece by piece', 'chart of the bake after plating where the plan asks for one'],
+}
+/** Common practice, no source. */
+const PACKING: readonly string[] = [
+  'Keep each piece apart from the next; stand on end, oiled, never loose in a box.',
+  'Do not part pieces from their numbers. Report a damaged piece before working it.',
+]
+
+export function orderView(plan: Plan, operation: PlannedOperation, figures: PaperFigures): OrderView {
+  const { number, process } = operation
+  const { length, unit } = figures
+  const hardening = ['nitride', 'case-harden', 'induction-harden'].includes(process)
+  return {
+    unit,
+    owner: plan.shop.name,
+    firms: operation.firms.map(({ name, leadTime }) => ({ name, days: String(leadTime) })),
+    pieces: String(plan.batch.start),
+    grade: plan.material.grade,
+    drawing: `operation-${number}`,
+    arrives: arriving(plan, number, figures),
+    condition: hardening ? [] : hardened(plan, number) ? caseOrder(plan, figures).slice(0, 5) : [],
+    datums: operation.locatedBy.join(', '),
+    task: operation.name,
+    holding: operation.holding,
+    because: operation.because,
+    treatment: hardening ? caseOrder(plan, figures) : [],
+    sizes: sizeRows(plan, operation, figures),
+    takes: plan.stock
+      .filter(entry => entry.operation === number)
+      .map(({ surface, perSide, margin }) => ({
+        surface,
+        least: length(perSide.least),
+        most: length(perSide.most),
+        needed: length(perSide.needed),
+        caseLeft: margin.case === undefined ? DASH : length(margin.case),
+      })),
+    steps: stepRows(operation.steps, figures),
+    checks: plan.inspection.characteristics
+      .filter(characteristic => characteristic.operation === number)
+      .map(characteristic => checkRow(plan, characteristic, figures)),
+    papers: PAPERS[process] ?? ['measured sizes of every piece'],
+    packing: PACKING,
+    cautions: operation.cautions,
+    code: codeOf([plan.part.number, plan.part.revision, plan.batch.number, String(number)]),
+  }
+}
+
+/** The state in which every surface stands when it goes out. */
+function arriving({ ladders }: Plan, number: number, figures: PaperFigures): OrderView['arrives'] {
+  return ladders.flatMap(({ surface, kind, states }) => {
+    const state = states.findLast(({ operation }) => operation < number)
+    if (!state) return []
+    const [first, second] = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', placesFor(state))
+    return [{ surface: kind === 'face' ? surface : `${surface} Ø`, first, second, after: `${state.operation} ${state.name}` }]
+  })
+}
+
+const hardened = ({ operations }: Plan, number: number): boolean =>
+  operations.some(
+    operation => operation.number < number && ['nitride', 'case-harden', 'induction-harden'].includes(operation.process),
+  )

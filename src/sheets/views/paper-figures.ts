@@ -1,0 +1,45 @@
+import { fixed, length, type Units } from '../../figures.ts'
+import type { Limits } from '../../limits.ts'
+
+/** Figures as a sheet prints them, in the units that it was asked for. */
+export type PaperFigures = {
+  /** Head of a column of lengths. */
+  readonly unit: 'mm' | 'in'
+  readonly length: (millimetre: number, places?: number) => string
+  /** Both limits, never printed outside themselves: the lower is rounded up and the upper down. */
+  readonly limits: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => readonly [string, string]
+}
+
+/** Which limit is met first while metal goes: the smaller of a hole, the larger of a shaft. */
+export type Order = 'hole' | 'shaft'
+
+export function paperFigures(units: Units): PaperFigures {
+  return {
+    unit: units === 'mm' ? 'mm' : 'in',
+    length: (millimetre, places) => length(millimetre, units, places),
+    limits: ({ lower, upper }, order, places) => {
+      const inward = inwardLimits(lower, upper, units, places)
+      return order === 'hole' ? inward : [inward[1], inward[0]]
+    },
+  }
+}
+
+/** More places where the two would cross: a tolerance finer than the gauge is the plan's to find, not the paper's to hide. */
+function inwardLimits(lower: number, upper: number, units: Units, places: number): [string, string] {
+  const unit = units === 'mm' ? 1 : 25.4
+  const shown = units === 'mm' ? places : places + 1
+  const step = 10 ** shown
+  // Below the last figure that any gauge reads, so that 47.8 stays 47.8 in spite of how numbers are held.
+  const slack = 1e-6
+  const low = Math.ceil((lower / unit) * step - slack) / step
+  const high = Math.floor((upper / unit) * step + slack) / step
+  return low > high && places < 6
+    ? inwardLimits(lower, upper, units, places + 1)
+    : [fixed(low, shown), fixed(high, shown)]
+}
+
+/** Places for a size that no gauge was chosen for: those that show a tenth of the tolerance. */
+export const placesFor = ({ lower, upper }: Pick<Limits, 'lower' | 'upper'>): number => (upper - lower >= 0.09 ? 2 : 3)
+
+/** A dash where there is no figure: an empty cell might be taken for one to fill in. */
+export const DASH = '–'

@@ -1,0 +1,103 @@
+import { angle, area } from '../../figures.ts'
+import type { Plan } from '../../plan/plan.ts'
+import type { PlannedPort, PortWindow } from '../../ports/port.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
+
+export type PortsView = {
+  readonly unit: string
+  /** Which way is positive, where zero is. */
+  readonly axes: readonly string[]
+  readonly settings: readonly {
+    readonly window: string
+    readonly rotary: string
+    readonly tilt: string
+    readonly x: string
+    readonly y: string
+    readonly z: string
+    readonly cutter: string
+    readonly hole: string
+    readonly holeX: string
+    readonly holeY: string
+  }[]
+  readonly edges: readonly {
+    readonly window: string
+    readonly cutTop: string
+    readonly cutBottom: string
+    readonly top: string
+    readonly bottom: string
+    readonly width: string
+  }[]
+  readonly timed: boolean
+  readonly timings: readonly {
+    readonly port: string
+    readonly opens: string
+    readonly closes: string
+    readonly duration: string
+    readonly perTenth: string
+    readonly window: string
+    readonly flow: string
+  }[]
+  /** Pictures by name, as many as were drawn. */
+  readonly fixtures: readonly string[]
+}
+
+export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): PortsView {
+  const { length, unit } = figures
+  const named = plan.ports.flatMap(port => port.windows.map((window, index) => ({ port, window, name: nameOf(port, index) })))
+  return {
+    unit,
+    axes: axesOf(plan, figures),
+    settings: named.map(({ name, window }) => ({
+      window: name,
+      rotary: angle(window.rotary, 3),
+      tilt: angle(window.tilt, 3),
+      x: length(window.x),
+      y: length(window.crossOffset),
+      z: length(window.z),
+      cutter: length(window.cutter, 2),
+      hole: length(window.entryHole.diameter, 2),
+      holeX: length(window.entryHole.x),
+      holeY: length(window.entryHole.y),
+    })),
+    edges: named.map(({ name, window }) => ({
+      window: name,
+      ...edgesOf(window, length),
+      width: length(window.width, 2),
+    })),
+    timed: plan.ports.some(({ opens }) => opens !== undefined),
+    timings: plan.ports.map(port => ({
+      port: port.name,
+      opens: orDash(port.opens),
+      closes: orDash(port.closes),
+      duration: orDash(port.duration),
+      perTenth: port.dAnglePerTenth === undefined ? DASH : angle(port.dAnglePerTenth, 2),
+      window: area(port.area.window),
+      flow: area(port.area.flow),
+    })),
+    fixtures: [...pictures].filter(name => name === 'fixture' || name.startsWith('fixture-')),
+  }
+}
+
+const orDash = (degree: number | undefined): string => (degree === undefined ? DASH : angle(degree, 1))
+
+/** A bridged port has two windows: the name carries which. */
+const nameOf = ({ name, windows }: PlannedPort, index: number): string =>
+  windows.length > 1 ? `${name} ${index + 1} of ${windows.length}` : name
+
+function edgesOf({ edges: { asCut, finished } }: PortWindow, length: PaperFigures['length']) {
+  return {
+    cutTop: length(asCut.highest),
+    cutBottom: length(asCut.lowest),
+    top: length(finished.highest),
+    bottom: length(finished.lowest),
+  }
+}
+
+function axesOf({ shop: { fixture } }: Plan, { length, unit }: PaperFigures): readonly string[] {
+  if (!fixture) return []
+  return [
+    `Zero is the tilt pivot. The cutter points along −Z; the rotary axis lies along X at zero tilt.`,
+    `Head faces ${fixture.headFaces}. Top face at X ${length(fixture.faceDistance)} ${unit}, rotary centre ${length(fixture.pivotHeight)} ${unit} above the pivot, both at zero tilt.`,
+    `Positive rotary turns ${fixture.positiveRotary}. At zero rotary, azimuth 0 points up.`,
+  ]
+}

@@ -1,0 +1,91 @@
+import { fixed, hours, minutes, percent } from '../../figures.ts'
+import type { Plan, PlannedOperation } from '../../plan/plan.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
+
+export type RouteCardView = {
+  readonly owner: string
+  readonly title: string
+  readonly quantity: string
+  readonly start: string
+  readonly yield: string
+  readonly confidence: string
+  readonly extras: readonly string[]
+  readonly bar: string
+  readonly heat: string
+  /** Read by the gun: part, revision, batch. */
+  readonly code: string
+  readonly operations: readonly {
+    readonly number: string
+    readonly name: string
+    readonly where: string
+    readonly setup: string
+    readonly piece: string
+  }[]
+  readonly calendar: readonly {
+    readonly number: string
+    readonly name: string
+    readonly hours: string
+    readonly days: string
+  }[]
+  readonly findings: readonly {
+    readonly severity: string
+    readonly message: string
+    readonly hint: string
+    readonly place: string
+  }[]
+}
+
+export function routeCardView(plan: Plan, figures: PaperFigures): RouteCardView {
+  const { part, batch, material, operations, findings } = plan
+  return {
+    owner: plan.shop.name,
+    title: part.title,
+    quantity: String(batch.quantity),
+    start: String(batch.start),
+    yield: percent(batch.yield),
+    confidence: percent(batch.confidence),
+    extras: batch.extras.filter(({ pieces }) => pieces > 0).map(({ what, pieces }) => `${pieces} ${what}`),
+    bar: `${material.bars} × ${material.grade} Ø${figures.length(material.barDiameter, 1)} × ${figures.length(material.barLength, 0)} ${figures.unit}`,
+    heat: batch.heat ?? '',
+    code: codeOf([part.number, part.revision, batch.number]),
+    operations: operations.map(operation => ({
+      number: String(operation.number),
+      name: operation.name,
+      where: whereOf(operation),
+      setup: inHouse(operation) ? minutes(operation.time.setup) : DASH,
+      piece: inHouse(operation) ? minutes(operation.time.each) : DASH,
+    })),
+    calendar: operations.map(operation => ({
+      number: String(operation.number),
+      name: operation.name,
+      hours: inHouse(operation) ? oneHour(operation.time.batch) : DASH,
+      days: inHouse(operation) ? DASH : daysOf(operation),
+    })),
+    findings: findings.map(({ severity, message, hint, at }) => ({
+      severity,
+      message,
+      hint: hint ?? '',
+      place: `${at.file}:${at.line}`,
+    })),
+  }
+}
+
+const inHouse = ({ place }: PlannedOperation): boolean => place === 'house'
+
+export const whereOf = (operation: PlannedOperation): string =>
+  inHouse(operation)
+    ? operation.workCentre
+    : `outside: ${operation.firms.map(({ name }) => name).join(' or ') || 'firm to be chosen'}`
+
+const oneHour = (minute: number): string => (minute < 600 ? fixed(minute / 60, 1) : hours(minute / 60))
+
+function daysOf({ firms }: PlannedOperation): string {
+  const days = firms.map(({ leadTime }) => leadTime)
+  if (days.length === 0) return 'to be asked'
+  const [least, most] = [Math.min(...days), Math.max(...days)]
+  return least === most ? String(least) : `${least} to ${most}`
+}
+
+/** Plain ASCII between slashes; what a reader gun might not give back is left out. */
+export const codeOf = (fields: readonly string[]): string =>
+  fields.map(field => field.replace(/[^\x20-\x7e]/g, '').trim()).join('/')

@@ -1,0 +1,93 @@
+import { fixed, hardness, hours } from '../../figures.ts'
+import type { Plan } from '../../plan/plan.ts'
+import type { StockEntry } from '../../stock/stock.ts'
+import { DASH, type Order, type PaperFigures, placesFor } from './paper-figures.ts'
+
+export type StockView = {
+  readonly unit: string
+  readonly entries: readonly {
+    readonly surface: string
+    readonly operation: string
+    readonly least: string
+    readonly nominal: string
+    readonly most: string
+    readonly sideLeast: string
+    readonly needed: string
+    readonly sideMost: string
+    readonly cleanUp: string
+    readonly caseLeft: string
+    readonly hardness: string
+    readonly verdict: string
+  }[]
+  readonly ladders: readonly {
+    readonly surface: string
+    readonly states: readonly {
+      readonly operation: string
+      readonly name: string
+      readonly first: string
+      readonly second: string
+    }[]
+  }[]
+  readonly hardened: boolean
+  readonly order: readonly { readonly what: string; readonly value: string }[]
+  readonly pictures: readonly string[]
+}
+
+const VERDICT: { readonly [verdict in StockEntry['verdict']]: string } = {
+  ok: 'cleans up, case left',
+  thin: 'too little: will not clean up',
+  deep: 'too much: case gone',
+  impossible: 'no figure serves',
+}
+
+export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): StockView {
+  const { length, unit } = figures
+  return {
+    unit,
+    entries: plan.stock.map(({ surface, operation, onDiameter, perSide, margin, hardnessAtFinish, verdict }) => ({
+      surface,
+      operation: String(operation),
+      least: length(onDiameter.least),
+      nominal: length(onDiameter.nominal),
+      most: length(onDiameter.most),
+      sideLeast: length(perSide.least),
+      needed: length(perSide.needed),
+      sideMost: length(perSide.most),
+      cleanUp: length(margin.cleanUp),
+      caseLeft: margin.case === undefined ? DASH : length(margin.case),
+      hardness: hardnessAtFinish === undefined ? DASH : hardness(hardnessAtFinish),
+      verdict: margin.case === undefined && verdict === 'ok' ? 'cleans up' : VERDICT[verdict],
+    })),
+    ladders: plan.ladders.map(({ surface, kind, states }) => ({
+      surface: kind === 'face' ? surface : `${surface} Ø`,
+      states: states.map(state => {
+        const order: Order = kind === 'bore' ? 'hole' : 'shaft'
+        const [first, second] = figures.limits(state, order, placesFor(state))
+        return { operation: String(state.operation), name: state.name, first, second }
+      }),
+    })),
+    hardened: plan.case !== undefined,
+    order: caseOrder(plan, figures),
+    pictures: [...pictures].filter(name => /^(ladder|hardness)(-|$)/.test(name)),
+  }
+}
+
+/** What the hardener is asked for and what it does, a line each. */
+export function caseOrder({ case: ordered }: Plan, { length, unit }: PaperFigures): readonly { what: string; value: string }[] {
+  if (!ordered) return []
+  const { growth, time, compoundLayer } = ordered
+  const range = ({ least, nominal, most }: { least: number; nominal: number; most: number }) =>
+    `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
+  return [
+    { what: 'Process', value: `${ordered.process}, ${fixed(ordered.temperature, 0)} °C` },
+    { what: 'Depth to order', value: `${length(ordered.ordered.least, 2)} to ${length(ordered.ordered.most, 2)} ${unit}, ${ordered.definition}` },
+    { what: 'Depth asked for after finishing', value: `not under ${length(ordered.asked, 2)} ${unit}` },
+    { what: 'Depth left at the worst place', value: `${length(ordered.left.least)} to ${length(ordered.left.most)} ${unit}` },
+    { what: 'Surface hardness expected', value: `${hardness(ordered.surfaceHardness)} HV, core ${hardness(ordered.coreHardness)} HV` },
+    { what: 'Outside grows', value: range(growth.outside) },
+    { what: 'Bore closes', value: range(growth.bore) },
+    { what: 'Compound layer', value: `${length(compoundLayer.nominal)}, not over ${length(compoundLayer.most)} ${unit}` },
+    { what: 'Time at temperature, estimate', value: `${hours(time.nominal)} h (${hours(time.least)} to ${hours(time.most)} h)` },
+    { what: 'Test load', value: ordered.testLoad },
+  ]
+}
