@@ -48,7 +48,7 @@ export function temperUnknown(part: Part): Finding {
     'case/temper-unknown',
     '/material',
     `the tempering temperature of the ${grade} bar is not given: whether nitriding softens it cannot be told`,
-    `read it from the bar certificate and write it as temper:${apart}`,
+    `read it from the bar certificate and write it under temper${apart}`,
   )
 }
 
