@@ -33,16 +33,17 @@ export const DISTORTION: Readonly<
     bow: 0.01,
     source: COMMON_PRACTICE,
   },
+  // Honed next: the hone follows the axis, so no bow counts, and the limits of size hold what is oval; lobes they miss.
   fineBored: {
-    condition: 'fine bored for honing',
-    ovality: 0.02,
-    bow: 0.01,
+    condition: 'fine bored for honing: three lobes of the chuck, which no two-point size shows',
+    ovality: 0.01,
+    bow: 0,
     source: COMMON_PRACTICE,
   },
   ground: {
-    condition: 'ground: roundness 1 to 3 µm, straight by the machine',
-    ovality: 0.004,
-    bow: 0.002,
+    condition: 'ground for honing: lobes of half a micrometre, which no two-point size shows',
+    ovality: 0.001,
+    bow: 0,
     source: COMMON_PRACTICE,
   },
 }

@@ -67,20 +67,20 @@ export const layerToRemove: Formula<'Rz' | 'T'> = formula({
   value: ({ Rz, T }) => (Rz + T) / 1000,
 })
 
-/** The roughness of the last soft cut lies under the compound layer and goes with it. */
+/** Through the roughness that the compound layer has grown on; where that is fine, still a little beyond the layer. */
 export const hardenedLayerToRemove: Formula<'Rz' | 'C' | 'm'> = formula({
   symbol: 'r',
-  meaning: 'roughness of the soft cut, compound layer and the cut beyond it, per side',
+  meaning: 'compound layer and the roughness of the soft cut under it, per side',
   unit: 'mm',
-  expression: 'Rz / 1000 + C + m',
+  expression: 'C + max(Rz / 1000, m)',
   inputs: {
     Rz: { meaning: 'roughness height left by the last soft cut', unit: 'µm', from: 0, upTo: 500 },
     C: { meaning: 'thickest compound layer', unit: 'mm', from: 0, upTo: 0.1 },
-    m: { meaning: 'cut beyond the layer, so that none stays', unit: 'mm', from: 0, upTo: 0.1 },
+    m: { meaning: 'least cut beyond the layer, so that none stays', unit: 'mm', from: 0, upTo: 0.1 },
   },
   source: 'memory: Kovan, with the compound layer for the damaged layer; m common practice, no source',
-  example: { given: { Rz: 20, C: 0.015, m: 0.005 }, gives: 0.04 },
-  value: ({ Rz, C, m }) => Rz / 1000 + C + m,
+  example: { given: { Rz: 20, C: 0.015, m: 0.005 }, gives: 0.035 },
+  value: ({ Rz, C, m }) => C + Math.max(Rz / 1000, m),
 })
 
 export const leastAtWorstPlace: Formula<'S' | 'e' | 'f'> = formula({

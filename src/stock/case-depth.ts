@@ -25,22 +25,23 @@ const DEEPEST = { NHD: 1, CHD: 2.5, SHD: 5 } as const
 
 /**
  * Depth to order: the depth asked is left, the hardness asked is held by the expected model, and no more than half of the
- * case goes, all where most is taken off. No minus side.
+ * case goes, all where most is taken off. No minus side. A face, on which nothing slides, decides by its depth alone.
  */
 export function orderedDepth(
   notebook: Notebook,
   part: Part,
   window: HardeningWindow,
   figures: CaseFigures,
-  most: Millimetre,
+  removal: readonly { readonly most: Millimetre; readonly face?: true }[],
   wall: Millimetre,
 ): OrderedDepth | { readonly refused: Finding } {
-  const s = Math.max(0, most)
+  const s = Math.max(0, ...removal.filter(({ face }) => !face).map(({ most }) => most))
+  const s_any = Math.max(0, ...removal.map(({ most }) => most))
   const { asked, findings } = depthAsked(part, window, wall)
   if (asked === undefined) return { refused: depthMissing(part, window) }
   const about = { about: 'case' }
   const reasons = [
-    { why: 'the depth asked', depth: notebook.use(depthToOrder, { N_f: asked, s_max: s }, about) },
+    { why: 'the depth asked', depth: notebook.use(depthToOrder, { N_f: asked, s_max: s_any }, about) },
     {
       why: `no more than ${REMOVAL_SHARE.refuse * 100} % of the case taken off`,
       depth: notebook.use(depthForShare, { s_max: s, f: REMOVAL_SHARE.refuse }, about),

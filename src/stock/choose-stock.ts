@@ -40,19 +40,9 @@ export function fixedStock(chain: FinishChain, index: number, choice: StockChoic
   return value !== undefined && chain.kind === 'face' ? 2 * value : value
 }
 
-/** The user's stock where there is one, else the least that cleans up, in steps of the shop. */
-export const leastStocks = (
-  notebook: Notebook,
-  chain: FinishChain,
-  growth: Spread,
-  choice: StockChoice,
-  step: Millimetre,
-): Stocks =>
-  chain.finishes.map(
-    (_, index) =>
-      fixedStock(chain, index, choice) ??
-      roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step)),
-  )
+/** The least stocks that clean up, in steps of the shop. */
+export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: Spread, step: Millimetre): Stocks =>
+  chain.finishes.map((_, index) => roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step)))
 
 /** A face is given in steps on the face. */
 export const stepOf = (chain: FinishChain, step: Millimetre): Millimetre => (chain.kind === 'face' ? 2 * step : step)

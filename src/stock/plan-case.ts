@@ -22,7 +22,11 @@ import { caseTime } from './case-time.ts'
 import type { CasePlan, HardnessAfter, Spread } from './stock.ts'
 
 /** What finishing takes off one surface, all operations together, per side at the worst place. */
-export type Removal = { readonly surface: string } & Spread
+export type Removal = Spread & {
+  readonly surface: string
+  /** Nothing slides on a face: its depth must be left, but its hardness and its share do not decide the order. */
+  readonly face?: true
+}
 
 export type PlannedCase = {
   /** Absent where a figure is missing or the process is refused: the findings say which. */
@@ -63,8 +67,17 @@ export function stressReliefWindow(part: Part, shop: Shop): StressReliefWindow |
   return stressReliefIn(openNotebook(), part, caseTemperature(part, shop, window), temper)
 }
 
-/** The case to order so that enough of it is left everywhere, with what the hardener's order and the stock sheet need. */
-export function planCase(part: Part, shop: Shop, removal: readonly Removal[], wall: Millimetre): PlannedCase {
+/**
+ * The case to order so that enough of it is left everywhere, with what the hardener's order and the stock sheet need.
+ * `orderedFor` is the removal that the depth is ordered for, where what comes off is judged against an order that stands.
+ */
+export function planCase(
+  part: Part,
+  shop: Shop,
+  removal: readonly Removal[],
+  wall: Millimetre,
+  orderedFor: readonly Removal[] = removal,
+): PlannedCase {
   const notebook = openNotebook()
   const { workings } = notebook
   const { hardening } = part
@@ -83,7 +96,7 @@ export function planCase(part: Part, shop: Shop, removal: readonly Removal[], wa
   if ('missing' in figures) return { findings: [...before, gradeUnknown(part, figures.missing)], workings }
 
   const most = Math.max(0, ...removal.map(({ most }) => most))
-  const depth = orderedDepth(notebook, part, window, figures, most, wall)
+  const depth = orderedDepth(notebook, part, window, figures, orderedFor, wall)
   if ('refused' in depth) return { findings: [...before, depth.refused], workings }
   const { asked, ordered } = depth
   const middle = (ordered.least + ordered.most) / 2
@@ -124,7 +137,7 @@ export function planCase(part: Part, shop: Shop, removal: readonly Removal[], wa
       ...depth.findings,
       ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
       ...shareFindings(part, window, removal, ordered.least),
-      ...hardnessFindings(part, after),
+      ...hardnessFindings(part, after, removal),
       ...roomFindings(notebook, part, window, wall, ordered),
       ...cycleFindings(part, shop, window, middle, time.nominal),
     ],
@@ -165,7 +178,12 @@ function shareFindings(
   )
 }
 
-function hardnessFindings(part: Part, after: readonly HardnessAfter[]): readonly Finding[] {
+function hardnessFindings(
+  part: Part,
+  after: readonly HardnessAfter[],
+  removal: readonly Removal[],
+): readonly Finding[] {
+  const faces = new Set(removal.filter(({ face }) => face).map(({ surface }) => surface))
   const asked = part.hardening?.hardness?.least
   if (asked === undefined) return []
   return after.flatMap(({ surface, most }) => {
@@ -174,13 +192,15 @@ function hardnessFindings(part: Part, after: readonly HardnessAfter[]): readonly
     return [
       caseFinding(
         part,
-        short ? 'error' : 'warning',
+        short && !faces.has(surface) ? 'error' : 'warning',
         'case/hardness-after',
         '/hardening/hardness',
         `${surface}: where most comes off ${fixed(most.expected, 0)} HV is expected, ${fixed(most.low, 0)} to ${fixed(most.high, 0)} by the models; ${fixed(asked, 0)} HV is asked`,
-        short
-          ? 'take off less, or order more depth'
-          : 'ask for a reading on the coupon ground to the same depth, or take off less',
+        faces.has(surface)
+          ? 'nothing slides on a face: agree the figure there, or mask it on the drawing'
+          : short
+            ? 'take off less, or order more depth'
+            : 'ask for a reading on the coupon ground to the same depth, or take off less',
       ),
     ]
   })

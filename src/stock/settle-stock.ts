@@ -33,7 +33,7 @@ const SPARE = 0.01
 /**
  * Stock, growth and case order hang together: more stock wants a deeper case, a deeper case grows more, and growth moves
  * the stock. The order is rounded up to steps, so a few rounds settle it. Then what the order has to spare is shared
- * between clean-up and case, for the stocks that the part file leaves open.
+ * between clean-up and case. A stock that the part file fixes is laid over that, and judged against the order that stands.
  */
 export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): SettledStock {
   const scratch = openNotebook()
@@ -42,7 +42,7 @@ export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain
   let settled: Round | undefined
   for (let round = 0; round < ROUNDS; round++) {
     const along = growthsOf(scratch, part, growth)
-    const stocks = chains.map(chain => leastStocks(scratch, chain, along[chain.kind], part.stock, step))
+    const stocks = chains.map(chain => leastStocks(scratch, chain, along[chain.kind], step))
     const next = evaluate(part, shop, chains, growth, stocks, wall)
     const same = settled !== undefined && sameGrowth(growth, next.growth)
     settled = next
@@ -59,7 +59,13 @@ export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain
       chains.map(() => []),
       wall,
     )
-  return balanced(part, shop, chains, least, wall)
+  const chosen = balanced(part, shop, chains, least, wall)
+  if (!chains.some(chain => chain.finishes.some((_, index) => fixedStock(chain, index, part.stock) !== undefined)))
+    return chosen
+  const stocks = chains.map((chain, at) =>
+    chain.finishes.map((_, index) => fixedStock(chain, index, part.stock) ?? chosen.stocks[at]?.[index] ?? 0),
+  )
+  return evaluate(part, shop, chains, chosen.growth, stocks, wall, removals(chains, chosen.cuts))
 }
 
 type Round = SettledStock & { readonly cuts: readonly (readonly Cut[])[]; readonly stocks: readonly Stocks[] }
@@ -71,14 +77,15 @@ function evaluate(
   growth: Growth,
   stocks: readonly Stocks[],
   wall: Millimetre,
+  orderedFor?: readonly Removal[],
 ): Round {
   const scratch = openNotebook()
   const along = growthsOf(scratch, part, growth)
   const solved = chains.map((chain, index) => solveChain(scratch, chain, along[chain.kind], stocks[index] ?? []))
   const cuts = solved.map(chain => cutsOf(scratch, chain))
   const removal = removals(chains, cuts)
-  const planned = planCase(part, shop, removal, wall)
-  const wanted = Math.max(0, ...removal.map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
+  const planned = planCase(part, shop, removal, wall, orderedFor)
+  const wanted = Math.max(0, ...(orderedFor ?? removal).map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
   const orderedLeast = planned.case?.ordered.least ?? Math.min(DEEPEST, wanted)
   return {
     chains: solved,
@@ -95,7 +102,15 @@ function evaluate(
 /** What each surface with a case loses; surfaces without one do not bear on the order. */
 const removals = (chains: readonly FinishChain[], cuts: readonly (readonly Cut[])[]): readonly Removal[] =>
   chains.flatMap((chain, index) =>
-    chain.cased && chain.finishes.length > 0 ? [{ surface: chain.surface, ...removalOf(cuts[index] ?? []) }] : [],
+    chain.cased && chain.finishes.length > 0
+      ? [
+          {
+            surface: chain.surface,
+            ...removalOf(cuts[index] ?? []),
+            ...(chain.kind === 'face' && { face: true as const }),
+          },
+        ]
+      : [],
   )
 
 const sameGrowth = (a: Growth, b: Growth): boolean =>
@@ -104,26 +119,20 @@ const sameGrowth = (a: Growth, b: Growth): boolean =>
   )
 
 /**
- * Raises every open stock by whole steps as long as that betters the smaller of its two margins, up to a hundredth to spare,
+ * Raises every stock by whole steps as long as that betters the smaller of its two margins, up to a hundredth to spare,
  * without a deeper order and without a stock that burns.
  */
-function balanced(
-  part: Part,
-  shop: Shop,
-  chains: readonly FinishChain[],
-  least: Round,
-  wall: Millimetre,
-): SettledStock {
+function balanced(part: Part, shop: Shop, chains: readonly FinishChain[], least: Round, wall: Millimetre): Round {
   const { case: order } = least.planned
   if (!order) return least
-  const asked = part.hardening?.depth?.least ?? order.asked
+  const { asked } = order
   const deepest = Math.max(0, ...least.cuts.map(cuts => removalOf(cuts).most))
   const raised = (room: (chain: FinishChain, cuts: readonly Cut[]) => Millimetre): readonly Stocks[] =>
     chains.map((chain, index) => {
       const stocks = least.stocks[index] ?? []
       const cuts = least.cuts[index] ?? []
       const first = cuts[0]
-      if (!chain.cased || !first || fixedStock(chain, 0, part.stock) !== undefined) return stocks
+      if (!chain.cased || !first) return stocks
       const step = stepOf(chain, shop.habits.stockStep)
       const spare = order.ordered.least - removalOf(cuts).most - asked - first.cleanUp
       const steps = Math.min(
