@@ -1,22 +1,59 @@
 import type { Plan } from '../plan/plan.ts'
+import { milledShape } from './finished-part.ts'
+import { drawFixture } from './fixture-elevation.ts'
+import { drawHardnessCurve } from './hardness-curve.ts'
 import { drawLifeStrip } from './life-strip.ts'
 import { drawOperation, type Room } from './operation-drawing.ts'
 import { type Measure, onPaper, type Picture } from './picture.ts'
+import { drawPlanView } from './plan-view.ts'
+import { drawPortMap } from './port-map.ts'
+import { fixtureName, setUpsOf } from './set-up.ts'
+import { drawLadders } from './size-ladder.ts'
+import { drawTimingCircle } from './timing-circle.ts'
 
 /** Between the filing margin and the right margin of A4; Letter is wider. */
 const WIDTH = onPaper(180)
 const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
+const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
+const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
+const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(110) }
+const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
+
+type Named = readonly [string, Picture]
 
 /** Every picture of the packet by name, each drawn from the Plan alone. */
 export function drawPictures(plan: Plan, measure: Measure): ReadonlyMap<string, Picture> {
   return new Map<string, Picture>([
-    ...plan.operations.map((operation): [string, Picture] => [
-      `strip-${operation.number}`,
-      drawLifeStrip(plan, operation, WIDTH),
+    ...plan.operations.flatMap((operation): readonly Named[] => [
+      [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],
+      [`operation-${operation.number}`, drawOperation(plan, operation, OPERATION_ROOM, measure)],
     ]),
-    ...plan.operations.map((operation): [string, Picture] => [
-      `operation-${operation.number}`,
-      drawOperation(plan, operation, OPERATION_ROOM, measure),
-    ]),
+    ...portPictures(plan, measure),
+    ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure)]] as const) : []),
+    ...(plan.case ? ([['hardness', drawHardnessCurve(plan, plan.case, CHART_ROOM, measure)]] as const) : []),
+  ])
+}
+
+function portPictures(plan: Plan, measure: Measure): readonly Named[] {
+  if (plan.ports.length === 0) return []
+  return [
+    ['plan-view', drawPlanView(plan, PLAN_VIEW_ROOM, measure)],
+    ['map', drawPortMap(plan, 'bore', WIDTH, measure)],
+    ['map-true-size', drawPortMap(plan, 'bore at true size', WIDTH, measure)],
+    ['map-outside-true-size', drawPortMap(plan, 'outside at true size', WIDTH, measure)],
+    ...fixturePictures(plan, measure),
+    ...(plan.ports.some(({ opens }) => opens !== undefined)
+      ? ([['timing', drawTimingCircle(plan, TIMING_ROOM, measure)]] as const)
+      : []),
+  ]
+}
+
+function fixturePictures(plan: Plan, measure: Measure): readonly Named[] {
+  const { fixture } = plan.shop
+  const shape = milledShape(plan)
+  if (!fixture || !shape) return []
+  return setUpsOf(plan.ports).map(setUp => [
+    fixtureName(setUp),
+    drawFixture(fixture, shape, setUp, FIXTURE_ROOM, measure),
   ])
 }

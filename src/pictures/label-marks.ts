@@ -1,13 +1,11 @@
 import { type Box, segmentsOf, textBox } from './box.ts'
 import { type LabelRow, labelBlock, placedMarks } from './label.ts'
-import type { XY } from './marks.ts'
 import type { Mark, Measure, Point } from './picture.ts'
-import { placeLabels } from './place-labels.ts'
+import { placeLabels, type Start } from './place-labels.ts'
 
-export type Labelled = {
+export type Labelled = Start & {
   readonly rows: readonly LabelRow[]
-  readonly anchor: XY
-  readonly toward: number
+  readonly orFrom?: readonly Start[]
   readonly spread?: number
   readonly reach?: readonly [Point, Point]
   readonly end?: 'arrow' | 'dot'

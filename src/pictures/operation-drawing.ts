@@ -1,13 +1,14 @@
 import { angle } from '../figures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../route/operation.ts'
-import { type Box, boundsOf, segmentsOf } from './box.ts'
+import type { Box } from './box.ts'
+import { cropped } from './crop.ts'
 import { type Span, stackDimensions } from './dimension-stack.ts'
-import { type Block, labelBlock, placedMarks } from './label.ts'
-import { CUT, moved, SMALL, TREATED, text } from './marks.ts'
+import { type Block, labelBlock } from './label.ts'
+import { labelMarks } from './label-marks.ts'
+import { CUT, TREATED } from './marks.ts'
 import { type PartView, partMarks, partView } from './part-view.ts'
-import { LINE, type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
-import { placeLabels } from './place-labels.ts'
+import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
 import { largestRadius, outsideOf, radiusAt } from './profile.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { tellingView, type View } from './section-plane.ts'
@@ -41,7 +42,7 @@ export function drawOperation(plan: Plan, operation: PlannedOperation, room: Roo
     if (fits) break
   }
   const caption = captionOf(operation, view, best.scale, best.missing)
-  return cropped(best.marks, caption, room, measure, alternativeOf(plan, operation, best.scale))
+  return cropped(best.marks, [caption], room.width, measure, alternativeOf(plan, operation, best.scale))
 }
 
 function drawAt(
@@ -79,26 +80,14 @@ function drawAt(
   const led = sizes.filter(shown => !stacked.has(shown))
   const anchored = led.flatMap(shown => {
     const anchor = shown.features.map(feature => sizeAnchor(feature, drawing)).find(found => found !== undefined)
-    const block = blocks.get(shown)
-    return anchor && block ? [{ shown, anchor, block }] : []
+    return anchor ? [{ shown, label: { ...anchor, rows: shown.rows } }] : []
   })
-  const places = placeLabels(
-    anchored.map(({ anchor: { at, toward, spread }, block: { width, height } }) => ({
-      anchor: at,
-      toward,
-      spread,
-      width,
-      height,
-    })),
-    { frame, lines: [...marks, ...stack.marks].flatMap(segmentsOf), boxes: stack.boxes },
-  )
-  const shownLabels = anchored.flatMap(({ shown, block }, index) => {
-    const place = places[index]
-    return place ? [{ shown, marks: placedMarks(place, block) }] : []
-  })
-  const shown = new Set([...stacked, ...shownLabels.map(({ shown }) => shown)])
+  const labels = anchored.map(({ label }) => label)
+  const labelled = labelMarks(labels, [...marks, ...stack.marks], frame, measure)
+  const placed = anchored.filter(({ label }) => !labelled.missing.includes(label)).map(({ shown }) => shown)
+  const shown = new Set([...stacked, ...placed])
   return {
-    marks: [...marks, ...stack.marks, ...shownLabels.flatMap(({ marks }) => marks)],
+    marks: [...marks, ...stack.marks, ...labelled.marks],
     missing: sizes.filter(size => !shown.has(size)),
     bottom: stack.bottom,
   }
@@ -157,16 +146,3 @@ function captionOf(
 
 const alternativeOf = (plan: Plan, { number, name }: PlannedOperation, scale: number): string =>
   `${plan.part.title} ${plan.part.number} as it leaves operation ${number}, ${name}: half-section and outside view, scale ${scaleWritten(scale)}.`
-
-/** Cut to the height that is used, the caption below. */
-function cropped(marks: readonly Mark[], caption: string, room: Room, measure: Measure, alternative: string): Picture {
-  const { y, height } = boundsOf(marks, measure)
-  const up = { x: 0, y: LINE.cut - y }
-  const bottom = LINE.cut + height + CAPTION
-  return {
-    width: room.width,
-    height: bottom + 3,
-    alternative,
-    marks: [...marks.map(mark => moved(mark, up)), text({ x: 0, y: bottom }, caption, { size: SMALL })],
-  }
-}

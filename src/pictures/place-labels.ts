@@ -3,13 +3,15 @@ import { openRoom } from './free-room.ts'
 import type { XY } from './marks.ts'
 import type { Point } from './picture.ts'
 
-export type Wanted = {
-  /** What the label is about: its leader starts here. */
-  readonly anchor: XY
+/** Where a leader may start, and the way to look first from there, degrees clockwise from three o'clock. */
+export type Start = { readonly anchor: XY; readonly toward: number }
+
+/** A label about the thing at its anchor. */
+export type Wanted = Start & {
   readonly width: Point
   readonly height: Point
-  /** Way to look first, degrees clockwise from three o'clock. */
-  readonly toward: number
+  /** Other places of the same thing that its leader may as well start from. */
+  readonly orFrom?: readonly Start[]
   /** Farthest turn from that way, degrees; all round when left out. */
   readonly spread?: number
   /** Nearest and farthest that the leader may reach. */
@@ -33,51 +35,66 @@ const GAP: Point = 2
 
 /**
  * A place for every label: inside the frame, on white paper, off every other label; no leader crosses a label or another
- * leader. Each label goes to the nearest such place. A label that finds none is `undefined`; then the drawing shrinks.
+ * leader. Each label goes to the nearest place whose leader crosses no line, else to the nearest place, else to any
+ * within the frame. A label that finds none is `undefined`; then the drawing shrinks.
  */
 export function placeLabels(labels: readonly Wanted[], around: Surroundings): readonly (Placed | undefined)[] {
   const order = labels.map((_, index) => index)
   const crowded = order.toSorted((a, b) => (labels[b]?.width ?? 0) - (labels[a]?.width ?? 0) || a - b)
-  let best: readonly (Placed | undefined)[] = []
-  let left = Number.POSITIVE_INFINITY
-  for (const attempt of [order, order.toReversed(), crowded]) {
-    const placed = placeInOrder(labels, attempt, around)
-    const missing = placed.filter(place => !place).length
-    if (missing < left) [best, left] = [placed, missing]
-    if (missing === 0) break
+  let best: readonly (Found | undefined)[] = []
+  let least = Number.POSITIVE_INFINITY
+  for (const attempt of [order, crowded, order.toReversed()]) {
+    const found = placeInOrder(labels, attempt, around)
+    const fault = found.reduce((sum, place) => sum + (place ? place.fault : WORST), 0)
+    if (fault < least) [best, least] = [found, fault]
+    if (fault === 0) break
   }
-  return best
+  return best.map(found => found?.place)
 }
+
+/** 0: its leader crosses no line; 1: it does; 3: it was found far away or the wrong way round. */
+type Found = { readonly place: Placed; readonly fault: number }
+const WORST = 1000
 
 function placeInOrder(
   labels: readonly Wanted[],
   order: readonly number[],
   { frame, lines, boxes }: Surroundings,
-): readonly (Placed | undefined)[] {
+): readonly (Found | undefined)[] {
   const room = openRoom(frame)
   for (const segment of lines) room.takeLine(segment)
   for (const box of boxes) room.takeBox(box)
-  const placed: (Placed | undefined)[] = labels.map(() => undefined)
+  const places: (Found | undefined)[] = labels.map(() => undefined)
   const letterings = boxes.map(box => grown(box, GAP / 2))
   const leaders: Segment[] = []
+  const fits = ({ box, leader }: Placed): boolean =>
+    room.isFree(box) &&
+    !letterings.some(other => enters(leader, other)) &&
+    !leaders.some(other => meet(other, leader)) &&
+    !lines.some(other => runsAlong(leader, other))
+  const isClear = (place: Placed): boolean => fits(place) && !lines.some(other => meet(tail(place.leader), other))
   for (const index of order) {
     const label = labels[index]
-    if (!label) continue
-    const fits = ({ box, leader }: Placed): boolean =>
-      room.isFree(box) &&
-      !letterings.some(other => enters(leader, other)) &&
-      !leaders.some(other => meet(other, leader)) &&
-      !lines.some(other => runsAlong(leader, other))
-    const isClear = (place: Placed): boolean => fits(place) && !lines.some(other => meet(tail(place.leader), other))
-    const place = firstPlace(label, isClear) ?? firstPlace(label, fits)
-    if (!place) continue
-    placed[index] = place
-    room.takeBox(place.box)
-    room.takeLine(place.leader)
-    letterings.push(grown(place.box, GAP / 2))
-    leaders.push(place.leader)
+    const found = label && findPlace(label, fits, isClear, Math.hypot(frame.width, frame.height))
+    if (!found) continue
+    places[index] = found
+    room.takeBox(found.place.box)
+    room.takeLine(found.place.leader)
+    letterings.push(grown(found.place.box, GAP / 2))
+    leaders.push(found.place.leader)
   }
-  return placed
+  return places
+}
+
+type Test = (place: Placed) => boolean
+
+function findPlace(label: Wanted, fits: Test, isClear: Test, farthest: Point): Found | undefined {
+  const clear = firstPlace(label, isClear)
+  if (clear) return { place: clear, fault: 0 }
+  const fitting = firstPlace(label, fits)
+  if (fitting) return { place: fitting, fault: 1 }
+  const far = firstPlace({ ...label, spread: 180, reach: [2 * STEP, farthest] }, fits)
+  return far && { place: far, fault: 3 }
 }
 
 /** The leader without its first points, which stand on the line it is about. */
@@ -105,8 +122,10 @@ function firstPlace(label: Wanted, fits: (place: Placed) => boolean): Placed | u
   for (let reach = nearest; reach <= farthest; reach += STEP) {
     for (let turn = 0; turn <= spread; turn += TURN) {
       for (const way of turn === 0 || turn === 180 ? [turn] : [turn, -turn]) {
-        const place = placeAt(label, reach, label.toward + way)
-        if (fits(place)) return place
+        for (const start of [label, ...(label.orFrom ?? [])]) {
+          const place = placeAt({ ...label, anchor: start.anchor, toward: start.toward }, reach, way)
+          if (fits(place)) return place
+        }
       }
     }
   }
@@ -114,8 +133,9 @@ function firstPlace(label: Wanted, fits: (place: Placed) => boolean): Placed | u
 }
 
 /** The label hangs on the end of its leader by the middle of the side that faces the anchor. */
-function placeAt({ anchor, width, height }: Wanted, reach: Point, way: number): Placed {
-  const [right, down] = [Math.cos((way * Math.PI) / 180), Math.sin((way * Math.PI) / 180)]
+function placeAt({ anchor, toward, width, height }: Wanted, reach: Point, turn: number): Placed {
+  const way = ((toward + turn) * Math.PI) / 180
+  const [right, down] = [Math.cos(way), Math.sin(way)]
   const end = { x: anchor.x + reach * right, y: anchor.y + reach * down }
   const upright = Math.abs(right) < 0.3
   const x = upright ? end.x - width / 2 : right > 0 ? end.x + GAP : end.x - GAP - width

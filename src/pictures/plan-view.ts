@@ -2,6 +2,7 @@ import { angle } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
+import { cropped } from './crop.ts'
 import {
   blankAzimuth,
   boreRadius,
@@ -13,7 +14,7 @@ import {
 } from './finished-part.ts'
 import { hatch } from './hatch.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
-import { arrow, arrowHead, CENTRE_LINE, line, OUTLINE, polygon, polyline, SMALL, text, type XY } from './marks.ts'
+import { arrow, arrowHead, CENTRE_LINE, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture } from './picture.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
@@ -51,11 +52,8 @@ export function drawPlanView(plan: Plan, room: Room, measure: Measure): Picture 
     if (labelled.missing.length === 0) break
   }
   const caption = `Seen from the head, azimuth counter-clockwise. All windows drawn in one plane. Scale ${scaleWritten(scale)}.`
-  return {
-    ...room,
-    alternative: `Plan view of ${plan.part.number} from the head: ${ports.map(({ name, at }) => `${name} at ${angle(at, 0)}°`).join(', ')}.`,
-    marks: [...marks, text({ x: 0, y: room.height - 3 }, caption, { size: SMALL })],
-  }
+  const where = ports.map(({ name, at }) => `${name} at ${angle(at, 0)}°`).join(', ')
+  return cropped(marks, [caption], room.width, measure, `Plan view of ${plan.part.number} from the head: ${where}.`)
 }
 
 /** Azimuth 0 up, counter-clockwise; `page` gives the direction as the page counts, clockwise from three o'clock. */

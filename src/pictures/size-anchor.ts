@@ -1,11 +1,13 @@
 import type { OperationSize } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
+import { around } from './box.ts'
 import type { XY } from './marks.ts'
 import { type PartView, windowRuns } from './part-view.ts'
+import type { Start } from './place-labels.ts'
 import { boreOf, type Gap, outsideOf, radiusAt, type Stretch } from './profile.ts'
 
 /** Where a leader touches what it is about, and which way its label is looked for first. */
-export type Anchor = { readonly at: XY; readonly toward: number; readonly spread: number }
+export type Anchor = Start & { readonly spread: number; readonly orFrom?: readonly Start[] }
 
 /** A length along the part that is drawn as a dimension line: two depths. */
 export function dimensionedDepths(
@@ -22,12 +24,12 @@ export function dimensionedDepths(
 export function sizeAnchor(feature: string, view: PartView): Anchor | undefined {
   const { shape, at, gaps } = view
   const outside = outsideOf(shape).find(({ name }) => name === feature)
-  if (outside) return { at: at(clearMiddle(outside, gaps, 'outer'), outside.radius), toward: -80, spread: 84 }
+  if (outside) return { anchor: at(clearMiddle(outside, gaps, 'outer'), outside.radius), toward: -80, spread: 84 }
   const bore = boreOf(shape).find(({ name, radius }) => name === feature && radius > 0)
-  if (bore) return { at: at(clearMiddle(bore, gaps, 'inner'), bore.radius), toward: 80, spread: 84 }
+  if (bore) return { anchor: at(clearMiddle(bore, gaps, 'inner'), bore.radius), toward: 80, spread: 84 }
   const face = feature === 'top' ? shape.top : feature === 'bottom' ? shape.bottom : undefined
   if (face !== undefined) {
-    return { at: at(face, -radiusAt(outsideOf(shape), face) / 2), toward: feature === 'top' ? 180 : 0, spread: 72 }
+    return { anchor: at(face, -radiusAt(outsideOf(shape), face) / 2), toward: feature === 'top' ? 180 : 0, spread: 72 }
   }
   return portAnchor(feature, view)
 }
@@ -52,16 +54,32 @@ function portAnchor(name: string, view: PartView): Anchor | undefined {
   const port = ports.find(port => port.name === name)
   const level = at(0, 0).y
   const points = (port?.windows ?? []).flatMap(window => windowRuns(view, window).flat())
-  const below = points.filter(({ y }) => y > level)
+  const below = points.filter(({ y }) => y > level + 1)
   const gap = gaps.find(({ port }) => port === name)
-  const far = points.filter(({ y }) => y <= level)
-  if (below.length > 0) return { at: rightmost(below), toward: 30, spread: 108 }
+  if (below.length > 0) return { ...aroundOutline(below), spread: 72 }
   if (gap) {
     const [inner, outer] = [gap.inner[1], gap.outer[1]]
     const middle = (radiusAt(boreOf(shape), inner) + radiusAt(outsideOf(shape), outer)) / 2
-    return { at: at((inner + outer) / 2, middle), toward: -80, spread: 84 }
+    return { anchor: at((inner + outer) / 2, middle), toward: -80, spread: 84 }
   }
-  return far.length > 0 ? { at: rightmost(far), toward: 30, spread: 120 } : undefined
+  return points.length > 0 ? { ...aroundOutline(points), spread: 120 } : undefined
 }
 
-const rightmost = (points: readonly XY[]): XY => points.reduce((best, point) => (point.x > best.x ? point : best))
+/** The middles of the four sides of an outline: right, left, below, above. */
+function aroundOutline(points: readonly XY[]): Start & { readonly orFrom: readonly Start[] } {
+  const box = around(points)
+  const side = (toward: number, off: (point: XY) => number): Start => {
+    const near = points.filter(point => off(point) < 1)
+    const middle = near.length > 0 ? around(near) : box
+    const want = { x: middle.x + middle.width / 2, y: middle.y + middle.height / 2 }
+    const far = (point: XY): number => Math.hypot(point.x - want.x, point.y - want.y)
+    return { toward, anchor: points.reduce((best, point) => (far(point) < far(best) ? point : best)) }
+  }
+  const right = side(0, ({ x }) => box.x + box.width - x)
+  const orFrom = [
+    side(180, ({ x }) => x - box.x),
+    side(90, ({ y }) => box.y + box.height - y),
+    side(-90, ({ y }) => y - box.y),
+  ]
+  return { ...right, orFrom }
+}

@@ -36,7 +36,7 @@ export function shownSizes(
     const bySize = sizes
       .filter(({ feature }) => feature === features[0])
       .map((_, index) => features.flatMap(port => sizes.filter(({ feature }) => feature === port)[index] ?? []))
-    const name = { lines: [features.join(' and ')], bold: true }
+    const name = { lines: features, bold: true }
     return { features, rows: [name, ...bySize.map(group => rowOf(group, here, bores))] }
   })
   return [...surfaces, ...labelled]

@@ -1,8 +1,9 @@
 import { angle } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Degree } from '../units.ts'
-import { type Labelled, labelMarks } from './label-marks.ts'
-import { arcPoints, arrowHead, CENTRE_LINE, circle, line, OUTLINE, polyline, SMALL, text, type XY } from './marks.ts'
+import { cropped } from './crop.ts'
+import { type InColumn, labelColumn } from './label-column.ts'
+import { arcPoints, arrowHead, CENTRE_LINE, circle, line, OUTLINE, polyline, text, type XY } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
 
@@ -26,18 +27,12 @@ export function drawTimingCircle(plan: Plan, room: Room, measure: Measure): Pict
   const events = eventsOf(plan)
   const centre = { x: room.width / 2, y: (room.height - CAPTION) / 2 }
   const drawn = [...dial(centre, events), ...events.flatMap((event, ring) => arcMarks(event, ring, centre))]
-  const labels = events.flatMap((event, ring) => eventLabels(event, ring, centre))
-  const frame = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
   const caption = 'Crank turns clockwise. Degrees after top dead centre (TDC), of the finished bore edges.'
-  return {
-    ...room,
-    alternative: `Timing circle: ${events.map(({ names, opens, closes }) => `${names.join(' and ')} opens ${angle(opens, 1)}°, closes ${angle(closes, 1)}°`).join('; ')}.`,
-    marks: [
-      ...drawn,
-      ...labelMarks(labels, drawn, frame, measure).marks,
-      text({ x: 0, y: room.height - 3 }, caption, { size: SMALL }),
-    ],
-  }
+  const when = events.map(
+    ({ names, opens, closes }) => `${names.join(' and ')} opens ${angle(opens, 1)}°, closes ${angle(closes, 1)}°`,
+  )
+  const marks = [...drawn, ...eventLabels(events, centre, room, measure)]
+  return cropped(marks, [caption], room.width, measure, `Timing circle: ${when.join('; ')}.`)
 }
 
 /** Ports that open and close together share an arc. */
@@ -87,14 +82,26 @@ const arcMarks = ({ opens, closes }: Event, ring: number, centre: XY): readonly 
   ),
 ]
 
-const eventLabels = ({ names, opens, closes }: Event, ring: number, centre: XY): readonly Labelled[] =>
-  [
-    { at: opens, lines: [`opens ${angle(opens, 1)}°`] },
-    { at: closes, lines: [`closes ${angle(closes, 1)}°, open for ${angle(closes - opens, 1)}°`] },
-  ].map(({ at, lines }) => ({
-    rows: [{ lines: [names.join(' and ')], bold: true }, { lines }],
+/** Openings on the right, where the crank passes going down; closings on the left. */
+function eventLabels(events: readonly Event[], centre: XY, room: Room, measure: Measure): readonly Mark[] {
+  const named = (names: readonly string[], line: string, at: Degree): InColumn => ({
+    rows: [{ lines: names, bold: true }, { lines: [line] }],
     anchor: onCircle(centre, RADIUS + onPaper(4), at),
-    toward: crankOnPage(at) + (at < 180 ? -12 : 12) * ring,
-    spread: 96,
-    end: 'dot',
-  }))
+  })
+  const away = RADIUS + onPaper(10)
+  const rows = { top: 4, bottom: room.height - CAPTION }
+  return [
+    ...labelColumn(
+      events.map(({ names, opens }) => named(names, `opens ${angle(opens, 1)}°`, opens)),
+      { x: centre.x + away, side: 'right', ...rows },
+      measure,
+    ),
+    ...labelColumn(
+      events.map(({ names, opens, closes }) =>
+        named(names, `closes ${angle(closes, 1)}°, open for ${angle(closes - opens, 1)}°`, closes),
+      ),
+      { x: centre.x - away, side: 'left', ...rows },
+      measure,
+    ),
+  ]
+}

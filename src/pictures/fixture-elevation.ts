@@ -1,0 +1,198 @@
+import { angle, fixed } from '../figures.ts'
+import type { Fixture } from '../shop/shop.ts'
+import type { Shape } from '../stock/stock.ts'
+import { type Degree, type Millimetre, radians } from '../units.ts'
+import { captionBlock } from './caption.ts'
+import { cropped } from './crop.ts'
+import { type Labelled, labelMarks } from './label-marks.ts'
+import {
+  arcPoints,
+  arrowHead,
+  CENTRE_LINE,
+  circle,
+  DASHED,
+  line,
+  OUTLINE,
+  polygon,
+  polyline,
+  THIN,
+  type XY,
+} from './marks.ts'
+import type { Room } from './operation-drawing.ts'
+import { type Mark, type Measure, onPaper, type Picture } from './picture.ts'
+import { boreOf, largestRadius, outsideOf } from './profile.ts'
+import { scalesThatFit, scaleWritten } from './scale.ts'
+import { inMachine, type MachinePoint, placesOf, type SetUp, tilted } from './set-up.ts'
+
+/** How far a cutter is drawn above the wall, in its diameters. */
+const SHANK = 6
+const LABEL_ROOM = { width: onPaper(90), height: onPaper(36) }
+
+/** The set-up seen along +Y: pivot, rotary centre line, the blank as milled, and the cutter in every window's place. */
+export function drawFixture(fixture: Fixture, shape: Shape, setUp: SetUp, room: Room, measure: Measure): Picture {
+  const { tilt } = setUp
+  const corners = extentOf(fixture, shape, setUp)
+  const [left, right] = [Math.min(...corners.map(({ x }) => x)), Math.max(...corners.map(({ x }) => x))]
+  const [low, high] = [Math.min(...corners.map(({ z }) => z)), Math.max(...corners.map(({ z }) => z))]
+  const part = { width: right - left, height: high - low }
+  const caption = (scale: number): readonly string[] => [
+    `Tilt ${angle(tilt)}°. Seen along +Y: X to the right, Z up, both from the pivot. Scale ${scaleWritten(scale)}. Cutter axis down -Z.`,
+    'Windows at their middle on the finished bore. Prove the setting with the spindle stopped. The machine’s own manual and local rules go first.',
+  ]
+  const foot = captionBlock(caption(1), room.width, measure).height
+  const space = { width: room.width - LABEL_ROOM.width, height: room.height - LABEL_ROOM.height - foot }
+  const scales = scalesThatFit(part, space, 2)
+  let marks: readonly Mark[] = []
+  let scale = scales[0] ?? 0.1
+  for (scale of scales) {
+    const onPage = ({ x, z }: MachinePoint): XY => ({
+      x: room.width / 2 + onPaper((x - (left + right) / 2) * scale),
+      y: (room.height - foot) / 2 - onPaper((z - (low + high) / 2) * scale),
+    })
+    const drawn = [
+      ...partOutline(fixture, shape, tilt, onPage),
+      ...pivotMarks(fixture, tilt, onPage),
+      ...cutterMarks(setUp, onPage),
+    ]
+    const frame = { x: 0, y: 0, width: room.width, height: room.height - foot }
+    const labels = labelsOf(fixture, setUp, onPage)
+    const labelled = labelMarks(labels, drawn, frame, measure)
+    marks = [...drawn, ...labelled.marks]
+    if (labelled.missing.length === 0) break
+  }
+  const places = placesOf(setUp).map(({ names, x, z }) => `${names.join(', ')} at X ${fixed(x, 3)}, Z ${fixed(z, 3)}`)
+  return cropped(marks, caption(scale), room.width, measure, `Fixture at tilt ${angle(tilt)}°: ${places.join('; ')}.`)
+}
+
+/** The silhouette on both sides of the centre line. */
+function silhouette(shape: Shape): readonly { readonly depth: Millimetre; readonly up: Millimetre }[] {
+  const upper = outsideOf(shape).flatMap(({ from, to, radius }) => [
+    { depth: from, up: radius },
+    { depth: to, up: radius },
+  ])
+  return [...upper, ...upper.toReversed().map(({ depth, up }) => ({ depth, up: -up }))]
+}
+
+function extentOf(fixture: Fixture, shape: Shape, { tilt, windows }: SetUp): readonly MachinePoint[] {
+  return [
+    { x: 0, z: 0 },
+    ...silhouette(shape).map(({ depth, up }) => inMachine(fixture, tilt, depth, up)),
+    ...windows.map(({ window }) => ({ x: window.x, z: window.plunge.zTop + SHANK * window.cutter })),
+  ]
+}
+
+type OnPage = (point: MachinePoint) => XY
+
+function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] {
+  const at = (depth: Millimetre, up: Millimetre): XY => onPage(inMachine(fixture, tilt, depth, up))
+  const bore = boreOf(shape).filter(({ radius }) => radius > 0)
+  const over = largestRadius(shape) / 6
+  return [
+    polygon(
+      silhouette(shape).map(({ depth, up }) => at(depth, up)),
+      { stroke: OUTLINE },
+    ),
+    ...bore.flatMap(({ from, to, radius }) => [radius, -radius].map(up => line(at(from, up), at(to, up), DASHED))),
+    ...outsideOf(shape)
+      .slice(1)
+      .map(({ from }, index) => {
+        const [above, below] = [outsideOf(shape)[index]?.radius ?? 0, outsideOf(shape)[index + 1]?.radius ?? 0]
+        const radius = Math.min(above, below)
+        return line(at(from, radius), at(from, -radius), OUTLINE)
+      }),
+    line(at(shape.top - over, 0), at(shape.bottom + over, 0), CENTRE_LINE),
+  ]
+}
+
+/** The pivot, its height to the rotary centre line square to it, and the tilt between level and the centre line. */
+function pivotMarks(fixture: Fixture, tilt: Degree, onPage: OnPage): readonly Mark[] {
+  const pivot = onPage({ x: 0, z: 0 })
+  const foot = onPage(tilted({ x: 0, z: fixture.pivotHeight }, tilt))
+  const [arm, cross] = [onPaper(16), onPaper(2.5)]
+  const level = { x: pivot.x + arm, y: pivot.y }
+  const turned = { x: pivot.x + arm * Math.cos(radians(tilt)), y: pivot.y + arm * Math.sin(radians(tilt)) }
+  const arc = arcPoints(pivot, arm * 0.9, 0, tilt)
+  const [before, tip] = arc.slice(-2)
+  return [
+    circle(pivot, onPaper(1.5), { stroke: OUTLINE }),
+    line({ x: pivot.x - cross, y: pivot.y }, { x: pivot.x + cross, y: pivot.y }),
+    line({ x: pivot.x, y: pivot.y - cross }, { x: pivot.x, y: pivot.y + cross }),
+    line(pivot, foot, THIN),
+    ...(tilt === 0
+      ? []
+      : [
+          line(pivot, level, THIN),
+          line(pivot, turned, CENTRE_LINE),
+          polyline(arc),
+          ...(before && tip ? [arrowHead(tip, before)] : []),
+        ]),
+  ]
+}
+
+/** The cutter as far down as it goes, its axis, and a cross where the window's middle lies. */
+function cutterMarks(setUp: SetUp, onPage: OnPage): readonly Mark[] {
+  return placesOf(setUp).flatMap(({ x, z, window }) => {
+    const { cutter, plunge } = window
+    const top = plunge.zTop + SHANK * cutter
+    const corner = (side: number, height: Millimetre): XY => onPage({ x: x + (side * cutter) / 2, z: height })
+    const cross = cutter
+    return [
+      polyline([corner(-1, top), corner(-1, plunge.zThrough), corner(1, plunge.zThrough), corner(1, top)], OUTLINE),
+      line(onPage({ x, z: top + cutter }), onPage({ x, z: plunge.zThrough - cutter }), CENTRE_LINE),
+      line(onPage({ x: x - cross, z }), onPage({ x: x + cross, z })),
+    ]
+  })
+}
+
+function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labelled[] {
+  const { tilt } = setUp
+  const toward = fixture.headFaces === '+X' ? 1 : -1
+  const pivot = onPage({ x: 0, z: 0 })
+  const foot = onPage(inMachine(fixture, tilt, fixture.faceDistance / 2, 0))
+  return [
+    ...placesOf(setUp).map(({ names, x, z, window }) => ({
+      rows: [
+        { lines: names, bold: true },
+        {
+          lines: [
+            `X ${fixed(x, 3)}`,
+            `Z ${fixed(z, 3)}`,
+            `cutter Ø${fixed(window.cutter, 1)}, through at Z ${fixed(window.plunge.zThrough, 2)}`,
+          ],
+        },
+      ],
+      anchor: onPage({ x, z }),
+      toward: -20,
+      spread: 84,
+      orFrom: [{ anchor: onPage({ x, z }), toward: 200 }],
+      end: 'dot' as const,
+    })),
+    {
+      rows: [{ lines: ['tilt pivot', `X 0, Z 0${tilt === 0 ? '' : `, tilt ${angle(tilt)}°`}`] }],
+      anchor: pivot,
+      toward: 120,
+      spread: 180,
+      end: 'dot',
+    },
+    {
+      rows: [{ lines: ['rotary centre line', `${fixed(fixture.pivotHeight, 2)} from the pivot`] }],
+      anchor: foot,
+      toward: 60,
+      spread: 180,
+      end: 'dot',
+    },
+    {
+      rows: [
+        {
+          lines: [
+            `top face, head toward ${fixture.headFaces}`,
+            `${fixed(fixture.faceDistance, 2)} along from the pivot`,
+          ],
+        },
+      ],
+      anchor: onPage(inMachine(fixture, tilt, 0, -fixture.pivotHeight / 4)),
+      toward: toward > 0 ? 20 : 160,
+      spread: 120,
+    },
+  ]
+}

@@ -1,0 +1,82 @@
+import { fixed } from '../figures.ts'
+import type { CasePlan, Ladder, StockEntry } from '../stock/stock.ts'
+import type { Millimetre } from '../units.ts'
+
+/**
+ * One step of a ladder on an axis that points out of the metal, counted on one side: half the diameter of an outside,
+ * minus half that of a bore, the length itself where a face is measured by it.
+ */
+export type LadderRow = {
+  readonly operation: number
+  readonly name: string
+  /** The limits, nearer to the metal first. */
+  readonly inner: Millimetre
+  readonly outer: Millimetre
+  /** As printed, the limit met first in front. */
+  readonly written: string
+  /** What the operation takes, where it takes anything: from the surface after it to the surface before it. */
+  readonly taken?: {
+    readonly least: readonly [Millimetre, Millimetre]
+    readonly most: readonly [Millimetre, Millimetre]
+    readonly written: string
+  }
+  /** Below the nearer limit, at the worst place. */
+  readonly caseDepth?: Millimetre
+}
+
+/** A size on the outward axis. */
+export const onePerSide = (kind: Ladder['kind'], size: Millimetre): Millimetre =>
+  kind === 'face' ? size : kind === 'bore' ? -size / 2 : size / 2
+
+export function ladderRows(
+  { surface, kind, states }: Ladder,
+  entries: readonly StockEntry[],
+  hardened: CasePlan | undefined,
+  hardening: number | undefined,
+): readonly LadderRow[] {
+  const own = entries.filter(entry => entry.surface === surface)
+  const isHardened =
+    hardened !== undefined && hardening !== undefined && own.some(({ margin }) => margin.case !== undefined)
+  return states.map((state, index): LadderRow => {
+    const [a, b] = [onePerSide(kind, state.lower), onePerSide(kind, state.upper)]
+    const [inner, outer] = [Math.min(a, b), Math.max(a, b)]
+    const before = states[index - 1]
+    const places = placesFor(state)
+    const entry = own.find(({ operation }) => operation === state.operation)
+    const written = kind === 'bore' ? [state.lower, state.upper] : [state.upper, state.lower]
+    const taken = before && takenBetween(kind, before, { inner, outer }, entry)
+    const off = own
+      .filter(({ operation }) => operation <= state.operation)
+      .reduce((sum, { perSide }) => sum + perSide.most, 0)
+    return {
+      operation: state.operation,
+      name: state.name,
+      inner,
+      outer,
+      written: written.map(size => fixed(size, places)).join(' / '),
+      ...(taken && { taken }),
+      ...(isHardened && state.operation >= hardening && { caseDepth: Math.max(0, hardened.ordered.least - off) }),
+    }
+  })
+}
+
+/** By the limits before and after; a finishing operation's figures, with growth and the worst place, are the plan's own. */
+function takenBetween(
+  kind: Ladder['kind'],
+  before: Ladder['states'][number],
+  after: { readonly inner: Millimetre; readonly outer: Millimetre },
+  entry: StockEntry | undefined,
+): LadderRow['taken'] | undefined {
+  const [a, b] = [onePerSide(kind, before.lower), onePerSide(kind, before.upper)]
+  const [inner, outer] = [Math.min(a, b), Math.max(a, b)]
+  const [least, most] = entry ? [entry.perSide.least, entry.perSide.most] : [inner - after.outer, outer - after.inner]
+  if (most <= 0 || least <= 0) return undefined
+  return {
+    least: [after.outer, after.outer + least],
+    most: [after.inner, after.inner + most],
+    written: `${fixed(least, 3)} to ${fixed(most, 3)}`,
+  }
+}
+
+/** A turned size is read to 0.01, a ground one to 0.001. */
+const placesFor = ({ lower, upper }: Ladder['states'][number]): number => (upper - lower < 0.1 ? 3 : 2)

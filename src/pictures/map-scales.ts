@@ -1,0 +1,59 @@
+import { fixed } from '../figures.ts'
+import { type Millimetre, wrapped } from '../units.ts'
+import { line, SMALL, text, type XY } from './marks.ts'
+import { type Mark, type Measure, onPaper } from './picture.ts'
+import { azimuthAt, onPanel, type Unrolled } from './unrolled.ts'
+
+const TICK = onPaper(1)
+const LONG_TICK = onPaper(2)
+
+/** Below the panel: a tick every 10°, a figure every 30°. */
+export function degreeScale(panel: Unrolled, bottom: number): readonly Mark[] {
+  const start = azimuthAt(panel, 0)
+  const sense = panel.seenFrom === 'inside' ? -1 : 1
+  const first = sense < 0 ? Math.floor(start / 10) * 10 : Math.ceil(start / 10) * 10
+  const count = Math.floor((panel.span - Math.abs(first - start)) / 10 + 1e-9) + 1
+  return Array.from({ length: count }, (_, index) => {
+    const azimuth = wrapped(first + sense * 10 * index)
+    const turn = Math.abs(first - start) + 10 * index
+    const x = panel.origin.x + onPanelTurn(panel) * turn
+    const numbered = azimuth % 30 === 0
+    return [
+      line({ x, y: bottom }, { x, y: bottom + (numbered ? LONG_TICK : TICK) }),
+      ...(numbered
+        ? [text({ x, y: bottom + LONG_TICK + 8 }, `${fixed(azimuth, 0)}°`, { anchor: 'middle', size: SMALL })]
+        : []),
+    ]
+  }).flat()
+}
+
+/** Points of paper for a degree. */
+const onPanelTurn = ({ radius, scale }: Unrolled): number => onPaper((radius * scale * Math.PI) / 180)
+
+/** Left of the panel: a tick every 5 mm of depth, a figure every 10 mm. */
+export function depthScale(panel: Unrolled, deepest: Millimetre): readonly Mark[] {
+  return Array.from({ length: Math.floor(deepest / 5) + 1 }, (_, index) => {
+    const depth = index * 5
+    const { y } = onPanel(panel, { azimuth: panel.left, depth })
+    const { x } = panel.origin
+    const numbered = depth % 10 === 0
+    return [
+      line({ x, y }, { x: x - (numbered ? LONG_TICK : TICK), y }),
+      ...(numbered ? [text({ x: x - LONG_TICK - 2, y: y + 3 }, fixed(depth, 0), { anchor: 'end', size: SMALL })] : []),
+    ]
+  }).flat()
+}
+
+/** A bar of so many millimetres of the part, divided in tens, by which a print is checked. */
+export function scaleBar({ x, y }: XY, millimetre: Millimetre, scale: number, measure: Measure): readonly Mark[] {
+  const at = (length: Millimetre): number => x + onPaper(length * scale)
+  const words = `${fixed(millimetre, 0)} mm`
+  return [
+    line({ x, y }, { x: at(millimetre), y }),
+    ...Array.from({ length: Math.round(millimetre / 10) + 1 }, (_, index) => {
+      const end = index * 10 === millimetre || index === 0
+      return line({ x: at(index * 10), y: y - (end ? 4 : 2.5) }, { x: at(index * 10), y: y + (end ? 4 : 2.5) })
+    }),
+    text({ x: at(millimetre) + Math.min(6, measure(' ', SMALL) * 2), y: y + 3 }, words, { size: SMALL }),
+  ]
+}
