@@ -84,7 +84,7 @@ function laid(
     row.forEach((cell, index) => {
       const width = widths[index] ?? 0
       const text = (set[index] ?? []).slice(from, from + lines)
-      items.push(...cellItems(cell, text, { x, width, height }, tags[index] ?? tag))
+      items.push(...cellItems(cell, text, { x, width, height, writes }, tags[index] ?? tag))
       x += width + CELL_GAP
     })
     const rule = {
@@ -101,15 +101,17 @@ function laid(
   return slices
 }
 
-type Room = { readonly x: Point; readonly width: Point; readonly height: Point }
+/** In a row that is written in, a text of fewer lines stands half way down, where the pencil will. */
+type Room = { readonly x: Point; readonly width: Point; readonly height: Point; readonly writes: boolean }
 
-function cellItems(cell: Cell, lines: readonly Line[], { x, width, height }: Room, tag: Tag): readonly Item[] {
+function cellItems(cell: Cell, lines: readonly Line[], { x, width, height, writes }: Room, tag: Tag): readonly Item[] {
   const inset = cell.writes ? onPaper(1) : 0
+  const down = writes ? (height - lines.length * LINE_HEIGHT) / 2 : 0
   const text = lines.flatMap((line, index) =>
     lineItems(line, width - 2 * inset, cell.align, tag).map(item => ({
       ...item,
       x: item.x + x + inset,
-      y: item.y + index * LINE_HEIGHT,
+      y: item.y + down + index * LINE_HEIGHT,
     })),
   )
   return cell.writes ? [{ kind: 'cell', x, y: 0, width, height }, ...text] : text

@@ -1,6 +1,6 @@
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import type { SheetToPrint } from './lay-out-document.ts'
-import { inspectionViews, piecesWritten } from './views/inspection-view.ts'
+import { inspectionView } from './views/inspection-view.ts'
 import { orderView } from './views/order-view.ts'
 import type { PaperFigures } from './views/paper-figures.ts'
 
@@ -17,12 +17,16 @@ export function orderSheets(plan: Plan, operation: PlannedOperation, figures: Pa
       heading: `Order: ${name}`,
       view: orderView(plan, operation, figures),
     },
-    ...inspectionViews(plan, here, figures).map(view => ({
-      template: 'return-form',
-      documentType: 'Return inspection form',
-      corner,
-      heading: `Return: ${name}, ${piecesWritten(view)}`,
-      view,
-    })),
+    ...(here.length === 0
+      ? []
+      : [
+          {
+            template: 'return-form',
+            documentType: 'Return inspection form',
+            corner,
+            heading: `Return: ${name}`,
+            view: inspectionView(plan, here, figures),
+          },
+        ]),
   ]
 }

@@ -7,7 +7,7 @@ import { orderSheets } from './order-sheets.ts'
 import { type Printed, type PrintOptions, printDocument } from './print-document.ts'
 import type { Paper } from './theme.ts'
 import { titleBlock } from './title-block.ts'
-import { inspectionViews, piecesWritten } from './views/inspection-view.ts'
+import { inspectionView } from './views/inspection-view.ts'
 import { materialView } from './views/material-view.ts'
 import { operationView } from './views/operation-view.ts'
 import { type PaperFigures, paperFigures } from './views/paper-figures.ts'
@@ -28,16 +28,30 @@ export function packet(plan: Plan, pictures: ReadonlyMap<string, Picture>, optio
 }
 
 /** The sheets of a packet, each with its template and the view that fills it. */
-export function packetSheets(
-  plan: Plan,
-  pictures: readonly string[],
-  figures: PaperFigures,
-): readonly SheetToPrint[] {
+export function packetSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
   const card = routeCardView(plan, figures)
   return [
-    { template: 'route-card', documentType: 'Route card', corner: plan.part.number, heading: `Route of batch ${plan.batch.number}`, view: card },
-    { template: 'calendar', documentType: 'Calendar', corner: plan.part.number, heading: 'Calendar and open questions', view: card },
-    { template: 'material', documentType: 'Material sheet', corner: 'Bar', heading: 'Bar to pull and cut', view: materialView(plan, figures) },
+    {
+      template: 'route-card',
+      documentType: 'Route card',
+      corner: plan.part.number,
+      heading: `Route of batch ${plan.batch.number}`,
+      view: card,
+    },
+    {
+      template: 'calendar',
+      documentType: 'Calendar',
+      corner: plan.part.number,
+      heading: 'Calendar and open questions',
+      view: card,
+    },
+    {
+      template: 'material',
+      documentType: 'Material sheet',
+      corner: 'Bar',
+      heading: 'Bar to pull and cut',
+      view: materialView(plan, figures),
+    },
     ...plan.operations.map(operation => ({
       template: 'operation',
       documentType: 'Operation sheet',
@@ -53,7 +67,15 @@ export function packetSheets(
       .flatMap(operation => orderSheets(plan, operation, figures)),
     ...(plan.workings.length === 0
       ? []
-      : [{ template: 'workings', documentType: 'Workings', corner: 'Why', heading: 'Workings', view: workingsView(plan) }]),
+      : [
+          {
+            template: 'workings',
+            documentType: 'Workings',
+            corner: 'Why',
+            heading: 'Workings',
+            view: workingsView(plan),
+          },
+        ]),
   ]
 }
 
@@ -68,7 +90,9 @@ function portSheets(plan: Plan, pictures: readonly string[], figures: PaperFigur
 function stockSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
   if (plan.stock.length === 0 && plan.ladders.length === 0) return []
   const view = stockView(plan, figures, pictures)
-  return [{ template: 'stock', documentType: 'Stock sheet', corner: 'Stock', heading: 'Stock left for finishing', view }]
+  return [
+    { template: 'stock', documentType: 'Stock sheet', corner: 'Stock', heading: 'Stock left for finishing', view },
+  ]
 }
 
 type Stage = Characteristic['stage']
@@ -80,14 +104,18 @@ const STAGE_WORDS: { readonly [stage in Stage]: string } = {
   final: 'final',
 }
 
-/** One stage on as many sheets of columns as its largest sample needs. */
 function inspectionSheets(plan: Plan, stage: Stage, figures: PaperFigures): readonly SheetToPrint[] {
   const characteristics = plan.inspection.characteristics.filter(characteristic => characteristic.stage === stage)
-  return inspectionViews(plan, characteristics, figures).map(view => ({
-    template: 'inspection',
-    documentType: `Inspection sheet, ${STAGE_WORDS[stage]}`,
-    corner: 'Check',
-    heading: `Inspection ${STAGE_WORDS[stage]}, ${piecesWritten(view)}`,
-    view,
-  }))
+  if (characteristics.length === 0) return []
+  const words = STAGE_WORDS[stage]
+  const view = inspectionView(plan, characteristics, figures)
+  return [
+    {
+      template: 'inspection',
+      documentType: `Inspection sheet, ${words}`,
+      corner: 'Check',
+      heading: `Inspection ${words}`,
+      view,
+    },
+  ]
 }

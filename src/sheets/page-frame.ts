@@ -81,8 +81,8 @@ export function footItems(
     ...cell(0, 3, second, '', documentType),
     ...cell(3, 2, second, 'Batch', block.batch),
     ...cell(5, 2, second, 'Issued', block.dateOfIssue),
-    ...cell(7, 3, second, 'Created by', block.creator),
-    ...cell(10, 2, second, 'Print', block.fingerprint),
+    ...cell(7, 2.5, second, 'Creator', block.creator),
+    ...cell(9.5, 2.5, second, 'Fingerprint', block.fingerprint),
   ]
 }
 

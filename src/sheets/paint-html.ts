@@ -48,8 +48,8 @@ function footer(block: TitleBlock, { documentType, from, to }: LaidSheet, of: nu
     ['Document', documentType],
     ['Batch', block.batch],
     ['Issued', block.dateOfIssue],
-    ['Created by', block.creator],
-    ['Print', block.fingerprint],
+    ['Creator', block.creator],
+    ['Fingerprint', block.fingerprint],
     ['Sheet', numbers],
   ]
   return `<footer>${cells.map(([name, value]) => `<span>${name} <b>${escaped(value)}</b></span>`).join(' ')}</footer>`

@@ -2,7 +2,7 @@ import { fixed } from '../../figures.ts'
 import type { Characteristic } from '../../inspection/characteristic.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { orderOf } from './feature-words.ts'
-import { DASH, type PaperFigures } from './paper-figures.ts'
+import { DASH, type PaperFigures, pair } from './paper-figures.ts'
 
 /** One thing to measure: the drawing's limits and, inside them by the gauge's doubt, the limits to accept by. */
 export type CheckRow = {
@@ -41,6 +41,6 @@ function limitsOf(plan: Plan, characteristic: Characteristic, { lower, upper }: 
   if (lower === undefined && upper === undefined) return DASH
   if (lower === undefined) return `not over ${print(upper ?? 0)}`
   if (upper === undefined) return `not under ${print(lower)}`
-  if (!isLength(characteristic)) return `${print(lower)} / ${print(upper)}`
-  return figures.limits({ lower, upper }, orderOf(plan, feature), places).join(' / ')
+  if (!isLength(characteristic)) return pair(print(lower), print(upper))
+  return figures.limits({ lower, upper }, orderOf(plan, feature), places)
 }

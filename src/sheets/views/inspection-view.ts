@@ -3,28 +3,30 @@ import type { Plan } from '../../plan/plan.ts'
 import { type CheckRow, checkRow } from './check-rows.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
-/** Columns of pieces that stand beside the limits on a page, each wide enough to write in. */
-export const PIECES_ACROSS = 6
+/** Columns of pieces that stand beside the limits, each wide enough to write in. */
+export const PIECES_ACROSS = 5
 
+/** A row a characteristic, a column a piece; more pieces than stand side by side go into further tables. */
 export type InspectionView = {
-  /** Piece numbers of this sheet. */
-  readonly pieces: readonly string[]
-  readonly rows: readonly (CheckRow & {
-    /** One for each piece: whether this piece is to be measured for it. */
-    readonly cells: readonly { readonly measure: boolean }[]
-  })[]
+  readonly tables: readonly {
+    /** Piece numbers; nothing where a column is not needed. */
+    readonly pieces: readonly string[]
+    readonly rows: readonly (CheckRow & {
+      /** One for each column: whether this piece is to be measured for it. */
+      readonly cells: readonly { readonly measure: boolean }[]
+    })[]
+  }[]
 }
 
-/** Rows of one stage in sheets of columns: pieces 1 to 6, 7 to 12 …; only what is still to measure is on the later ones. */
-export function inspectionViews(
+/** Pieces 1 to 5, 6 to 10 …; only what is still to measure is in the later tables. */
+export function inspectionView(
   plan: Plan,
   characteristics: readonly Characteristic[],
   figures: PaperFigures,
-): readonly InspectionView[] {
+): InspectionView {
   const most = Math.max(0, ...characteristics.map(({ sample }) => sample))
-  const sheets = Math.ceil(most / PIECES_ACROSS)
-  return Array.from({ length: sheets }, (_, sheet) => {
-    const first = sheet * PIECES_ACROSS
+  const tables = Array.from({ length: Math.ceil(most / PIECES_ACROSS) }, (_, index) => {
+    const first = index * PIECES_ACROSS
     const columns = Array.from({ length: PIECES_ACROSS }, (_, index) => first + index + 1)
     return {
       pieces: columns.map(piece => (piece <= most ? String(piece) : '')),
@@ -36,9 +38,5 @@ export function inspectionViews(
         })),
     }
   })
-}
-
-export const piecesWritten = ({ pieces }: InspectionView): string => {
-  const real = pieces.filter(piece => piece !== '')
-  return real.length > 1 ? `pieces ${real[0]} to ${real.at(-1)}` : `piece ${real[0] ?? ''}`
+  return { tables }
 }

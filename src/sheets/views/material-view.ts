@@ -1,7 +1,7 @@
 import { mass } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { sizeRows } from './size-rows.ts'
 import type { PaperFigures } from './paper-figures.ts'
+import { sizeRows } from './size-rows.ts'
 
 export type MaterialView = {
   readonly unit: string
@@ -42,7 +42,7 @@ export function materialView(plan: Plan, figures: PaperFigures): MaterialView {
     bars: String(material.bars),
     mass: mass(material.mass),
     blankMass: mass(material.blankMass),
-    blank: sawn ? `${sawn.first} / ${sawn.second}` : length(material.blankLength, 1),
+    blank: sawn ? sawn.limits : length(material.blankLength, 1),
     pitch: length(material.pitch, 1),
     perBar: String(material.piecesPerBar),
     offcut: length(material.offcut, 0),

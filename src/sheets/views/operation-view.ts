@@ -15,7 +15,8 @@ export type OperationView = {
   readonly outside: boolean
   readonly holding: string
   readonly locatedBy: string
-  readonly because: readonly string[]
+  /** One line: why this is done. */
+  readonly because: string
   readonly setup: string
   readonly piece: string
   readonly pieces: string
@@ -37,7 +38,7 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
     outside: operation.place === 'outside',
     holding,
     locatedBy: locatedBy.join(', '),
-    because,
+    because: because[0] ?? '',
     setup: minutes(time.setup),
     piece: minutes(time.each),
     pieces: String(plan.batch.start),

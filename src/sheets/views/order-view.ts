@@ -1,11 +1,9 @@
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { Process } from '../../route/operation.ts'
-import { type CheckRow, checkRow } from './check-rows.ts'
 import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
 import { codeOf } from './route-card-view.ts'
 import { type SizeRow, sizeRows } from './size-rows.ts'
 import { caseOrder } from './stock-view.ts'
-import { type StepRow, stepRows } from './step-rows.ts'
 
 /** One page that stands alone: what comes, what to do, what to send back. */
 export type OrderView = {
@@ -16,12 +14,13 @@ export type OrderView = {
   readonly grade: string
   readonly drawing: string
   /** Sizes as the pieces will be when they come. */
-  readonly arrives: readonly { readonly surface: string; readonly first: string; readonly second: string; readonly after: string }[]
+  readonly arrives: readonly { readonly surface: string; readonly limits: string; readonly after: string }[]
   readonly condition: readonly { readonly what: string; readonly value: string }[]
   readonly datums: string
   readonly task: string
   readonly holding: string
-  readonly because: readonly string[]
+  /** One line. */
+  readonly because: string
   /** What the hardener is asked for. */
   readonly treatment: readonly { readonly what: string; readonly value: string }[]
   readonly sizes: readonly SizeRow[]
@@ -32,8 +31,6 @@ export type OrderView = {
     readonly needed: string
     readonly caseLeft: string
   }[]
-  readonly steps: readonly StepRow[]
-  readonly checks: readonly CheckRow[]
   readonly papers: readonly string[]
   readonly packing: readonly string[]
   readonly cautions: readonly string[]
@@ -42,8 +39,16 @@ export type OrderView = {
 
 /** Common practice, no source. */
 const PAPERS: { readonly [process in Process]?: readonly string[] } = {
-  nitride: ['furnace chart of the load, with load number', 'depth and hardness traverse on the coupon', 'surface hardness of the pieces checked, with test load'],
-  'case-harden': ['furnace chart of the load, with load number', 'depth and hardness traverse on the coupon', 'surface hardness after tempering'],
+  nitride: [
+    'furnace chart of the load, with load number',
+    'depth and hardness traverse on the coupon',
+    'surface hardness of the pieces checked, with test load',
+  ],
+  'case-harden': [
+    'furnace chart of the load, with load number',
+    'depth and hardness traverse on the coupon',
+    'surface hardness after tempering',
+  ],
   'induction-harden': ['depth and hardness traverse on the first piece', 'surface hardness of the pieces checked'],
   'stress-relieve': ['furnace chart of the load, with load number'],
   grind: ['measured sizes of every piece', 'statement that pieces were ground without burn, and how that was checked'],
@@ -72,7 +77,7 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     datums: operation.locatedBy.join(', '),
     task: operation.name,
     holding: operation.holding,
-    because: operation.because,
+    because: operation.because[0] ?? '',
     treatment: hardening ? caseOrder(plan, figures) : [],
     sizes: sizeRows(plan, operation, figures),
     takes: plan.stock
@@ -84,10 +89,6 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
         needed: length(perSide.needed),
         caseLeft: margin.case === undefined ? DASH : length(margin.case),
       })),
-    steps: stepRows(operation.steps, figures),
-    checks: plan.inspection.characteristics
-      .filter(characteristic => characteristic.operation === number)
-      .map(characteristic => checkRow(plan, characteristic, figures)),
     papers: PAPERS[process] ?? ['measured sizes of every piece'],
     packing: PACKING,
     cautions: operation.cautions,
@@ -100,12 +101,13 @@ function arriving({ ladders }: Plan, number: number, figures: PaperFigures): Ord
   return ladders.flatMap(({ surface, kind, states }) => {
     const state = states.findLast(({ operation }) => operation < number)
     if (!state) return []
-    const [first, second] = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', placesFor(state))
-    return [{ surface: kind === 'face' ? surface : `${surface} Ø`, first, second, after: `${state.operation} ${state.name}` }]
+    const limits = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', placesFor(state))
+    return [{ surface: kind === 'face' ? surface : `${surface} Ø`, limits, after: `${state.operation} ${state.name}` }]
   })
 }
 
 const hardened = ({ operations }: Plan, number: number): boolean =>
   operations.some(
-    operation => operation.number < number && ['nitride', 'case-harden', 'induction-harden'].includes(operation.process),
+    operation =>
+      operation.number < number && ['nitride', 'case-harden', 'induction-harden'].includes(operation.process),
   )

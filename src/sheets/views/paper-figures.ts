@@ -7,7 +7,7 @@ export type PaperFigures = {
   readonly unit: 'mm' | 'in'
   readonly length: (millimetre: number, places?: number) => string
   /** Both limits, never printed outside themselves: the lower is rounded up and the upper down. */
-  readonly limits: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => readonly [string, string]
+  readonly limits: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => string
 }
 
 /** Which limit is met first while metal goes: the smaller of a hole, the larger of a shaft. */
@@ -19,7 +19,7 @@ export function paperFigures(units: Units): PaperFigures {
     length: (millimetre, places) => length(millimetre, units, places),
     limits: ({ lower, upper }, order, places) => {
       const inward = inwardLimits(lower, upper, units, places)
-      return order === 'hole' ? inward : [inward[1], inward[0]]
+      return order === 'hole' ? pair(inward[0], inward[1]) : pair(inward[1], inward[0])
     },
   }
 }
@@ -38,8 +38,14 @@ function inwardLimits(lower: number, upper: number, units: Units, places: number
     : [fixed(low, shown), fixed(high, shown)]
 }
 
+/** Two limits stay on one line. */
+export const pair = (first: string, second: string): string => `${first}\u00a0/\u00a0${second}`
+
 /** Places for a size that no gauge was chosen for: those that show a tenth of the tolerance. */
-export const placesFor = ({ lower, upper }: Pick<Limits, 'lower' | 'upper'>): number => (upper - lower >= 0.09 ? 2 : 3)
+export function placesFor({ lower, upper }: Pick<Limits, 'lower' | 'upper'>): number {
+  const tolerance = upper - lower
+  return tolerance >= 0.9 ? 1 : tolerance >= 0.09 ? 2 : 3
+}
 
 /** A dash where there is no figure: an empty cell might be taken for one to fill in. */
 export const DASH = '–'

@@ -43,7 +43,9 @@ export type PortsView = {
 
 export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): PortsView {
   const { length, unit } = figures
-  const named = plan.ports.flatMap(port => port.windows.map((window, index) => ({ port, window, name: nameOf(port, index) })))
+  const named = plan.ports.flatMap(port =>
+    port.windows.map((window, index) => ({ port, window, name: nameOf(port, index) })),
+  )
   return {
     unit,
     axes: axesOf(plan, figures),

@@ -7,8 +7,8 @@ import { type PaperFigures, placesFor } from './paper-figures.ts'
 /** A size to hold, as two limits; the drawing's own size small beside it, so that nobody works to the wrong one. */
 export type SizeRow = {
   readonly what: string
-  readonly first: string
-  readonly second: string
+  /** Both, the one that is met first in front. */
+  readonly limits: string
   /** µm Ra, or nothing. */
   readonly roughness: string
   readonly drawn: string
@@ -19,11 +19,9 @@ export const sizeRows = (plan: Plan, operation: PlannedOperation, figures: Paper
 
 function sizeRow(plan: Plan, operation: number, size: OperationSize, figures: PaperFigures): SizeRow {
   const { feature, measure, roughness, drawn } = size
-  const [first, second] = figures.limits(size, orderOf(plan, feature, measure), placesOf(plan, operation, size))
   return {
     what: featureWords(size),
-    first,
-    second,
+    limits: figures.limits(size, orderOf(plan, feature, measure), placesOf(plan, operation, size)),
     roughness: roughness === undefined ? '' : fixed(roughness, roughness < 1 ? 2 : 1),
     drawn: drawn ?? '',
   }

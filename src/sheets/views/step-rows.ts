@@ -1,5 +1,5 @@
-import { fixed, force, minutes, power } from '../../figures.ts'
 import type { Step } from '../../cutting/step.ts'
+import { fixed, force, minutes, power } from '../../figures.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** One cut; speeds and feeds are where to start, not limits. */
@@ -13,8 +13,8 @@ export type StepRow = {
   readonly depth: string
   readonly passes: string
   readonly time: string
-  /** What the cut does to the tool, what limits it, wheel and coolant: one line each. */
-  readonly remarks: readonly string[]
+  /** What the cut does to the tool, what limits it, wheel and coolant. */
+  readonly remarks: string
 }
 
 export const stepRows = (steps: readonly Step[], { length }: PaperFigures): readonly StepRow[] =>
@@ -28,7 +28,9 @@ export const stepRows = (steps: readonly Step[], { length }: PaperFigures): read
     depth: step.depth > 0 ? length(step.depth, step.depth < 0.1 ? 3 : 2) : DASH,
     passes: String(step.passes),
     time: minutes(step.time),
-    remarks: [...measures(step), ...(step.limitedBy ? [`held back by ${step.limitedBy}`] : []), ...step.remarks],
+    remarks: [...measures(step), ...(step.limitedBy ? [`held back by ${step.limitedBy}`] : []), ...step.remarks].join(
+      '; ',
+    ),
   }))
 
 function measures({ force: push, power: drive, deflection }: Step): readonly string[] {

@@ -19,13 +19,13 @@ export type StockView = {
     readonly hardness: string
     readonly verdict: string
   }[]
+  /** As a table where no picture shows them. */
   readonly ladders: readonly {
     readonly surface: string
     readonly states: readonly {
       readonly operation: string
       readonly name: string
-      readonly first: string
-      readonly second: string
+      readonly limits: string
     }[]
   }[]
   readonly hardened: boolean
@@ -42,6 +42,7 @@ const VERDICT: { readonly [verdict in StockEntry['verdict']]: string } = {
 
 export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): StockView {
   const { length, unit } = figures
+  const drawn = [...pictures].filter(name => /^(ladder|hardness)(-|$)/.test(name))
   return {
     unit,
     entries: plan.stock.map(({ surface, operation, onDiameter, perSide, margin, hardnessAtFinish, verdict }) => ({
@@ -58,36 +59,57 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       hardness: hardnessAtFinish === undefined ? DASH : hardness(hardnessAtFinish),
       verdict: margin.case === undefined && verdict === 'ok' ? 'cleans up' : VERDICT[verdict],
     })),
-    ladders: plan.ladders.map(({ surface, kind, states }) => ({
+    ladders: (drawn.includes('ladder') ? [] : plan.ladders).map(({ surface, kind, states }) => ({
       surface: kind === 'face' ? surface : `${surface} Ø`,
       states: states.map(state => {
         const order: Order = kind === 'bore' ? 'hole' : 'shaft'
-        const [first, second] = figures.limits(state, order, placesFor(state))
-        return { operation: String(state.operation), name: state.name, first, second }
+        return {
+          operation: String(state.operation),
+          name: state.name,
+          limits: figures.limits(state, order, placesFor(state)),
+        }
       }),
     })),
     hardened: plan.case !== undefined,
     order: caseOrder(plan, figures),
-    pictures: [...pictures].filter(name => /^(ladder|hardness)(-|$)/.test(name)),
+    pictures: drawn,
   }
 }
 
 /** What the hardener is asked for and what it does, a line each. */
-export function caseOrder({ case: ordered }: Plan, { length, unit }: PaperFigures): readonly { what: string; value: string }[] {
+export function caseOrder(
+  { case: ordered }: Plan,
+  { length, unit }: PaperFigures,
+): readonly { what: string; value: string }[] {
   if (!ordered) return []
   const { growth, time, compoundLayer } = ordered
   const range = ({ least, nominal, most }: { least: number; nominal: number; most: number }) =>
     `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
   return [
     { what: 'Process', value: `${ordered.process}, ${fixed(ordered.temperature, 0)} °C` },
-    { what: 'Depth to order', value: `${length(ordered.ordered.least, 2)} to ${length(ordered.ordered.most, 2)} ${unit}, ${ordered.definition}` },
+    {
+      what: 'Depth to order',
+      value: `${length(ordered.ordered.least, 2)} to ${length(ordered.ordered.most, 2)} ${unit}, ${ordered.definition}`,
+    },
     { what: 'Depth asked for after finishing', value: `not under ${length(ordered.asked, 2)} ${unit}` },
-    { what: 'Depth left at the worst place', value: `${length(ordered.left.least)} to ${length(ordered.left.most)} ${unit}` },
-    { what: 'Surface hardness expected', value: `${hardness(ordered.surfaceHardness)} HV, core ${hardness(ordered.coreHardness)} HV` },
+    {
+      what: 'Depth left at the worst place',
+      value: `${length(ordered.left.least)} to ${length(ordered.left.most)} ${unit}`,
+    },
+    {
+      what: 'Surface hardness expected',
+      value: `${hardness(ordered.surfaceHardness)} HV, core ${hardness(ordered.coreHardness)} HV`,
+    },
     { what: 'Outside grows', value: range(growth.outside) },
     { what: 'Bore closes', value: range(growth.bore) },
-    { what: 'Compound layer', value: `${length(compoundLayer.nominal)}, not over ${length(compoundLayer.most)} ${unit}` },
-    { what: 'Time at temperature, estimate', value: `${hours(time.nominal)} h (${hours(time.least)} to ${hours(time.most)} h)` },
+    {
+      what: 'Compound layer',
+      value: `${length(compoundLayer.nominal)}, not over ${length(compoundLayer.most)} ${unit}`,
+    },
+    {
+      what: 'Time at temperature, estimate',
+      value: `${hours(time.nominal)} h (${hours(time.least)} to ${hours(time.most)} h)`,
+    },
     { what: 'Test load', value: ordered.testLoad },
   ]
 }

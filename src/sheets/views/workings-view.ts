@@ -1,30 +1,39 @@
 import type { Plan } from '../../plan/plan.ts'
 
 export type WorkingsView = {
-  readonly groups: readonly {
-    readonly title: string
-    readonly workings: readonly {
-      readonly symbol: string
-      readonly meaning: string
-      readonly value: string
-      readonly expression: string
-      readonly source: string
-    }[]
+  readonly workings: readonly {
+    /** Operation and what the figure is about, where it differs from the row above. */
+    readonly about: string
+    readonly symbol: string
+    readonly meaning: string
+    readonly value: string
+    readonly expression: string
+    /** Number of the source in the list below. */
+    readonly source: string
   }[]
+  readonly sources: readonly { readonly number: string; readonly source: string }[]
 }
 
-/** Every figure with its numbers and its source, by operation and by what it is about, as the planner came to them. */
-export function workingsView({ workings, operations }: Plan): WorkingsView {
-  const groups = new Map<string, WorkingsView['groups'][number]['workings'][number][]>()
-  for (const { operation, about, symbol, meaning, value, unit, expression, source } of workings) {
-    const name = operations.find(({ number }) => number === operation)?.name
-    const title = [operation === undefined ? '' : `${operation} ${name ?? ''}`.trim(), about ?? ''].filter(text => text !== '')
-    const key = title.join(': ') || 'the batch'
-    const group = groups.get(key) ?? []
-    groups.set(key, group)
-    group.push({ symbol, meaning, value: `${short(value)} ${unit}`.trim(), expression, source })
+/** Every figure with its numbers and its source, in the order in which the planner came to them. */
+export function workingsView({ workings }: Plan): WorkingsView {
+  const sources = [...new Set(workings.map(({ source }) => source))]
+  let above = ''
+  return {
+    workings: workings.map(({ operation, about, symbol, meaning, value, unit, expression, source }) => {
+      const here = [operation === undefined ? '' : String(operation), about ?? ''].filter(text => text !== '').join(' ')
+      const changed = here !== above
+      above = here
+      return {
+        about: changed ? here : '',
+        symbol,
+        meaning,
+        value: `${short(value)} ${unit}`.trim(),
+        expression,
+        source: String(sources.indexOf(source) + 1),
+      }
+    }),
+    sources: sources.map((source, index) => ({ number: String(index + 1), source })),
   }
-  return { groups: [...groups].map(([title, workings]) => ({ title, workings })) }
 }
 
 /** Six figures: enough to check the sum by hand, and no gauge is read by them. */
