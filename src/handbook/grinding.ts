@@ -200,7 +200,7 @@ export const grindingForce: Formula<'ae' | 'vw' | 's' | 'b' | 'u' | 'vs'> = form
     vs,
   },
   source: 'derived: power over speed; specific energy: grinding lecture slides (about 50), memory',
-  example: { given: { ae: 0.005, vw: 20, s: 0.25, b: 25, u: 45, vs: 30 }, gives: 15.62 },
+  example: { given: { ae: 0.005, vw: 20, s: 0.25, b: 25, u: 45, vs: 30 }, gives: 15.625 },
   value: ({ ae, vw, s, b, u, vs }) => (u * ((ae * vw * 1000) / 60) * s * b) / vs,
 })
 

@@ -1,0 +1,155 @@
+import type { HardnessRow } from './cutting-grades.ts'
+
+export type MillingRow = HardnessRow & {
+  /** Coated solid carbide, m/min. */
+  readonly speed: { readonly least: number; readonly start: number; readonly most: number }
+  /** Feed per tooth in a slot over diameter. */
+  readonly feed: number
+  /** Axial depth in a slot over diameter: a short cutter of 3 mm or more, and a small or slender one. */
+  readonly slotDepth: { readonly stub: number; readonly slender: number }
+  /** Cut length that a 2 mm cutter lasts, m. */
+  readonly life: number
+  /** Share of the feed down a ramp. */
+  readonly rampFeed: number
+  readonly source: string
+}
+
+const PRACTICE = 'common practice, no source'
+const END_MILL_GUIDE = 'ISCAR solid-carbide end-mill user guide 2022, p. 92'
+
+const SOFT = { slotDepth: { stub: 0.5, slender: 0.1 }, rampFeed: 0.5 } as const
+const HARD = { slotDepth: { stub: 0.3, slender: 0.075 }, rampFeed: 0.5 } as const
+
+const annealed = (family: HardnessRow['family'], share = 1): MillingRow => ({
+  family,
+  over: 0,
+  upTo: 250,
+  speed: { least: 80 * share, start: 100 * share, most: 140 * share },
+  feed: 0.005,
+  ...SOFT,
+  life: 8,
+  source: PRACTICE,
+})
+
+const tempered = (family: HardnessRow['family'], share = 1): MillingRow => ({
+  family,
+  over: 250,
+  upTo: 325,
+  speed: { least: 60 * share, start: 70 * share, most: 90 * share },
+  feed: 0.004,
+  ...HARD,
+  life: 4,
+  source: PRACTICE,
+})
+
+/** End mills of 1 to 6 mm, starting values, spread ±50 %. Lives: common practice, no source; a works logs its own. */
+export const MILLING_ROWS: readonly MillingRow[] = [
+  annealed('low-alloy steel'),
+  tempered('low-alloy steel'),
+  annealed('aluminium-alloyed nitriding steel', 0.85),
+  tempered('aluminium-alloyed nitriding steel', 0.85),
+  annealed('case-hardening steel'),
+  annealed('unalloyed steel'),
+  tempered('unalloyed steel'),
+  annealed('free-cutting steel'),
+  {
+    family: 'grey iron',
+    over: 0,
+    upTo: 260,
+    speed: { least: 100, start: 150, most: 275 },
+    feed: 0.006,
+    ...SOFT,
+    life: 8,
+    source: END_MILL_GUIDE,
+  },
+  {
+    family: 'ductile iron',
+    over: 0,
+    upTo: 270,
+    speed: { least: 60, start: 90, most: 150 },
+    feed: 0.005,
+    ...SOFT,
+    life: 6,
+    source: END_MILL_GUIDE,
+  },
+  {
+    family: 'aluminium',
+    over: 0,
+    upTo: 130,
+    speed: { least: 100, start: 200, most: 400 },
+    feed: 0.008,
+    ...SOFT,
+    life: 20,
+    source: PRACTICE,
+  },
+  {
+    family: 'bronze',
+    over: 0,
+    upTo: 130,
+    speed: { least: 60, start: 120, most: 200 },
+    feed: 0.005,
+    ...SOFT,
+    life: 8,
+    source: PRACTICE,
+  },
+]
+
+/** Source: common practice, no source, but where said. */
+export const MILLING_STARTS = {
+  /** Left on the wall by roughing, over diameter, and at least, mm. */
+  wallStock: { share: 0.05, least: 0.03 },
+  /** Axial depth of a finishing level over diameter. */
+  finishDepth: 1,
+  /** Thickest chip of the finishing pass against the slot's feed per tooth: careful. */
+  finishChip: 0.9,
+  /** Straight down, as a share of the feed: 0.2 to 0.3. */
+  plungeFeed: 0.25,
+  /** Degrees. */
+  ramp: 2,
+  /** Flutes and relief over diameter from which a cutter counts as slender; and its diameter. */
+  slender: { overDiameter: 3, under: 3 },
+  /** Under this cutting speed coated carbide builds up an edge, m/min. */
+  builtUpEdgeUnder: 35,
+  helix: 35,
+  radialShare: 0.5,
+  /** Runout to hold, as a share of the feed per tooth, and the least that a good collet holds, mm. */
+  runout: { share: 0.3, least: 0.003 },
+  /** Roughing may bend the cutter by this share of the stock on the wall. */
+  bendOfWallStock: 0.5,
+  elasticModulus: 580_000,
+  /** A slot deeper than this many diameters packs with chips. */
+  chipPacking: 2,
+} as const
+
+/**
+ * What a maker prints for solid carbide: speed, and feed per tooth over diameter, least and most with the value to start at.
+ * Source: ISCAR solid-carbide end-mill user guide 2022, p. 92; that speed rises with hardness is as printed.
+ */
+export const END_MILL_GUIDE_ROWS = [
+  { work: 'low-alloy steel, annealed, 200 HB', speed: [160, 240], feed: [0.003, 0.004, 0.008] },
+  { work: 'low-alloy steel, tempered, 275 HB', speed: [120, 200], feed: [0.003, 0.004, 0.008] },
+  { work: 'low-alloy steel, tempered, 300 HB', speed: [130, 200], feed: [0.003, 0.004, 0.008] },
+  { work: 'low-alloy steel, tempered, 350 HB', speed: [140, 200], feed: [0.003, 0.004, 0.008] },
+  { work: 'grey iron', speed: [150, 275], feed: [0.005, 0.006, 0.01] },
+  { work: 'ductile iron, pearlitic', speed: [90, 150], feed: [0.004, 0.004, 0.009] },
+] as const
+
+/** Factors on speed and feed by depth over diameter. Source: Dormer Pramet milling 2021-22, pp. 114-115. */
+export const SLOT_FACTORS = [
+  { depth: 0.25, factor: 1.25 },
+  { depth: 0.5, factor: 1 },
+  { depth: 1, factor: 0.75 },
+  { depth: 1.5, factor: 0.5 },
+] as const
+
+/** By radial engagement; the feed's are the inverse of the thinning of the chip. Source: Dormer Pramet milling 2021-22, pp. 114-115. */
+export const SHOULDER_FACTORS = [
+  { engagement: 0.05, speed: 1.48, feed: 2.29 },
+  { engagement: 0.1, speed: 1.35, feed: 1.67 },
+  { engagement: 0.15, speed: 1.27, feed: 1.4 },
+  { engagement: 0.2, speed: 1.22, feed: 1.25 },
+  { engagement: 0.25, speed: 1.19, feed: 1.15 },
+  { engagement: 0.3, speed: 1.16, feed: 1.09 },
+  { engagement: 0.4, speed: 1.11, feed: 1.02 },
+  { engagement: 0.5, speed: 1, feed: 1 },
+] as const

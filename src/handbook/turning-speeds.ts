@@ -1,0 +1,110 @@
+import type { HardnessRow } from './cutting-grades.ts'
+
+export type TurningRow = HardnessRow & {
+  /** Coated carbide, m/min, rising in depth of cut (mm) with the table's feed (mm/rev). */
+  readonly at: readonly { readonly depth: number; readonly feed: number; readonly speed: number }[]
+  readonly source: string
+  readonly note?: string
+}
+
+const DATA_BOOK = 'The Ferrous Metals Data Book, ch. 9, tables 9-1 to 9-6'
+const PRACTICE = 'common practice, no source'
+
+type Speeds = readonly [number, number, number]
+
+const steel = (
+  family: HardnessRow['family'],
+  over: number,
+  upTo: number,
+  [fine, middle, rough]: Speeds,
+  note?: string,
+): TurningRow => ({
+  family,
+  over,
+  upTo,
+  at: [
+    { depth: 1, feed: 0.18, speed: fine },
+    { depth: 3.8, feed: 0.38, speed: middle },
+    { depth: 7.6, feed: 0.51, speed: rough },
+  ],
+  source: DATA_BOOK,
+  ...(note === undefined ? {} : { note }),
+})
+
+const other = (
+  family: HardnessRow['family'],
+  over: number,
+  upTo: number,
+  speed: number,
+  range: string,
+): TurningRow => ({
+  family,
+  over,
+  upTo,
+  at: [{ depth: 2, feed: 0.25, speed }],
+  source: PRACTICE,
+  note: `middle of ${range} m/min`,
+})
+
+const LOW_ALLOY = [
+  [0, 225, [198, 160, 122], 'table from 175 HB'],
+  [225, 275, [183, 145, 114], undefined],
+  [275, 325, [175, 137, 107], undefined],
+  [325, 375, [152, 119, 93], 'table has 152 only; deeper cuts in the ratio of the row above'],
+] as const
+
+/** Aluminium makes a steel abrasive and gummy. Source: common practice, no source: 0.85 to 0.9. */
+export const ALUMINIUM_STEEL_SHARE = 0.85
+
+/** Starting speeds, spread ±30 %. */
+export const TURNING_ROWS: readonly TurningRow[] = [
+  ...LOW_ALLOY.map(([over, upTo, speeds, note]) => steel('low-alloy steel', over, upTo, speeds, note)),
+  ...LOW_ALLOY.map(([over, upTo, speeds]) =>
+    steel(
+      'aluminium-alloyed nitriding steel',
+      over,
+      upTo,
+      [speeds[0] * ALUMINIUM_STEEL_SHARE, speeds[1] * ALUMINIUM_STEEL_SHARE, speeds[2] * ALUMINIUM_STEEL_SHARE],
+      '0.85 of the low-alloy row: common practice, no source',
+    ),
+  ),
+  steel('case-hardening steel', 0, 225, [221, 175, 137], 'table from 175 HB'),
+  steel('unalloyed steel', 0, 225, [239, 160, 126], 'table from 175 HB'),
+  steel('unalloyed steel', 225, 275, [229, 152, 122]),
+  steel('unalloyed steel', 275, 325, [213, 137, 114]),
+  steel('free-cutting steel', 0, 150, [396, 259, 206]),
+  steel('free-cutting steel', 150, 200, [411, 274, 221]),
+  other('grey iron', 0, 290, 230, '180 to 280'),
+  other('ductile iron', 0, 190, 170, '140 to 200'),
+  other('ductile iron', 190, 270, 145, '120 to 170'),
+  other('aluminium', 0, 130, 400, '300 to 600'),
+  other('bronze', 0, 130, 200, '150 to 300'),
+]
+
+/** Speed for a depth of cut, linear between the table's depths and level beyond them. */
+export function turningSpeed({ at }: TurningRow, depth: number): number {
+  const next = at.findIndex(point => point.depth >= depth)
+  const above = at[next] ?? at.at(-1)
+  const below = next > 0 ? at[next - 1] : undefined
+  if (!above) throw new RangeError('a turning row without speeds')
+  if (!below) return above.speed
+  return below.speed + ((depth - below.depth) / (above.depth - below.depth)) * (above.speed - below.speed)
+}
+
+/** Depths (radial, mm) and feeds (mm/rev) to start at. Source: common practice, no source. */
+export const TURNING_STARTS = {
+  rough: { outside: { depth: 2, feed: 0.25 }, bore: { depth: 1.5, feed: 0.2 }, face: { depth: 1.5, feed: 0.2 } },
+  semiFinish: { depth: 1, feed: 0.15 },
+  finish: { depth: 0.3, feed: 0.15 },
+  /** A wall under a twentieth of the diameter. */
+  thinWall: { share: 0.05, depth: 0.25 },
+  leastFeed: 0.05,
+  /** Feed over nose radius. */
+  mostFeedOverNose: 0.5,
+  enteringAngle: 95,
+  approach: 2,
+  overtravel: 2,
+  /** Turning after porting: half the feed, a quarter off the speed. */
+  interrupted: { feed: 0.5, speed: 0.75 },
+  driveEfficiency: 0.8,
+} as const
