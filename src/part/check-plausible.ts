@@ -29,7 +29,8 @@ export function checkPlausible(part: Part): readonly PartFault[] {
     ).values(),
   ]
   const largest = Math.max(...part.outside.map(({ size }) => size.nominal))
-  if (odd.length > 0 || largest >= SMALLEST_OUTSIDE) return odd
+  const roundBore = part.bore.every(({ size }) => size.nominal < largest)
+  if (odd.length > 0 || largest >= SMALLEST_OUTSIDE || !roundBore) return odd
   const message = `the largest outside diameter is ${largest} mm: are the figures inches?`
   return [
     {
@@ -64,7 +65,7 @@ function proportionsOf({ bore, outside, length, engine, ports }: Part): readonly
           value: band.size.nominal,
           path: sizePath(band.path),
           ...against,
-          from: 1,
+          from: 0,
           upTo: 4,
         }))
       : []),
@@ -72,10 +73,24 @@ function proportionsOf({ bore, outside, length, engine, ports }: Part): readonly
       ? ports.flatMap(({ name, width, height, path }) => [
           ...(width === undefined
             ? []
-            : [{ ...windowSide(`width of ${name}`, width, `${path}/width`), ...against, from: 0.03, upTo: 1 }]),
+            : [
+                {
+                  ...windowSide(`width of ${name}`, width, `${path}/width`),
+                  ...against,
+                  from: 0.03,
+                  upTo: Number.POSITIVE_INFINITY,
+                },
+              ]),
           ...(height === undefined
             ? []
-            : [{ ...windowSide(`height of ${name}`, height, `${path}/height`), ...against, from: 0.03, upTo: 3 }]),
+            : [
+                {
+                  ...windowSide(`height of ${name}`, height, `${path}/height`),
+                  ...against,
+                  from: 0.03,
+                  upTo: Number.POSITIVE_INFINITY,
+                },
+              ]),
         ])
       : []),
   ]

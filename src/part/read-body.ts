@@ -17,27 +17,30 @@ const ROUGHNESS = { over: 0, upTo: 100 }
 
 export function readBody(body: View, general: GeneralTolerance): Body | undefined {
   const length = body.size('length', { name: 'length', of: 'length', general })
-  if (!length) return undefined
-  return {
-    length,
-    outside: readBands(body, 'outside', length, general),
-    bore: readBands(body, 'bore', length, general),
-    top: readFace(body, 'top'),
-    bottom: readFace(body, 'bottom'),
-  }
+  const outside = readBands(body, 'outside', length, general)
+  const bore = readBands(body, 'bore', length, general)
+  const top = readFace(body, 'top')
+  const bottom = readFace(body, 'bottom')
+  return length && { length, outside, bore, top, bottom }
 }
 
-/** One size for the whole length, a mapping with a size in it, or a list of bands. */
-function readBands(body: View, key: 'outside' | 'bore', length: DrawnSize, general: GeneralTolerance): readonly Band[] {
+/** One size for the whole length, a mapping with a size in it, or a list of bands. Empty without a length to end at. */
+function readBands(
+  body: View,
+  key: 'outside' | 'bore',
+  length: DrawnSize | undefined,
+  general: GeneralTolerance,
+): readonly Band[] {
   const of = key === 'bore' ? 'hole' : 'shaft'
   const plain = body.size(key, { name: key, of, general })
-  if (plain) return [{ name: key, size: plain, from: 0, to: length, path: body.pathOf(key) }]
+  if (plain) return !length ? [] : [{ name: key, size: plain, from: 0, to: length, path: body.pathOf(key) }]
 
   const whole = body.into(key)
   if (whole) {
     const name = whole.text('name') ?? key
     const size = whole.size('size', { name, of, general })
-    return size ? [{ name, size, from: 0, to: length, path: whole.path, ...surfaceOf(whole) }] : []
+    const surface = surfaceOf(whole)
+    return !size || !length ? [] : [{ name, size, from: 0, to: length, path: whole.path, ...surface }]
   }
 
   const listed = body.each(key)
@@ -46,7 +49,8 @@ function readBands(body: View, key: 'outside' | 'bore', length: DrawnSize, gener
     const name = view.text('name') ?? (listed.length > 1 ? `${key} ${index + 1}` : key)
     const size = view.size('size', { name, of, general })
     const end = view.size('to', { name: `to of ${name}`, of: 'length', general })
-    if (!size || !end) continue
+    const surface = surfaceOf(view)
+    if (!size || !end || !length) continue
     const from = bands.at(-1)?.to.nominal ?? 0
     // The last band ends at the bottom face, whose tolerance is the length's.
     const to = index === listed.length - 1 && end.nominal === length.nominal ? length : end
@@ -58,7 +62,7 @@ function readBands(body: View, key: 'outside' | 'bore', length: DrawnSize, gener
       const message = `the last band of the ${key} ends at ${to.nominal} mm, but the length is ${length.nominal} mm`
       view.report({ code: 'input/bands', message, hint: `to: ${length.nominal}` }, 'to')
     }
-    bands.push({ name, size, from, to, path: view.path, ...surfaceOf(view) })
+    bands.push({ name, size, from, to, path: view.path, ...surface })
   }
   return bands
 }

@@ -72,7 +72,7 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
   }
   const window = width === undefined ? undefined : (width - (bridge ?? 0)) / (bridge === undefined ? 1 : 2)
   const room = Math.min(height ?? Number.POSITIVE_INFINITY, window ?? Number.POSITIVE_INFINITY)
-  if (2 * corner.radius > room) {
+  if (room > 0 && 2 * corner.radius > room) {
     const message = `two corners of ${corner.radius} mm do not fit into ${room} mm of ${name}`
     view.report({ code: 'input/port', message, hint: `corner at most ${room / 2}` }, 'corner')
   }

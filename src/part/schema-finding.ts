@@ -7,7 +7,29 @@ import { step } from './yaml-walk.ts'
 
 /** What the schema found, in the practitioner's words, at the value or the key that it is about. */
 export function schemaFindings(errors: readonly ErrorObject[], source: YamlSource): readonly Finding[] {
-  return errors.map(fault => schemaFinding(fault, errors, source))
+  const misspelt = errors.filter(({ keyword }) => keyword === 'additionalProperties').map(fault => meant(fault, errors))
+  return errors.flatMap(fault =>
+    // A key that is there under a slip of the pen is not missing besides.
+    fault.keyword === 'required' && misspelt.includes(fault.instancePath + step(fault.params['missingProperty']))
+      ? []
+      : [schemaFinding(fault, errors, source)],
+  )
+}
+
+/** Pointer of the key that an unknown one was meant for: rather a missing key than one that may be left out. */
+function meant(
+  { instancePath, params, parentSchema, data }: ErrorObject,
+  errors: readonly ErrorObject[],
+): string | undefined {
+  const key = String(params['additionalProperty'])
+  const missing = errors.filter(other => other.instancePath === instancePath && other.keyword === 'required')
+  const free = Object.keys(parentSchema?.['properties'] ?? {}).filter(name => !Object.hasOwn(Object(data), name))
+  const near =
+    suggestion(
+      key,
+      missing.map(other => String(other.params['missingProperty'])),
+    ) ?? suggestion(key, free)
+  return near === undefined ? undefined : instancePath + step(near)
 }
 
 function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], source: YamlSource): Finding {
@@ -19,11 +41,7 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
     case 'additionalProperties': {
       const key = String(params['additionalProperty'])
       const place = source.keys.get(instancePath + step(key)) ?? at
-      // A key that is missing is the likelier meaning than one that is there already.
-      const missing = errors.filter(other => other.instancePath === instancePath && other.keyword === 'required')
-      const wanted = missing.map(({ params }) => String(params['missingProperty']))
-      const free = allowed.filter(name => !Object.hasOwn(Object(data), name))
-      const near = suggestion(key, wanted) ?? suggestion(key, free)
+      const near = meant(fault, errors)?.slice(instancePath.length + 1)
       const hint = near === undefined ? `allowed here: ${allowed.join(', ')}` : `did you mean ${near}?`
       return error('input/unknown-key', `unknown key "${key}"`, place, hint)
     }
@@ -33,7 +51,7 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
       const names = (params['allowedValues'] as readonly unknown[]).map(String)
       return error(
         'input/not-one-of',
-        `${name} is none of those known: ${shown(data)}`,
+        `${name} ${shown(data)} is not known`,
         at,
         suggestionOrList(shownPlain(data), names, 'known'),
       )
@@ -45,8 +63,16 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
       return error('input/schema', `${name} must be ${wanted.join(' or ')}, got ${shown(data)}`, at)
     }
     case 'minimum':
-    case 'maximum':
-      return error('input/out-of-range', `${name} ${fault.message ?? keyword}, got ${shown(data)}`, at)
+    case 'maximum': {
+      const end = keyword === 'minimum' ? 'at least' : 'at most'
+      return error('input/out-of-range', `${name} must be ${end} ${params['limit']}, got ${shown(data)}`, at)
+    }
+    case 'minItems':
+    case 'maxItems': {
+      const end = keyword === 'minItems' ? 'at least' : 'at most'
+      const got = Array.isArray(data) ? data.length : 0
+      return error('input/schema', `${name} must have ${end} ${params['limit']} of them, got ${got}`, at)
+    }
     default:
       return error('input/schema', `${name} ${fault.message ?? keyword}`, at)
   }

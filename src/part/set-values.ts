@@ -59,6 +59,8 @@ export function setValues(
 function flowValue(value: string): string | undefined {
   const text = value.trim()
   if (text === '' || /\p{Cc}/u.test(text)) return undefined
+  // Signs that YAML keeps to itself are text here.
+  if (/^[!&*|>%@`#]/.test(text)) return JSON.stringify(text)
   const alone = read(text)
   const whole = alone !== undefined && read(`[${text}]`) === `[${alone}]`
   // `Liner: new` is a name with a colon in it; keys with values come in brackets.

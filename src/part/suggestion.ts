@@ -5,15 +5,17 @@ const SLIP = 0.4
 
 /**
  * The name that was probably meant: the nearest one, when at most two letters in five are wrong. A name of one or two
- * letters is only offered for its own letters in the other case, since everything is near it.
+ * letters is only offered for its own letters in the other case, since everything is near it. Of two names that are
+ * equally near neither is offered.
  */
 export function suggestion(word: string, names: Iterable<string>): string | undefined {
   const lower = word.toLowerCase()
-  let best: { readonly name: string; readonly wrong: number } | undefined
+  let best: { readonly name: string | undefined; readonly wrong: number } | undefined
   for (const name of names) {
     const wrong = distance(lower, name.toLowerCase())
     const allowed = Math.min(word.length, name.length) < 3 ? 0 : SLIP * Math.max(word.length, name.length)
-    if (wrong <= allowed && (best === undefined || wrong < best.wrong)) best = { name, wrong }
+    if (wrong > allowed || wrong > (best?.wrong ?? wrong)) continue
+    best = { name: wrong === best?.wrong ? undefined : name, wrong }
   }
   return best?.name
 }

@@ -79,7 +79,7 @@ export function parseYaml(text: string): { readonly document: Document.Parsed; r
 
 function faultsOf(faults: readonly YAMLError[], text: string, lines: LineCounter, file: string): readonly Finding[] {
   const deep = faults.filter(({ code }) => code === 'RESOURCE_EXHAUSTION').slice(0, 1)
-  return (deep.length > 0 ? deep : faults.slice(0, FAULTS_SHOWN)).map((fault): Finding => {
+  const shown = (deep.length > 0 ? deep : faults.slice(0, FAULTS_SHOWN)).map((fault): Finding => {
     const { line, col } = lines.linePos(fault.pos[0])
     const at = { file, line, column: col }
     const before = text.slice(lines.lineStarts[line - 1], fault.pos[0] + 1)
@@ -90,6 +90,9 @@ function faultsOf(faults: readonly YAMLError[], text: string, lines: LineCounter
     const hint = HINTS[fault.code]
     return error('input/yaml', `the YAML cannot be read: ${fault.message.replace(/;.*/s, '')}`, at, hint)
   })
+  return shown.filter(
+    ({ code, at }, index) => !shown.slice(0, index).some(other => other.code === code && other.at.line === at.line),
+  )
 }
 
 const HINTS: Readonly<Partial<Record<YAMLError['code'], string>>> = {

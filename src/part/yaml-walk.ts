@@ -75,6 +75,7 @@ export function walk(document: Document.Parsed, lines: LineCounter, file: string
       // No prototype: a key such as __proto__ is then a key like any other.
       const result: Record<string, unknown> = Object.create(null)
       for (const { key, value: inner } of node.items) {
+        if (stopped) break
         const name = isScalar(key) ? String(key.value ?? '') : String(key)
         const here = pointer + step(name)
         const first = keys.get(here)

@@ -30,6 +30,8 @@ export type Machine = {
   readonly name: string
   readonly processes: readonly Process[]
   readonly speedLimit?: SpindleSpeed
+  /** Marked on the chuck, where that is lower. */
+  readonly chuckLimit?: SpindleSpeed
   readonly power?: Kilowatt
   /** Set-up of one operation on it. */
   readonly setup: Minute

@@ -1,0 +1,92 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { readPart } from '../../src/part/read-part.ts'
+import { readShop } from '../../src/part/read-shop.ts'
+
+const LINER = readFileSync('parts/OX-098-21.yaml', 'utf8')
+const codes = (text: string) => readPart(text, 'part.yaml').findings.map(({ code }) => code)
+
+describe('files that no works would write', () => {
+  it.each([
+    ['10 MB', 'a: 1\n'.repeat(2_000_000), 'input/too-large'],
+    ['brackets thousands deep', `a: ${'['.repeat(100_000)}`, 'input/too-deep'],
+    ['mappings a hundred deep', `a: ${'{a: '.repeat(100)}1${'}'.repeat(100)}`, 'input/too-deep'],
+    [
+      'a thousand block levels',
+      Array.from({ length: 1000 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n'),
+      'input/too-deep',
+    ],
+    ['no characters at all', '', 'input/empty'],
+    ['a byte order mark alone', '\uFEFF', 'input/empty'],
+    ['nothing', 'null', 'input/empty'],
+  ])('%s', (_, text, code) => {
+    expect(codes(text)).toEqual([code])
+  })
+
+  it('the same key tens of thousands of times: says so, and stops counting', () => {
+    const found = codes('a: 1\n'.repeat(100_000))
+    expect(new Set(found)).toEqual(new Set(['input/duplicate-key']))
+    expect(found.length).toBeLessThan(100)
+  })
+
+  it('keys that objects have anyway are keys like any other', () => {
+    expect(
+      codes('__proto__: {part: 1}\nconstructor: 2\ntoString: 3\n').filter(code => code === 'input/unknown-key'),
+    ).toHaveLength(3)
+  })
+
+  it('a byte order mark and line ends of another system change nothing', () => {
+    const { part } = readPart(`\uFEFF${LINER.replaceAll('\n', '\r\n')}`, 'part.yaml')
+    const { part: plain } = readPart(LINER, 'part.yaml')
+    expect(part).toEqual({ ...plain, places: expect.anything() })
+  })
+})
+
+describe('a demo part spoilt at random never throws, and a part is given only without errors', () => {
+  const pieces = [
+    '{',
+    '}',
+    '[',
+    ']',
+    ': ',
+    '- ',
+    '\n',
+    '\t',
+    '#',
+    '&a ',
+    '*a',
+    '!',
+    '|',
+    '"',
+    "'",
+    '0',
+    '-1',
+    '1e999',
+    '.nan',
+    'null',
+    'x',
+    '\u0000',
+    '±',
+    ',',
+  ]
+  const spoilt = fc
+    .array(fc.tuple(fc.nat(LINER.length), fc.nat(6), fc.constantFrom(...pieces)), { minLength: 1, maxLength: 4 })
+    .map(edits => edits.reduce((text, [at, cut, piece]) => text.slice(0, at) + piece + text.slice(at + cut), LINER))
+
+  it('as a part and as a shop', () => {
+    fc.assert(
+      fc.property(spoilt, text => {
+        const { part, findings } = readPart(text, 'part.yaml')
+        expect(part === undefined).toBe(findings.some(({ severity }) => severity === 'error'))
+        const lines = text.split('\n').length
+        for (const { at, message } of findings) {
+          expect(at.line).toBeGreaterThanOrEqual(1)
+          expect(at.line).toBeLessThanOrEqual(lines + 1)
+          expect(message).not.toMatch(/undefined|\[object/)
+        }
+        readShop(text, 'shop.yaml')
+      }),
+    )
+  })
+})

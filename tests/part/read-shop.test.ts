@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { stringify } from 'yaml'
+import { readShop } from '../../src/part/read-shop.ts'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { habitKey, setByShop } from '../../src/shop/habit-key.ts'
+
+const shopOf = (text: string) => {
+  const { shop, findings } = readShop(text, 'shop.yaml')
+  if (!shop) throw new Error(findings.map(({ message }) => message).join('; '))
+  return shop
+}
+
+/** A record as the shop file writes it. */
+const kebab = (value: unknown): unknown => {
+  if (Array.isArray(value)) return value.map(kebab)
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [habitKey(key), kebab(inner)]))
+}
+
+describe('a shop file over the built-in shop', () => {
+  it('the demo shop reads without a finding', () => {
+    expect(readShop(readFileSync('parts/shop.yaml', 'utf8'), 'shop.yaml')).toMatchObject({
+      shop: { name: 'Oxmere Pump Works' },
+      findings: [],
+    })
+  })
+
+  it('what the file leaves out is as built in', () => {
+    const shop = shopOf('shop: {name: Oxmere Pump Works}')
+    expect({ ...shop, set: 0, places: 0, file: 0 }).toEqual({
+      ...BUILT_IN_SHOP,
+      name: 'Oxmere Pump Works',
+      set: 0,
+      places: 0,
+      file: 0,
+    })
+  })
+
+  it('a list stands in place of the built-in one; fixture, habits and yields are laid over it key by key', () => {
+    const shop = shopOf(`
+firms: [{name: Quillfen Hardening, processes: [nitride], lead-time: 2 weeks}]
+fixture: {head-faces: -X, face-distance: 3 in}
+habits: {saw-kerf: 1.6, confidence: 90 %, yields: {turn: 0.99}}`)
+    expect(shop.firms).toEqual([{ name: 'Quillfen Hardening', processes: ['nitride'], leadTime: 14 }])
+    expect(shop.fixture).toEqual({ ...BUILT_IN_SHOP.fixture, headFaces: '-X', faceDistance: 76.2 })
+    const { habits } = BUILT_IN_SHOP
+    expect(shop.habits).toEqual({ ...habits, sawKerf: 1.6, confidence: 0.9, yields: { ...habits.yields, turn: 0.99 } })
+    expect(shop.tools).toBe(BUILT_IN_SHOP.tools)
+  })
+
+  it('tells what the file itself sets', () => {
+    const shop = shopOf('habits: {saw-kerf: 1.6}')
+    expect([setByShop(shop, 'sawKerf'), setByShop(shop, 'barLength'), setByShop(BUILT_IN_SHOP, 'sawKerf')]).toEqual([
+      true,
+      false,
+      false,
+    ])
+    expect([...shop.set]).toEqual(['/habits', '/habits/saw-kerf'])
+  })
+
+  it('grades of earlier batches go by their European name', () => {
+    const shop = shopOf("measured: [{process: nitride, grade: '4140', pieces: 12, date: 2026-06-12, ovality: 24 µm}]")
+    expect(shop.measured).toEqual([
+      { process: 'nitride', grade: '42CrMo4', pieces: 12, date: '2026-06-12', ovality: 0.024 },
+    ])
+  })
+
+  it('the built-in shop written out as a file reads back the same: every value has its key, and passes its own checks', () => {
+    const { set: _, places: __, file: ___, name, ...rest } = BUILT_IN_SHOP
+    const shop = shopOf(stringify({ shop: { name }, ...(kebab(rest) as object) }))
+    expect({ ...shop, set: 0, places: 0, file: 0 }).toEqual({ ...BUILT_IN_SHOP, set: 0, places: 0, file: 0 })
+  })
+})
