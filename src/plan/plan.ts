@@ -3,6 +3,7 @@ import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PartKind } from '../part/part.ts'
+import type { GasExchange } from '../ports/gas-exchange.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Fixture } from '../shop/shop.ts'
@@ -37,6 +38,8 @@ export type Plan = {
   readonly ladders: readonly Ladder[]
   readonly case?: CasePlan
   readonly ports: readonly PlannedPort[]
+  /** Absent without an engine. */
+  readonly gasExchange?: GasExchange
   readonly inspection: { readonly characteristics: readonly Characteristic[] }
   readonly material: MaterialNeed
   readonly findings: readonly Finding[]

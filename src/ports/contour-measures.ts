@@ -1,15 +1,7 @@
 import type { Millimetre, SquareMillimetre } from '../units.ts'
-import { type Contour, curvature, type Jet } from './contour.ts'
+import { type Contour, curvature, type Jet, QUADRATURE } from './contour.ts'
 import { type CutFrame, heightOn, nearWall } from './cut-frame.ts'
 import { greatest } from './extreme.ts'
-
-/** Gauss-Legendre quadrature with eight points: Abramowitz and Stegun, table 25.4, abscissas and weights on (-1, 1). */
-const QUADRATURE = [
-  [0.1834346424956498, 0.362683783378362],
-  [0.525532409916329, 0.3137066458778873],
-  [0.7966664774136267, 0.2223810344533745],
-  [0.9602898564975363, 0.1012285362903763],
-] as const
 
 function integral(contour: Contour, of: (point: Jet) => number): number {
   let sum = 0

@@ -78,3 +78,11 @@ function chordsFor(jet: Jet, tolerance: Millimetre): number {
 
 /** Positive where the contour turns to the left: in the inside corners of a pocket. */
 export const curvature = ({ dl, db, ddl, ddb }: Jet): number => (dl * ddb - db * ddl) / Math.hypot(dl, db) ** 3
+
+/** Gauss-Legendre quadrature with eight points: Abramowitz and Stegun, table 25.4, abscissas and weights on (-1, 1). */
+export const QUADRATURE: readonly (readonly [abscissa: number, weight: number])[] = [
+  [0.1834346424956498, 0.362683783378362],
+  [0.525532409916329, 0.3137066458778873],
+  [0.7966664774136267, 0.2223810344533745],
+  [0.9602898564975363, 0.1012285362903763],
+]

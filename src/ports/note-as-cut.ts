@@ -1,5 +1,6 @@
 import { depthOnCylinder, ignoredShiftAngle } from '../handbook/port-window.ts'
 import type { Port } from '../part/part.ts'
+import type { Degree } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { heightOn } from './cut-frame.ts'
 import { extremesOn } from './edges-on.ts'
@@ -14,8 +15,9 @@ export function noteAsCut(
   asCut: AsCut,
   crank: Crank | undefined,
   notebook: Notebook,
-): void {
+): { readonly ignoredShift?: Degree } {
   const about = { about: port.name }
+  const late: Degree[] = []
   for (const { contour } of windows) {
     const { highest, lowest } = extremesOn(frame, contour, asCut.bore, 0)
     const [high] = [highest, lowest].map(({ point }) =>
@@ -27,7 +29,8 @@ export function noteAsCut(
     )
     if (crank && port.role !== 'inlet' && high !== undefined && port.up !== 0) {
       const dx_dtheta = crank.perDegree(crank.opensAt(top, about), about)
-      notebook.use(ignoredShiftAngle, { dh: top - (high - asCut.topStock), dx_dtheta }, about)
+      late.push(notebook.use(ignoredShiftAngle, { dh: top - (high - asCut.topStock), dx_dtheta }, about))
     }
   }
+  return late.length === 0 ? {} : { ignoredShift: Math.max(...late) }
 }

@@ -5,14 +5,18 @@ import type { Shop } from '../shop/shop.ts'
 import type { AsMilled, OperationSize } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
+import type { CheckedPort } from './checks/port-check.ts'
 import { runChecks } from './checks/run-checks.ts'
+import type { GasExchange } from './gas-exchange.ts'
 import { noteAsCut } from './note-as-cut.ts'
+import { planGasExchange } from './plan-gas-exchange.ts'
 import { planWindow } from './plan-window.ts'
 import type { PlannedPort } from './port.ts'
 import { designPort, type PortDesign } from './port-design.ts'
 import { portEdges } from './port-edges.ts'
 import { type PortFault, portFinding } from './port-finding.ts'
 import { portSizes } from './port-sizes.ts'
+import { curveOf, type TimedPort, timedPort } from './timed-port.ts'
 import { type Crank, crankOf, crankTurns } from './timing.ts'
 import { wallsAsMilled } from './walls-as-milled.ts'
 
@@ -21,6 +25,8 @@ export type PortsPlanned = {
   readonly sizes: readonly OperationSize[]
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
+  /** Absent without an engine, or when no port is timed by the crown. */
+  readonly gasExchange?: GasExchange
 }
 
 /** Every port's edges, timing, areas and cutter, and the fixture setting of every window. */
@@ -34,14 +40,37 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     const port = part.ports[i]
     return planned && port ? [{ port, planned }] : []
   })
+  const timed = planned.flatMap(({ timed }) => (timed ? [timed] : []))
+  const bore = boreOf(part, timed)
+  const gasExchange = engine && bore !== undefined ? planGasExchange(engine, bore, timed, notebook) : undefined
   return {
-    ports: checked.map(({ planned }) => planned),
+    ...(gasExchange ? { gasExchange } : {}),
+    ports: checked.map(({ planned }) => withMirror(planned, part, checked)),
     sizes: planned.flatMap(({ port, bore }) =>
       port && bore !== undefined ? portSizes(port, bore, asMilled.topStock, shop.habits) : [],
     ),
     findings: [...planned.flatMap(({ findings }) => findings), ...runChecks(part, shop, asMilled, checked)],
     workings: notebook.workings,
   }
+}
+
+/** Finished bore that the crown runs in, where it times a port. */
+function boreOf({ bore }: Part, timed: readonly TimedPort[]): Millimetre | undefined {
+  const top = timed[0]?.planned.top
+  return top === undefined ? undefined : bore.find(({ from, to }) => top >= from && top < to.nominal)?.size.nominal
+}
+
+/** A port with the differences from the one that it is the mirror image of. */
+function withMirror(planned: PlannedPort, part: Part, all: readonly CheckedPort[]): PlannedPort {
+  const { mirrorOf } = part.ports.find(({ name, at }) => name === planned.name && at === planned.at) ?? {}
+  const other = all.find(({ planned: { name, at } }) => name === mirrorOf && at !== planned.at)?.planned
+  if (!other) return planned
+  const leftRight = {
+    top: planned.top - other.top,
+    bottom: planned.bottom - other.bottom,
+    arc: planned.arc - other.arc,
+  }
+  return { ...planned, leftRight }
 }
 
 const locked = (part: Part): PortsPlanned => ({
@@ -60,7 +89,12 @@ const locked = (part: Part): PortsPlanned => ({
 })
 
 /** `bore`: radius as cut. */
-type Planned = { readonly port?: PlannedPort; readonly bore?: Millimetre; readonly findings: readonly Finding[] }
+type Planned = {
+  readonly port?: PlannedPort
+  readonly bore?: Millimetre
+  readonly timed?: TimedPort
+  readonly findings: readonly Finding[]
+}
 
 function planPort(
   part: Part,
@@ -80,30 +114,35 @@ function planPort(
   const walls = wallsAsMilled(part, design, asMilled)
   if (!('value' in walls)) return { findings: found(walls.faults) }
   const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, notebook))
-  noteAsCut(port, design, walls.value, crank, notebook)
+  const shift = noteAsCut(port, design, walls.value, crank, notebook)
   const faults = [...walls.faults, ...cornerNote(port), ...distinct(windows.flatMap(window => window.faults))]
+  const planned: PlannedPort = {
+    name: port.name,
+    role: port.role,
+    at: port.at,
+    up: port.up,
+    back: port.back,
+    cut: port.cut,
+    ...timingOf(port, design, crank, notebook),
+    top: design.top,
+    bottom: design.bottom,
+    height: design.height,
+    width: design.width,
+    arc: design.arc,
+    corner: port.corner.radius,
+    area: {
+      window: sum(windows.map(({ window }) => window.area.window)),
+      flow: sum(windows.map(({ window }) => window.area.flow)),
+    },
+    windows: windows.map(({ window }) => window),
+    ...shift,
+  }
+  const timed = crank && timedPort(planned, design, crank)
+  const uncovered = timed ? { uncovered: curveOf(timed) } : {}
   return {
     bore: walls.value.bore,
-    port: {
-      name: port.name,
-      role: port.role,
-      at: port.at,
-      up: port.up,
-      back: port.back,
-      cut: port.cut,
-      ...timingOf(port, design, crank, notebook),
-      top: design.top,
-      bottom: design.bottom,
-      height: design.height,
-      width: design.width,
-      arc: design.arc,
-      corner: port.corner.radius,
-      area: {
-        window: sum(windows.map(({ window }) => window.area.window)),
-        flow: sum(windows.map(({ window }) => window.area.flow)),
-      },
-      windows: windows.map(({ window }) => window),
-    },
+    port: { ...planned, ...uncovered },
+    ...(timed ? { timed } : {}),
     findings: found(faults),
   }
 }

@@ -90,5 +90,11 @@ export type PlannedPort = {
   readonly area: Areas
   /** Crank degrees that the opening moves for each 0.1 mm of the top edge. */
   readonly dAnglePerTenth?: Degree
+  /** Crank degrees that the port would open late if it were cut to its finished depth in the bore as milled. */
+  readonly ignoredShift?: Degree
+  /** Against the mirror image: how much deeper this one's top, bottom and how much wider its arc. */
+  readonly leftRight?: { readonly top: Millimetre; readonly bottom: Millimetre; readonly arc: Degree }
+  /** Flow area below the crown's edge, by degrees after top dead centre, from opening to closing. */
+  readonly uncovered?: readonly { readonly angle: Degree; readonly area: SquareMillimetre }[]
   readonly windows: readonly PortWindow[]
 }

@@ -18,6 +18,8 @@ import type { About, Notebook } from '../working.ts'
 /** An engine's stroke as its crank makes it. Open only for an engine whose linkage does not lock. */
 export type Crank = {
   readonly depthAt: (angle: Degree, about: About) => Millimetre
+  /** Depth of the crown's edge below the top face, without a working: for curves and integrals. */
+  readonly crownDepth: (angle: Degree) => Millimetre
   readonly opensAt: (depth: Millimetre, about: About) => Degree
   readonly closesAt: (depth: Millimetre, about: About) => Degree
   readonly perDegree: (angle: Degree, about: About) => number
@@ -48,6 +50,10 @@ export function crankOf(engine: Engine, notebook: Notebook): Crank {
     depthAt: (theta, about) => {
       const x = notebook.use(pistonTravel, { R, L, e, theta, theta_T }, about)
       return notebook.use(edgeDepth, { h_0, x }, about)
+    },
+    crownDepth: angle => {
+      const t = ((angle + theta_T) * Math.PI) / 180
+      return h_0 + Math.sqrt((L + R) ** 2 - e ** 2) - R * Math.cos(t) - Math.sqrt(L ** 2 - (R * Math.sin(t) - e) ** 2)
     },
     opensAt: (depth, about) => notebook.use(openingAngle, covered(depth, about), about),
     closesAt: (depth, about) => notebook.use(closingAngle, covered(depth, about), about),

@@ -192,3 +192,29 @@ it('shows a working for every setting of a window', () => {
     expect(symbols).toContain(symbol)
   }
 })
+
+describe('gas exchange', () => {
+  const speed = { ...ENGINE, speed: 4200 }
+  const exhaust: Asked = { name: 'exhaust', role: 'exhaust', at: 0, opens: 106, height: 16, width: 27 }
+  const main: Asked = { ...MAIN, name: 'main', role: 'transfer', opens: 121 }
+  const { top: _, ...opening } = main
+  const { gasExchange, ports } = planPorts(linerOf([exhaust, opening], { engine: speed }), shopWith(), MILLED)
+  it('counts the blowdown from exhaust to transfer opening', () => {
+    expect(gasExchange?.blowdown?.angle).toBeCloseTo(15, 9)
+    expect(gasExchange?.blowdown?.time).toBeCloseTo(15 / (6 * 4.2), 9)
+  })
+  it('uncovers each port from nothing to its flow area', () => {
+    for (const { uncovered = [], area, opens, closes } of ports) {
+      expect([uncovered[0]?.angle, uncovered.at(-1)?.angle]).toEqual([opens, closes])
+      expect(uncovered[0]?.area).toBeCloseTo(0, 6)
+      expect(Math.max(...uncovered.map(point => point.area))).toBeLessThanOrEqual(area.flow + 1e-6)
+      expect(Math.max(...uncovered.map(point => point.area))).toBeGreaterThan(0.99 * area.flow)
+    }
+  })
+  it('says of every reference range where it is from', () => {
+    expect(gasExchange?.references.map(({ source }) => source.length > 10)).toEqual([true, true, true, true])
+  })
+  it('has none without an engine', () => {
+    expect(plan([MAIN])).not.toHaveProperty('gasExchange')
+  })
+})
