@@ -27,6 +27,7 @@ ${footer(block, sheet, pages.length)}
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="fingerprint" content="${escaped(block.fingerprint)}">
 <title>${escaped(title)}</title>
 <style>${styleSheet(paper)}</style>
 </head>

@@ -34,6 +34,7 @@ export async function paintPdf(
       Author: block.legalOwner,
       Creator: block.creator,
       Producer: block.creator,
+      Keywords: `fingerprint ${block.fingerprint}`,
       // biome-ignore lint/style/noRestrictedGlobals: the day of issue, which is given; the clock is not asked
       CreationDate: new Date(`${block.dateOfIssue}T00:00:00Z`),
     },

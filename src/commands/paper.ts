@@ -1,0 +1,69 @@
+import { join } from 'node:path'
+import type { Plan } from '../plan/plan.ts'
+import type { PacketOptions } from '../sheets/packet.ts'
+import type { Printed } from '../sheets/print-document.ts'
+import { openTypeface } from '../sheets/typeface.ts'
+import type { Options } from './options.ts'
+import { UsageProblem, type World } from './world.ts'
+
+/** Templates, typeface and the wishes of the command line, ready for the sheets. */
+export function paperOptions(options: Options, world: World): PacketOptions {
+  const { format, paper, units } = options
+  return {
+    templates: templatesOf(options, world),
+    typeface: openTypeface({
+      regular: world.readBytes(world.asset('fonts/DejaVuSansCondensed.ttf')),
+      bold: world.readBytes(world.asset('fonts/DejaVuSansCondensed-Bold.ttf')),
+    }),
+    formats: { pdf: format !== 'html', html: format !== 'pdf' },
+    paper,
+    units,
+  }
+}
+
+/** Our own templates, each replaced by the works' one of the same name. */
+function templatesOf({ templates: own }: Options, world: World): ReadonlyMap<string, string> {
+  const ours = world.asset('templates')
+  const texts = [ours, ...(own === undefined ? [] : [own])].flatMap(folder =>
+    world
+      .list(folder)
+      .filter(name => name.endsWith('.hbs'))
+      .map(name => [name.slice(0, -'.hbs'.length), world.readText(join(folder, name))] as const),
+  )
+  return new Map(texts)
+}
+
+/** `OX-098-21-B-batch-2631`, and what else the document is; letters that a file name cannot have become dashes. */
+export const fileStem = ({ part, batch }: Plan, ...more: readonly string[]): string =>
+  [part.number, part.revision, 'batch', batch.number, ...more]
+    .map(text => text.replace(/[^\p{L}\p{N}._-]+/gu, '-'))
+    .join('-')
+
+/** Writes the files of a document. One that was made from something else is not written over without `--force`. */
+export function writeDocument(
+  stem: string,
+  { pdf, html }: Printed,
+  plan: Plan,
+  options: Options,
+  world: World,
+): readonly string[] {
+  const files = [
+    ...(pdf ? [{ path: join(options.out, `${stem}.pdf`), content: pdf }] : []),
+    ...(html === undefined ? [] : [{ path: join(options.out, `${stem}.html`), content: html }]),
+  ]
+  for (const { path } of files) {
+    const found = world.exists(path) ? fingerprintIn(world.readBytes(path)) : plan.fingerprint
+    if (found !== plan.fingerprint && !options.force) {
+      throw new UsageProblem(
+        `${path} is there with fingerprint ${found ?? 'unknown'}, not ${plan.fingerprint}: the part, the shop or the program has changed; --force writes over it`,
+      )
+    }
+  }
+  for (const { path, content } of files) world.write(path, content)
+  return files.map(({ path }) => path)
+}
+
+/** PDF and HTML both carry the fingerprint in plain bytes near their ends. */
+function fingerprintIn(bytes: Uint8Array): string | undefined {
+  return /fingerprint(?: |" content=")([0-9a-f]{12})/.exec(new TextDecoder('latin1').decode(bytes))?.[1]
+}

@@ -1,0 +1,44 @@
+import { hasErrors } from '../finding.ts'
+import { drawPictures } from '../pictures/draw-pictures.ts'
+import type { Plan, PlannedOperation } from '../plan/plan.ts'
+import { subcontract as order } from '../sheets/subcontract.ts'
+import { planFile } from './load.ts'
+import type { Options } from './options.ts'
+import { fileStem, paperOptions, writeDocument } from './paper.ts'
+import { counted, reportBeside } from './report.ts'
+import { STATUS, UsageProblem, type World } from './world.ts'
+
+/** The order and specification of one operation for somebody outside, whoever does it in the plan. */
+export async function subcontract(file: string, options: Options, world: World): Promise<number> {
+  const { plan, findings } = planFile(file, options, world)
+  reportBeside(findings, world)
+  if (!plan || hasErrors(findings)) {
+    world.err(`${file}: no order: ${counted(findings)}\n`)
+    return STATUS.errors
+  }
+  const operation = operationOf(plan, options)
+  const paper = paperOptions(options, world)
+  const printed = await order(plan, operation, drawPictures(plan, paper.typeface.measure), paper)
+  const written = writeDocument(fileStem(plan, 'operation', String(operation.number)), printed, plan, options, world)
+  if (options.json) world.out(`${JSON.stringify({ file, operation: operation.number, written }, null, 2)}\n`)
+  else for (const path of written) world.out(`${path}\n`)
+  return STATUS.fine
+}
+
+/** The one asked for; without `--operation`, the only one done outside. */
+function operationOf({ operations }: Plan, { operation: wanted }: Options): PlannedOperation {
+  const outside = operations.filter(({ place }) => place === 'outside')
+  const found =
+    wanted === undefined
+      ? outside.length === 1
+        ? outside[0]
+        : undefined
+      : operations.find(({ number }) => number === wanted)
+  if (found) return found
+  const list = (wanted === undefined ? outside : operations).map(({ number, name }) => `${number} ${name}`).join(', ')
+  throw new UsageProblem(
+    wanted === undefined
+      ? `say which with --operation: ${list || 'no operation is done outside'}`
+      : `there is no operation ${wanted}: ${list}`,
+  )
+}
