@@ -63,12 +63,21 @@ function roundedOutline(at: number, half: number, top: number, bottom: number, c
     { azimuth: at - half + turn, depth: bottom - corner, from: 270 },
     { azimuth: at - half + turn, depth: top + corner, from: 0 },
   ]
-  return corners.flatMap(({ azimuth, depth, from }) =>
+  const rounded = corners.flatMap(({ azimuth, depth, from }) =>
     Array.from({ length: 9 }, (_, index) => {
       const angle = radians(from + (index * 90) / 8)
       return { azimuth: azimuth - turn * Math.cos(angle), depth: depth - corner * Math.sin(angle) }
     }),
   )
+  // A level edge is curved where it leaves the bore, so it is followed in small steps.
+  return rounded.flatMap((a, index) => {
+    const b = rounded[(index + 1) % rounded.length] ?? a
+    const steps = index % 9 === 8 ? 20 : 1
+    return Array.from({ length: steps }, (_, step) => ({
+      azimuth: a.azimuth + ((b.azimuth - a.azimuth) * step) / steps,
+      depth: a.depth + ((b.depth - a.depth) * step) / steps,
+    }))
+  })
 }
 
 export type SamplePort = Pick<
