@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest'
+import { planRoute } from '../../src/route/plan-route.ts'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { LINER_TEXT, partFrom } from './part-text.ts'
+
+const SOFT = LINER_TEXT.replace('42CrMo4, hardness: 300 HV, temper: 620', 'EN-GJL-250')
+  .replace(/hardening:.*\n/, '')
+  .replace(/ports:[\s\S]*$/, '')
+const purposes = (text: string, shop = BUILT_IN_SHOP) =>
+  planRoute(partFrom(text), shop).operations.map(({ purpose }) => purpose)
+
+describe('route of a nitrided, ported liner: common practice, no source', () => {
+  const route = planRoute(partFrom(LINER_TEXT), BUILT_IN_SHOP)
+  const named = (purpose: string) => route.operations.find(operation => operation.purpose === purpose)
+
+  it('goes from the saw to the final inspection, numbered in tens', () => {
+    expect(route.findings).toEqual([])
+    expect(route.operations.map(({ purpose }) => purpose)).toEqual([
+      'saw-blanks',
+      'rough-turn',
+      'check-blanks-before-sending',
+      'stress-relieve',
+      'check-blanks-on-return',
+      'finish-turn',
+      'mark',
+      'mill-ports',
+      'deburr-soft',
+      'check-before-sending',
+      'nitride',
+      'check-on-return',
+      'grind-outside',
+      'grind-bore',
+      'hone-bore',
+      'deburr-ports',
+      'final-inspection',
+    ])
+    expect(route.operations.map(({ number }) => number)).toEqual(route.operations.map((_, index) => 10 * (index + 1)))
+  })
+
+  it('gives every operation a reason, a holding and a work centre', () => {
+    for (const { because, holding, workCentre } of route.operations) {
+      expect(because.length).toBeGreaterThan(0)
+      expect(holding).not.toBe('')
+      expect(workCentre).not.toBe('')
+    }
+  })
+
+  it('tells every rule that holds a place at least once', () => {
+    const told = route.operations.flatMap(({ because }) => because).join('\n')
+    expect(told).toContain('a small end mill does not survive a hardened surface')
+    expect(told).toContain('a sharp edge hardens through and chips')
+    expect(told).toContain('a mandrel in the finished bore would mark it')
+  })
+
+  it('locates the bore from the ground outside, and the outside from the bore as turned', () => {
+    expect(named('grind-bore')).toMatchObject({ locatedBy: ['seat', 'bottom'], locatedAs: 'ground' })
+    expect(named('grind-outside')).toMatchObject({ locatedBy: ['bore'], locatedAs: 'turned', surfaces: ['seat'] })
+  })
+
+  it('marks a face that is not ground later', () => {
+    expect(named('mark')?.surfaces).toEqual(['flange'])
+    const all = planRoute(partFrom(LINER_TEXT.replace('62 h9', '62 h6')), BUILT_IN_SHOP)
+    expect(all.operations.find(({ purpose }) => purpose === 'mark')?.surfaces).toEqual(['bottom'])
+  })
+
+  it('hardens outside, where the shop has no furnace, and in house where it has', () => {
+    expect(named('nitride')).toMatchObject({ place: 'outside', workCentre: 'a licensed hardener' })
+    const furnace = { ...BUILT_IN_SHOP, machines: [...BUILT_IN_SHOP.machines, FURNACE] }
+    const own = planRoute(partFrom(LINER_TEXT), furnace).operations
+    expect(own.find(({ purpose }) => purpose === 'nitride')).toMatchObject({ place: 'house', workCentre: 'furnace' })
+    expect(own.find(({ purpose }) => purpose === 'check-before-sending')?.name).toBe('Check before hardening')
+  })
+})
+
+const FURNACE = { workCentre: 'furnace', name: 'pit furnace', processes: ['nitride'], setup: 10, handling: 1 } as const
+const GRINDERS = { name: 'a grinding firm', processes: ['grind', 'hone'], leadTime: 5 } as const
+
+describe('what the surfaces ask for', () => {
+  it('leaves a soft liner without stress relief, hardening and their checks', () => {
+    expect(purposes(SOFT)).toEqual([
+      'saw-blanks',
+      'rough-turn',
+      'finish-turn',
+      'mark',
+      'deburr-soft',
+      'grind-outside',
+      'grind-top',
+      'hone-bore',
+      'final-inspection',
+    ])
+  })
+
+  it('does not grind an outside that turning holds', () => {
+    expect(purposes(SOFT.replace('55 g6, Ra: 0.8', '55 h9'))).not.toContain('grind-outside')
+  })
+
+  it('chucks on the turned outside when that is not ground', () => {
+    const route = planRoute(partFrom(LINER_TEXT.replace('55 g6, Ra: 0.8', '55 h9')), BUILT_IN_SHOP)
+    expect(route.operations.find(({ purpose }) => purpose === 'grind-bore')?.locatedAs).toBe('turned')
+  })
+
+  it('turns a top face that is not asked for more', () => {
+    const route = planRoute(partFrom(LINER_TEXT.replace(/ {2}top:.*\n/, '')), BUILT_IN_SHOP)
+    expect(route.operations.find(({ purpose }) => purpose === 'grind-bore')?.surfaces).toEqual(['bore'])
+  })
+})
+
+describe('work that goes to a firm for finishing', () => {
+  const shop = {
+    ...BUILT_IN_SHOP,
+    machines: BUILT_IN_SHOP.machines.filter(({ workCentre }) => !/internal|honing/.test(workCentre)),
+    firms: [...BUILT_IN_SHOP.firms, GRINDERS],
+  }
+
+  it('is checked before it leaves and when it comes back', () => {
+    const order = purposes(LINER_TEXT, shop)
+    expect(order.slice(order.indexOf('check-on-return'))).toEqual([
+      'check-on-return',
+      'grind-outside',
+      'check-before-finishing',
+      'grind-bore',
+      'hone-bore',
+      'check-after-finishing',
+      'deburr-ports',
+      'final-inspection',
+    ])
+  })
+
+  it('is a finding when neither a machine nor a firm does it', () => {
+    const { operations, findings } = planRoute(partFrom(LINER_TEXT), { ...shop, firms: BUILT_IN_SHOP.firms })
+    expect(findings.map(({ code }) => code)).toEqual(['route/no-place', 'route/no-place'])
+    expect(operations.some(({ purpose }) => purpose === 'hone-bore')).toBe(false)
+  })
+})
+
+describe('rules that a part waives', () => {
+  const waive = (rule: string) => `${LINER_TEXT}waive:\n  - {rule: ${rule}, because: agreed with the customer}\n`
+
+  it('are named, with the reason, beside the operations they would have held', () => {
+    const { operations, findings } = planRoute(partFrom(waive('edges-broken-before-hardening')), BUILT_IN_SHOP)
+    expect(findings.map(({ code, at }) => [code, at.line])).toEqual([['route/waived', 15]])
+    const deburr = operations.find(({ purpose }) => purpose === 'deburr-soft')
+    expect(deburr?.because).toContain('rule edges-broken-before-hardening waived: agreed with the customer')
+  })
+
+  it('take the stress relief away when that is waived', () => {
+    expect(purposes(waive('stress-relieved-before-nitriding'))).not.toContain('stress-relieve')
+  })
+
+  it('are suggested when the name is misspelt', () => {
+    const { findings } = planRoute(partFrom(waive('edges-broken-before-hardning')), BUILT_IN_SHOP)
+    expect(findings.map(({ code, hint }) => [code, hint])).toEqual([
+      ['route/unknown-rule', 'did you mean edges-broken-before-hardening?'],
+    ])
+  })
+})
+
+describe('parts that have no route yet', () => {
+  it.each([
+    ['kind: liner', 'kind: piston', 'a piston is not planned yet'],
+    [
+      'gas nitriding, hardness: min 500 HV',
+      'induction hardening, hardness: min 500 HV',
+      'induction hardening is not planned yet',
+    ],
+    ['top: {Ra: 0.8', 'bottom: {Ra: 0.8}\n  top: {Ra: 0.8', 'a bottom face finished after hardening is not planned'],
+  ])('refuses %s as %s, with its place', (from, to, message) => {
+    const { operations, findings } = planRoute(partFrom(LINER_TEXT.replace(from, to)), BUILT_IN_SHOP)
+    expect(operations).toEqual([])
+    expect(findings.map(finding => [finding.code, finding.message.startsWith(message)])).toEqual([
+      ['route/not-planned', true],
+    ])
+    expect(findings[0]?.at.line).toBeGreaterThan(0)
+  })
+})

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest'
+import type { RouteRule, Task } from '../../src/route/rules/route-rule.ts'
+import { ROUTE_RULES } from '../../src/route/rules/route-rules.ts'
+import { task } from './task.ts'
+
+type Pair = readonly [first: Task, then: Task]
+const sends = { guards: ['nitride'] } as const
+const blanks = { guards: ['stress-relieve'] } as const
+const finishes = { guards: ['grind-bore'] } as const
+
+/** Order of the trade: common practice, no source. For each rule a pair it must order and one it must leave alone. */
+const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: Pair }>> = {
+  'sawn-first': {
+    orders: [task('saw-blanks'), task('rough-turn')],
+    leaves: [task('rough-turn'), task('saw-blanks')],
+  },
+  'roughed-first': {
+    orders: [task('rough-turn'), task('finish-turn')],
+    leaves: [task('finish-turn'), task('finish-turn')],
+  },
+  'roughed-before-stress-relief': {
+    orders: [task('rough-turn'), task('stress-relieve')],
+    leaves: [task('finish-turn'), task('stress-relieve')],
+  },
+  'stress-relieved-before-finish-turning': {
+    orders: [task('stress-relieve'), task('finish-turn')],
+    leaves: [task('stress-relieve'), task('rough-turn')],
+  },
+  'turned-before-ports': {
+    orders: [task('finish-turn'), task('mill-ports')],
+    leaves: [task('grind-outside'), task('mill-ports')],
+  },
+  'marked-on-a-finished-face': {
+    orders: [task('finish-turn'), task('mark')],
+    leaves: [task('mill-ports'), task('mark')],
+  },
+  'deburred-after-cutting': {
+    orders: [task('mill-ports'), task('deburr-soft')],
+    leaves: [task('mill-ports'), task('deburr-ports')],
+  },
+  'ports-milled-soft': {
+    orders: [task('mill-ports'), task('nitride')],
+    leaves: [task('hone-bore'), task('nitride')],
+  },
+  'turned-soft': {
+    orders: [task('finish-turn'), task('nitride')],
+    leaves: [task('grind-bore'), task('nitride')],
+  },
+  'edges-broken-before-hardening': {
+    orders: [task('deburr-soft'), task('nitride')],
+    leaves: [task('deburr-ports'), task('nitride')],
+  },
+  'marked-before-hardening': {
+    orders: [task('mark'), task('nitride')],
+    leaves: [task('mark'), task('stress-relieve')],
+  },
+  'finished-after-turning': {
+    orders: [task('finish-turn'), task('hone-bore')],
+    leaves: [task('finish-turn'), task('deburr-ports')],
+  },
+  'ports-before-finishing': {
+    orders: [task('mill-ports'), task('grind-outside')],
+    leaves: [task('mill-ports'), task('final-inspection')],
+  },
+  'deburred-before-finishing': {
+    orders: [task('deburr-soft'), task('grind-outside')],
+    leaves: [task('deburr-ports'), task('grind-outside')],
+  },
+  'finished-after-hardening': {
+    orders: [task('nitride'), task('grind-outside')],
+    leaves: [task('stress-relieve'), task('grind-outside')],
+  },
+  'locator-finished-first': {
+    orders: [
+      task('grind-outside', { surfaces: ['seat'] }),
+      task('grind-bore', { locatedBy: ['seat'], locatedAs: 'ground' }),
+    ],
+    // The mandrel sits in the bore as turned: the bore need not be ground first.
+    leaves: [
+      task('grind-bore', { surfaces: ['bore'] }),
+      task('grind-outside', { locatedBy: ['bore'], locatedAs: 'turned' }),
+    ],
+  },
+  'bore-last': {
+    orders: [task('grind-outside'), task('grind-bore')],
+    leaves: [task('grind-bore'), task('hone-bore')],
+  },
+  'honed-after-grinding': {
+    orders: [task('grind-bore'), task('hone-bore')],
+    leaves: [task('hone-bore'), task('grind-bore')],
+  },
+  'port-edges-broken-again': {
+    orders: [task('hone-bore'), task('deburr-ports')],
+    leaves: [task('hone-bore'), task('deburr-soft')],
+  },
+  'inspected-last': {
+    orders: [task('deburr-ports'), task('final-inspection')],
+    leaves: [task('final-inspection'), task('final-inspection')],
+  },
+  'blanks-checked-as-roughed': {
+    orders: [task('rough-turn'), task('check-blanks-before-sending', blanks)],
+    leaves: [task('finish-turn'), task('check-blanks-before-sending', blanks)],
+  },
+  'soft-work-done-before-check': {
+    orders: [task('mill-ports'), task('check-before-sending', sends)],
+    leaves: [task('deburr-ports'), task('check-before-sending', sends)],
+  },
+  'checked-before-leaving': {
+    orders: [task('check-before-sending', sends), task('nitride')],
+    leaves: [task('check-blanks-before-sending', blanks), task('nitride')],
+  },
+  'checked-on-return': {
+    orders: [task('nitride'), task('check-on-return', sends)],
+    leaves: [task('grind-bore'), task('check-on-return', sends)],
+  },
+  'worked-on-after-check-on-return': {
+    orders: [task('check-on-return', sends), task('grind-outside')],
+    leaves: [task('check-after-finishing', finishes), task('grind-outside')],
+  },
+}
+
+const ruleNamed = (name: string): RouteRule => {
+  const rule = ROUTE_RULES.find(rule => rule.name === name)
+  if (!rule) throw new Error(`no rule ${name}`)
+  return rule
+}
+
+describe('rules of the route: common practice, no source', () => {
+  it('are all tried here', () => {
+    expect(ROUTE_RULES.map(({ name }) => name).toSorted()).toEqual(Object.keys(CASES).toSorted())
+  })
+
+  it.each(Object.keys(CASES))('%s orders its pair and leaves its near miss', name => {
+    const rule = ruleNamed(name)
+    const { orders, leaves } = CASES[name] ?? {}
+    expect(orders && rule.applies(...orders)).toBe(true)
+    expect(leaves && rule.applies(...leaves)).toBe(false)
+  })
+
+  it('say a reason and a source each, and no name twice', () => {
+    for (const { because, source } of ROUTE_RULES) {
+      expect(because.length).toBeGreaterThan(10)
+      expect(source).not.toBe('')
+    }
+    expect(new Set(ROUTE_RULES.map(({ name }) => name)).size).toBe(ROUTE_RULES.length)
+  })
+})

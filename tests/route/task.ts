@@ -1,0 +1,40 @@
+import type { Process, Purpose } from '../../src/route/operation.ts'
+import type { Task } from '../../src/route/rules/route-rule.ts'
+
+const PROCESS: Readonly<Record<Purpose, Process>> = {
+  'saw-blanks': 'saw',
+  'rough-turn': 'turn',
+  'check-blanks-before-sending': 'inspect',
+  'stress-relieve': 'stress-relieve',
+  'check-blanks-on-return': 'inspect',
+  'finish-turn': 'turn',
+  mark: 'mark',
+  'mill-ports': 'mill',
+  'deburr-soft': 'deburr',
+  'check-before-sending': 'inspect',
+  nitride: 'nitride',
+  'check-on-return': 'inspect',
+  'check-before-finishing': 'inspect',
+  'grind-outside': 'grind',
+  'grind-bore': 'grind',
+  'grind-top': 'grind',
+  'hone-bore': 'hone',
+  'check-after-finishing': 'inspect',
+  'deburr-ports': 'deburr',
+  'final-inspection': 'inspect',
+}
+
+/** A task of the given purpose, with whatever else a rule looks at. */
+export const task = (purpose: Purpose, more: Partial<Task> = {}): Task => ({
+  purpose,
+  name: purpose,
+  process: PROCESS[purpose],
+  place: 'house',
+  workCentre: 'bench',
+  holding: 'Hold it',
+  locatedBy: [],
+  surfaces: [],
+  cautions: [],
+  why: [],
+  ...more,
+})
