@@ -1,0 +1,157 @@
+// Times the program against floors measured in the same run: an empty Node start, and raw pdfkit drawing as many text runs,
+// lines and pages as the packet has. Medians, and the ratios that matter; absolute times are this machine's own.
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import { build } from 'esbuild'
+import PDFDocument from 'pdfkit'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+process.chdir(root)
+const desk = mkdtempSync(join(root, 'node_modules/.bench-'))
+const median = values => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]
+
+/** Two commands in turn, so that a drift of the machine meets both. Median wall time of each, ms. */
+function shellTimes(commands, runs) {
+  const times = commands.map(() => [])
+  for (let run = -1; run < runs; run++) {
+    commands.forEach((argv, i) => {
+      const start = process.hrtime.bigint()
+      execFileSync(process.execPath, argv, { stdio: ['ignore', 'ignore', 'ignore'] })
+      if (run >= 0) times[i].push(Number(process.hrtime.bigint() - start) / 1e6)
+    })
+  }
+  return times.map(median)
+}
+
+async function warmTime(work, runs) {
+  const times = []
+  for (let run = -5; run < runs; run++) {
+    const start = performance.now()
+    await work(run)
+    if (run >= 0) times.push(performance.now() - start)
+  }
+  return median(times)
+}
+
+/** The floor of the packet: the same runs, lines, filled shapes and pages through pdfkit's plainest calls. */
+function rawPdf(pages, faces) {
+  return new Promise(resolve => {
+    const pdf = new PDFDocument({ margin: 0, autoFirstPage: false, font: null, size: 'A4' })
+    let size = 0
+    pdf.on('data', chunk => {
+      size += chunk.length
+    })
+    pdf.on('end', () => resolve(size))
+    pdf.registerFont('regular', faces.regular).registerFont('bold', faces.bold)
+    for (const { texts, lines } of pages) {
+      pdf.addPage()
+      for (const [i, text] of texts.entries()) {
+        pdf
+          .font('regular')
+          .fontSize(8)
+          .text(text, 40 + (i % 5) * 100, 40 + (i % 70) * 11, { lineBreak: false, baseline: 'alphabetic' })
+      }
+      for (let i = 0; i < lines; i++)
+        pdf
+          .moveTo(40, 40 + (i % 700))
+          .lineTo(500, 40 + (i % 700))
+          .stroke()
+    }
+    pdf.end()
+  })
+}
+
+try {
+  const empty = join(desk, 'empty.mjs')
+  writeFileSync(empty, '')
+  const part = 'parts/OX-098-21.yaml'
+  const [start, stock, traveller] = shellTimes(
+    [
+      [empty],
+      ['dist/main.js', 'stock', part],
+      ['dist/main.js', 'traveller', part, '--out', desk, '--date', '2026-11-25', '--force'],
+    ],
+    11,
+  )
+
+  await build({
+    stdin: {
+      contents: `
+        export { readPart } from './src/part/read-part.ts'
+        export { readShop } from './src/part/read-shop.ts'
+        export { makePlan } from './src/plan/make-plan.ts'
+        export { drawPictures } from './src/pictures/draw-pictures.ts'
+        export { packet, packetSheets } from './src/sheets/packet.ts'
+        export { openTypeface } from './src/sheets/typeface.ts'
+        export { layOutDocument } from './src/sheets/lay-out-document.ts'
+        export { openTemplates } from './src/sheets/render-template.ts'
+        export { titleBlock } from './src/sheets/title-block.ts'
+        export { paperFigures } from './src/sheets/views/paper-figures.ts'
+        export { paperOptions } from './src/commands/paper.ts'
+        export { nodeWorld } from './src/commands/node-world.ts'`,
+      resolveDir: root,
+      loader: 'ts',
+    },
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    external: ['pdfkit', 'fontkit'],
+    outfile: join(desk, 'program.mjs'),
+    banner: {
+      js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
+    },
+    logLevel: 'error',
+  })
+  const program = await import(pathToFileURL(join(desk, 'program.mjs')))
+  const partText = readFileSync(part, 'utf8')
+  const shopText = readFileSync('parts/shop.yaml', 'utf8')
+  const read = program.readPart(partText, part).part
+  const shop = program.readShop(shopText, 'parts/shop.yaml').shop
+  const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
+  const request = { number: '2631', quantity: 24 }
+  const planOnce = () => program.makePlan(read, shop, request, issue).plan
+  const planning = await warmTime(planOnce, 50)
+  const reading = await warmTime(() => program.readPart(partText, part), 20)
+
+  const world = program.nodeWorld()
+  const options = program.paperOptions({ format: 'pdf', paper: 'a4', units: 'mm' }, world)
+  const plan = planOnce()
+  const pictures = program.drawPictures(plan, options.typeface.measure)
+  const figures = program.paperFigures('mm')
+  const laid = program.layOutDocument(
+    {
+      block: program.titleBlock(plan),
+      sheets: program.packetSheets(plan, [...pictures.keys()], figures),
+      pictures,
+      paper: 'a4',
+    },
+    program.openTemplates(options.templates),
+    options.typeface,
+  )
+  const pages = laid.pages.map(items => {
+    const flat = items.flatMap(item => item.marks ?? [item])
+    const texts = flat.flatMap(item => (typeof item.text === 'string' ? [item.text] : []))
+    return { texts, lines: flat.length - texts.length }
+  })
+  const runs = pages.reduce((sum, { texts }) => sum + texts.length, 0)
+  const lines = pages.reduce((sum, page) => sum + page.lines, 0)
+  const floor = await warmTime(() => rawPdf(pages, options.typeface.faces), 7)
+  const whole = await warmTime(async () => {
+    const fresh = planOnce()
+    await program.packet(fresh, program.drawPictures(fresh, options.typeface.measure), options)
+  }, 7)
+
+  const ms = value => `${value.toFixed(1)} ms`
+  console.log(`packet: ${pages.length} pages, ${runs} text runs, ${lines} lines and shapes`)
+  console.log(`empty Node start          ${ms(start)}`)
+  console.log(`stock from the shell      ${ms(stock)}   ${ms(stock - start)} over the empty start (aim: 100 ms)`)
+  console.log(`traveller from the shell  ${ms(traveller)}   ${(traveller / start).toFixed(1)} x the empty start`)
+  console.log(`reading, warm             ${ms(reading)}`)
+  console.log(`planning, warm            ${ms(planning)}   (aim: 10 ms)`)
+  console.log(`raw pdfkit floor, warm    ${ms(floor)}`)
+  console.log(`plan to PDF, warm         ${ms(whole)}   ${(whole / floor).toFixed(2)} x the floor (aim: 2.5)`)
+} finally {
+  rmSync(desk, { recursive: true, force: true })
+}
