@@ -65,7 +65,7 @@ function flowValue(value: string): string | undefined {
   const whole = alone !== undefined && read(`[${text}]`) === `[${alone}]`
   // `Liner: new` is a name with a colon in it; keys with values come in brackets.
   const keys = alone?.startsWith('{') && !text.startsWith('{')
-  return whole && !keys ? text : JSON.stringify(text)
+  return whole && !keys && alone !== 'null' ? text : JSON.stringify(text)
 }
 
 /** What the YAML says, as JSON; nothing when it has faults. */

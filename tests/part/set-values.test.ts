@@ -13,7 +13,7 @@ const set = (path: string, value: string, text = LINER) => {
   if (edited === undefined) throw new Error(findings.map(({ message, hint }) => `${message} (${hint})`).join('; '))
   return edited
 }
-const isNumber = (text: string) => ['number', 'boolean'].includes(typeof yamlOr(text)) || yamlOr(text) === null
+const isNumber = (text: string) => ['number', 'boolean'].includes(typeof yamlOr(text))
 const yamlOr = (text: string): unknown => {
   try {
     return parse(text, { logLevel: 'error' })
@@ -99,10 +99,13 @@ describe('values set by path', () => {
       fc.property(places, values, (path, value) => {
         fc.pre(value !== '' && !/\p{Cc}/u.test(value))
         const edited = set(path, value)
-        const found = path.split('.').reduce<unknown>((at, key) => {
-          const named = Array.isArray(at) ? at.find(entry => entry.name === key) : undefined
-          return named ?? (at as Record<string, unknown>)?.[key] ?? (Array.isArray(at) ? at[0] : undefined)
-        }, parse(edited, { logLevel: 'error' }))
+        const found = path.split('.').reduce<unknown>(
+          (at, key) => {
+            const named = Array.isArray(at) ? at.find(entry => entry.name === key) : undefined
+            return named ?? (at as Record<string, unknown>)?.[key] ?? (Array.isArray(at) ? at[0] : undefined)
+          },
+          parse(edited, { logLevel: 'error' }),
+        )
         // What is YAML in brackets or quotes goes in as that; anything else as the text it is.
         const meant = /^[[{'"]/.test(value)
           ? [value, yamlOr(value)]
