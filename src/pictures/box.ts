@@ -36,11 +36,13 @@ const side = (a: XY, b: XY, c: XY): number => (b.x - a.x) * (c.y - a.y) - (b.y -
 
 /** True when the two segments share a point, ends included. */
 export function meet(a: Segment, b: Segment): boolean {
-  const [a1, a2] = [side(b.from, b.to, a.from), side(b.from, b.to, a.to)]
-  const [b1, b2] = [side(a.from, a.to, b.from), side(a.from, a.to, b.to)]
-  return (
-    a1 * a2 <= 0 && b1 * b2 <= 0 && overlap(grown(around([a.from, a.to]), 1e-9), grown(around([b.from, b.to]), 1e-9))
-  )
+  const slack = 1e-9
+  if (Math.min(a.from.x, a.to.x) > Math.max(b.from.x, b.to.x) + slack) return false
+  if (Math.max(a.from.x, a.to.x) < Math.min(b.from.x, b.to.x) - slack) return false
+  if (Math.min(a.from.y, a.to.y) > Math.max(b.from.y, b.to.y) + slack) return false
+  if (Math.max(a.from.y, a.to.y) < Math.min(b.from.y, b.to.y) - slack) return false
+  if (side(b.from, b.to, a.from) * side(b.from, b.to, a.to) > 0) return false
+  return side(a.from, a.to, b.from) * side(a.from, a.to, b.to) <= 0
 }
 
 /** True when any of the segment lies in the box. */

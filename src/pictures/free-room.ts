@@ -8,7 +8,7 @@ export type FreeRoom = {
   readonly takeLine: (segment: Segment) => void
   readonly takeBox: (box: Box) => void
   /** True when the box, with half a cell around it, lies in the frame and touches nothing taken. */
-  readonly isFree: (box: Box) => boolean
+  readonly isFree: (x: Point, y: Point, width: Point, height: Point) => boolean
 }
 
 export function openRoom(frame: Box): FreeRoom {
@@ -32,12 +32,14 @@ export function openRoom(frame: Box): FreeRoom {
         for (let atColumn = column(x); atColumn <= column(x + width); atColumn++) take(atColumn, atRow)
       }
     },
-    isFree: ({ x, y, width, height }) => {
-      const [left, right] = [column(x - CELL / 2), column(x + width + CELL / 2)]
-      const [top, bottom] = [row(y - CELL / 2), row(y + height + CELL / 2)]
+    isFree: (x, y, width, height) => {
       if (x < frame.x || y < frame.y || x + width > frame.x + frame.width || y + height > frame.y + frame.height) {
         return false
       }
+      const left = column(x - CELL / 2)
+      const right = column(x + width + CELL / 2)
+      const top = row(y - CELL / 2)
+      const bottom = row(y + height + CELL / 2)
       for (let atRow = Math.max(0, top); atRow <= Math.min(bottom, rows - 1); atRow++) {
         for (let atColumn = Math.max(0, left); atColumn <= Math.min(right, columns - 1); atColumn++) {
           if (taken[atRow * columns + atColumn] === 1) return false

@@ -1,5 +1,5 @@
 import { type Box, enters, grown, meet, type Segment } from './box.ts'
-import { openRoom } from './free-room.ts'
+import { type FreeRoom, openRoom } from './free-room.ts'
 import type { XY } from './marks.ts'
 import type { Point } from './picture.ts'
 
@@ -67,15 +67,17 @@ function placeInOrder(
   const places: (Found | undefined)[] = labels.map(() => undefined)
   const letterings = boxes.map(box => grown(box, GAP / 2))
   const leaders: Segment[] = []
-  const fits = ({ box, leader }: Placed): boolean =>
-    room.isFree(box) &&
+  const fits = ({ leader }: Placed): boolean =>
     !letterings.some(other => enters(leader, other)) &&
     !leaders.some(other => meet(other, leader)) &&
     !lines.some(other => runsAlong(leader, other))
-  const isClear = (place: Placed): boolean => fits(place) && !lines.some(other => meet(tail(place.leader), other))
+  const isClear = (place: Placed): boolean => {
+    const open = tail(place.leader)
+    return !lines.some(other => meet(other, open)) && fits(place)
+  }
   for (const index of order) {
     const label = labels[index]
-    const found = label && findPlace(label, fits, isClear, Math.hypot(frame.width, frame.height))
+    const found = label && findPlace(label, room, fits, isClear, Math.hypot(frame.width, frame.height))
     if (!found) continue
     places[index] = found
     room.takeBox(found.place.box)
@@ -88,12 +90,12 @@ function placeInOrder(
 
 type Test = (place: Placed) => boolean
 
-function findPlace(label: Wanted, fits: Test, isClear: Test, farthest: Point): Found | undefined {
-  const clear = firstPlace(label, isClear)
+function findPlace(label: Wanted, room: FreeRoom, fits: Test, isClear: Test, farthest: Point): Found | undefined {
+  const clear = firstPlace(label, room, isClear)
   if (clear) return { place: clear, fault: 0 }
-  const fitting = firstPlace(label, fits)
+  const fitting = firstPlace(label, room, fits)
   if (fitting) return { place: fitting, fault: 1 }
-  const far = firstPlace({ ...label, spread: 180, reach: [2 * STEP, farthest] }, fits)
+  const far = firstPlace({ ...label, spread: 180, reach: [2 * STEP, farthest] }, room, fits)
   return far && { place: far, fault: 3 }
 }
 
@@ -105,40 +107,58 @@ const tail = ({ from, to }: Segment): Segment => {
 
 /** True when a leader could be taken for the continuation of a line: under 8° to it and, where it lies beside it, close. */
 function runsAlong(leader: Segment, { from, to }: Segment): boolean {
-  const [x, y] = [leader.to.x - leader.from.x, leader.to.y - leader.from.y]
-  const length = Math.hypot(x, y)
-  const [across, along] = [x * (to.y - from.y) - y * (to.x - from.x), x * (to.x - from.x) + y * (to.y - from.y)]
+  const x = leader.to.x - leader.from.x
+  const y = leader.to.y - leader.from.y
+  const across = x * (to.y - from.y) - y * (to.x - from.x)
+  const along = x * (to.x - from.x) + y * (to.y - from.y)
   if (Math.abs(across) > 0.14 * Math.abs(along)) return false
-  const place = (point: XY): number => ((point.x - leader.from.x) * x + (point.y - leader.from.y) * y) / length
-  const off = (point: XY): number => ((point.x - leader.from.x) * y - (point.y - leader.from.y) * x) / length
-  const [start, end] = [Math.min(place(from), place(to)), Math.max(place(from), place(to))]
-  return end > GAP && start < length && Math.min(Math.abs(off(from)), Math.abs(off(to))) < GAP
+  const length = Math.hypot(x, y)
+  const offFrom = (from.x - leader.from.x) * y - (from.y - leader.from.y) * x
+  const offTo = (to.x - leader.from.x) * y - (to.y - leader.from.y) * x
+  if (Math.min(Math.abs(offFrom), Math.abs(offTo)) >= GAP * length) return false
+  const start = (from.x - leader.from.x) * x + (from.y - leader.from.y) * y
+  const end = (to.x - leader.from.x) * x + (to.y - leader.from.y) * y
+  return Math.max(start, end) > GAP * length && Math.min(start, end) < length * length
 }
 
 /** Nearest first; at one distance the way wanted first, then turning away from it to both sides. */
-function firstPlace(label: Wanted, fits: (place: Placed) => boolean): Placed | undefined {
+function firstPlace(label: Wanted, room: FreeRoom, fits: Test): Placed | undefined {
   const [nearest, farthest] = label.reach ?? [2 * STEP, 30 * STEP]
-  const spread = label.spread ?? 180
+  const starts = [label, ...(label.orFrom ?? [])]
   for (let reach = nearest; reach <= farthest; reach += STEP) {
-    for (let turn = 0; turn <= spread; turn += TURN) {
-      for (const way of turn === 0 || turn === 180 ? [turn] : [turn, -turn]) {
-        for (const start of [label, ...(label.orFrom ?? [])]) {
-          const place = placeAt({ ...label, anchor: start.anchor, toward: start.toward }, reach, way)
-          if (fits(place)) return place
-        }
+    for (const turn of TURNS) {
+      if (Math.abs(turn) > (label.spread ?? 180)) break
+      for (const start of starts) {
+        const place = placeAt(start, label, reach, turn, room)
+        if (place && fits(place)) return place
       }
     }
   }
   return undefined
 }
 
-/** The label hangs on the end of its leader by the middle of the side that faces the anchor. */
-function placeAt({ anchor, toward, width, height }: Wanted, reach: Point, turn: number): Placed {
+/** 0, 12, -12, 24, -24 … 180. */
+const TURNS: readonly number[] = [
+  ...Array.from({ length: 180 / TURN }, (_, index) => index * TURN).flatMap(turn => (turn === 0 ? [0] : [turn, -turn])),
+  180,
+]
+
+/** The label hangs on the end of its leader by the middle of the side that faces the anchor, if the paper is white there. */
+function placeAt(
+  { anchor, toward }: Start,
+  { width, height }: Wanted,
+  reach: Point,
+  turn: number,
+  room: FreeRoom,
+): Placed | undefined {
   const way = ((toward + turn) * Math.PI) / 180
-  const [right, down] = [Math.cos(way), Math.sin(way)]
-  const end = { x: anchor.x + reach * right, y: anchor.y + reach * down }
+  const right = Math.cos(way)
+  const down = Math.sin(way)
+  const endX = anchor.x + reach * right
+  const endY = anchor.y + reach * down
   const upright = Math.abs(right) < 0.3
-  const x = upright ? end.x - width / 2 : right > 0 ? end.x + GAP : end.x - GAP - width
-  const y = upright ? (down > 0 ? end.y + GAP : end.y - GAP - height) : end.y - height / 2
-  return { box: { x, y, width, height }, leader: { from: anchor, to: end } }
+  const x = upright ? endX - width / 2 : right > 0 ? endX + GAP : endX - GAP - width
+  const y = upright ? (down > 0 ? endY + GAP : endY - GAP - height) : endY - height / 2
+  if (!room.isFree(x, y, width, height)) return undefined
+  return { box: { x, y, width, height }, leader: { from: anchor, to: { x: endX, y: endY } } }
 }
