@@ -130,6 +130,7 @@ type PortCode =
   | 'ports/reaches-flange'
   | 'ports/rotary-limits'
   | 'ports/short-circuit'
+  | 'ports/shoulder-clearance'
   | 'ports/streams-meet'
   | 'ports/thin-land'
   | 'ports/thin-wall'
@@ -144,7 +145,29 @@ type PortCode =
   | 'ports/windows-overlap'
 
 /** Cutters, speeds, feeds, grinding and honing: src/cutting. */
-type CuttingCode = 'cutting/no-cutter'
+type CuttingCode =
+  | 'cutting/bar-bends'
+  | 'cutting/bar-overhang'
+  | 'cutting/burn-screen'
+  | 'cutting/chip-too-thin'
+  | 'cutting/cutter-bends'
+  | 'cutting/hardness-missing'
+  | 'cutting/no-boring-bar'
+  | 'cutting/no-cutter'
+  | 'cutting/no-data'
+  | 'cutting/no-drill'
+  | 'cutting/no-hone'
+  | 'cutting/no-tool'
+  | 'cutting/no-wheel'
+  | 'cutting/port-at-reversal'
+  | 'cutting/quill-overhang'
+  | 'cutting/slow-cutter'
+  | 'cutting/stones-and-ports'
+  | 'cutting/stones-leave-more'
+  | 'cutting/too-fine-to-turn'
+  | 'cutting/too-hard-to-cut'
+  | 'cutting/wheel-and-bore'
+  | 'cutting/wheel-and-ports'
 
 /** Start quantity and bar: src/batch. */
 type BatchCode =

@@ -79,6 +79,7 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
       ladders: stock.ladders,
       ...(stock.case && { case: stock.case }),
       ports: ports.ports,
+      ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },
       material: batch.material,

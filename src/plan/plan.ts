@@ -3,6 +3,7 @@ import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PartKind } from '../part/part.ts'
+import type { FixturePlan } from '../ports/fixture-plan.ts'
 import type { GasExchange } from '../ports/gas-exchange.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
@@ -38,6 +39,8 @@ export type Plan = {
   readonly ladders: readonly Ladder[]
   readonly case?: CasePlan
   readonly ports: readonly PlannedPort[]
+  /** Setting, proving and order of the ports' windows. */
+  readonly fixture?: FixturePlan
   /** Absent without an engine. */
   readonly gasExchange?: GasExchange
   readonly inspection: { readonly characteristics: readonly Characteristic[] }

@@ -7,6 +7,7 @@ import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { CheckedPort } from './checks/port-check.ts'
 import { runChecks } from './checks/run-checks.ts'
+import { type FixturePlan, planFixture } from './fixture-plan.ts'
 import type { GasExchange } from './gas-exchange.ts'
 import { noteAsCut } from './note-as-cut.ts'
 import { planGasExchange } from './plan-gas-exchange.ts'
@@ -27,6 +28,8 @@ export type PortsPlanned = {
   readonly workings: readonly Working[]
   /** Absent without an engine, or when no port is timed by the crown. */
   readonly gasExchange?: GasExchange
+  /** Absent without ports. */
+  readonly fixture?: FixturePlan
 }
 
 /** Every port's edges, timing, areas and cutter, and the fixture setting of every window. */
@@ -43,9 +46,11 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const timed = planned.flatMap(({ timed }) => (timed ? [timed] : []))
   const bore = boreOf(part, timed)
   const gasExchange = engine && bore !== undefined ? planGasExchange(engine, bore, timed, notebook) : undefined
+  const all = checked.map(({ planned }) => withMirror(planned, part, checked))
   return {
+    ...(all.length === 0 ? {} : { fixture: planFixture(all, shop, notebook) }),
     ...(gasExchange ? { gasExchange } : {}),
-    ports: checked.map(({ planned }) => withMirror(planned, part, checked)),
+    ports: all,
     sizes: planned.flatMap(({ port, bore }) =>
       port && bore !== undefined ? portSizes(port, bore, asMilled.topStock, shop.habits) : [],
     ),

@@ -17,6 +17,7 @@ import { limitFaults } from './limit-faults.ts'
 import type { EdgePoint, PortWindow } from './port.ts'
 import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
 import type { PortFault } from './port-finding.ts'
+import { shoulderRoom } from './reach-needed.ts'
 import type { AsCut } from './walls-as-milled.ts'
 
 /** Cut past the bore at the last contour point. Common practice, no source. */
@@ -78,16 +79,25 @@ export function planWindow(
   const hole = roomiest(sampled(contour, SEARCH_TOLERANCE, 3), sideOf(port.at))
   const tightest = tightestCorner(contour)
   const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)
+  const flutes = (cutter: Millimetre, shank: Millimetre): Millimetre =>
+    flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH
+  const reach = zTop - zThrough + BREAK_THROUGH + HOLDER_CLEARANCE
   const chosen = chooseCutter(shop, {
     tightestCorner: tightest,
     largest,
     room: hole.room,
-    flutes: (cutter, shank) => flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH,
-    reach: zTop - zThrough + BREAK_THROUGH + HOLDER_CLEARANCE,
+    flutes,
+    reach,
     corner: port.corner.radius,
     cornerOn: port.corner.on === 'bore' && port.cut === 'level' ? 'on the bore' : "in the cutter's plane",
     cornerFor: wanted => cornerGiving(window, port.corner.radius, wanted),
   })
+  const tool = shop.tools.find(({ name }) => name === chosen.tools.cutter)
+  const shank = tool?.shank ?? chosen.cutter
+  const deepest = greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value + BREAK_THROUGH
+  const shankEnd = deepest - (tool?.fluteLength ?? Number.POSITIVE_INFINITY)
+  const rooms = asCut.shoulders.map(shoulder => shoulderRoom(frame, contour, shoulder, chosen.cutter, shank, shankEnd))
+  const face = toMachine(fixture, stand, [0, 0, 0])
   const pathLength = notebook.use(finishingPath, { P: girth(contour), D: chosen.cutter }, about)
   const outlineOn = (q: Millimetre): readonly EdgePoint[] =>
     points.toReversed().map(p => ({ azimuth: azimuthOn(frame, q, p.l), depth: -heightOn(frame, q, p) }))
@@ -112,6 +122,10 @@ export function planWindow(
       largestCutter: largest,
       tools: chosen.tools,
       tightestCorner: tightest,
+      needed: { flutes: flutes(chosen.cutter, shank), reach },
+      ...(rooms.length === 0 ? {} : { shoulderRoom: Math.min(...rooms) }),
+      farWallRoom: zThrough - BREAK_THROUGH - zFarWall,
+      fromFace: { x: x - face[0], z: z - face[2] },
       plunge: {
         zTop,
         zThrough,

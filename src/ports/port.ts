@@ -55,6 +55,14 @@ export type PortWindow = {
   }
   /** Straight cut: how far the top edge falls from its highest point to the lowest of the roof, along the bore. */
   readonly roofFall?: Millimetre
+  /** What the cutter must have: length below the shank, and stick-out. */
+  readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
+  /** Square to the cutter, from the shank to the nearest shoulder of the outside; absent where there is none. */
+  readonly shoulderRoom?: Millimetre
+  /** Along the cutter, from the end of the cut to the far wall of the bore. */
+  readonly farWallRoom?: Millimetre
+  /** From the centre of the top face as it stands, picked up after tilting. */
+  readonly fromFace?: { readonly x: Millimetre; readonly z: Millimetre }
   /** Length of the finishing path of the cutter's centre. */
   readonly pathLength: Millimetre
   /** Closed outlines, corners rounded, counter-clockwise seen from inside the bore. */

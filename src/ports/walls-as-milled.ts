@@ -7,9 +7,16 @@ import { edgesOn } from './edges-on.ts'
 import type { PortDesign } from './port-design.ts'
 import type { Resolved } from './port-edges.ts'
 import type { PortFault } from './port-finding.ts'
+import type { Shoulder } from './reach-needed.ts'
 
 /** The cylinders of the part as the ports are milled. */
-export type AsCut = { readonly bore: Millimetre; readonly outside: Millimetre; readonly topStock: Millimetre }
+export type AsCut = {
+  readonly bore: Millimetre
+  readonly outside: Millimetre
+  readonly topStock: Millimetre
+  /** Larger bands either side of the port's. */
+  readonly shoulders: readonly Shoulder[]
+}
 
 /** Over this share of the radius the side of a window leaves a knife edge. Common practice, no source. */
 const KNIFE_EDGE = 0.92
@@ -50,7 +57,16 @@ export function wallsAsMilled(
     const message = `reaches ${fixed(edge, 3)} mm from the axis, past the bore as cut, radius ${fixed(bore, 3)} mm`
     return { faults: [{ code: 'ports/misses-bore', message, hint: 'make the port narrower or turn it back less' }] }
   }
-  const asCut = { bore, outside: band.diameter / 2, topStock: asMilled.topStock }
+  const shoulders = bands
+    .filter(({ diameter }) => diameter > band.diameter)
+    .map(
+      ({ diameter, from, to }): Shoulder => ({
+        radius: diameter / 2,
+        depth: to <= band.from ? to : from,
+        side: to <= band.from ? 'above' : 'below',
+      }),
+    )
+  const asCut = { bore, outside: band.diameter / 2, topStock: asMilled.topStock, shoulders }
   const faults: PortFault[] = []
   if (edge > KNIFE_EDGE * radius) {
     const message = `reaches ${fixed(edge, 2)} mm from the axis of a bore of radius ${fixed(radius, 3)} mm: the wall runs out to a knife edge`

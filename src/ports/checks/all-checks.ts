@@ -14,6 +14,7 @@ import { pairSymmetry } from './pair-symmetry.ts'
 import type { PortCheck } from './port-check.ts'
 import { portingShare } from './porting-share.ts'
 import { shortCircuit } from './short-circuit.ts'
+import { shoulderClearance } from './shoulder-clearance.ts'
 import { streamsMeet } from './streams-meet.ts'
 import { thinLand } from './thin-land.ts'
 import { thinWall } from './thin-wall.ts'
@@ -44,6 +45,7 @@ export const PORT_CHECKS: readonly PortCheck[] = [
   transferNearExhaust,
   thinWall,
   farWallStrike,
+  shoulderClearance,
   edgeFallsAway,
   acuteEdge,
 ]

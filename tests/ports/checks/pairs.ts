@@ -110,6 +110,11 @@ export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly pas
     trips: { ports: [{ at: 60, back: 40, width: 20, up: 30, top: 20, height: 50 }] },
     passes: { ports: [{ at: 60, back: 40, width: 20, up: 30, top: 20, height: 47 }] },
   },
+  // A stream that falls into the bore brings the cutter from the flange's side.
+  'shoulder-clearance': {
+    trips: { ports: [{ ...blind, up: -30, top: 8 }] },
+    passes: { ports: [{ ...blind, up: -30, top: 20 }] },
+  },
   'edge-falls-away': {
     trips: { ports: [{ ...blind, cut: 'straight', up: 4, corner: { on: 'cutter', radius: 2 } }] },
     passes: { ports: [{ ...blind, cut: 'straight', up: 1, corner: { on: 'cutter', radius: 2 } }] },

@@ -1,0 +1,90 @@
+import { sineBarStack } from '../handbook/tilted-rotary.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { Degree, Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { toMachine } from './fixture-setting.ts'
+import type { PlannedPort } from './port.ts'
+
+/** One window in the order of cutting. */
+export type SettingStep = {
+  readonly port: string
+  /** Azimuth of the port, and which of its windows, counted from 1. */
+  readonly at: Degree
+  readonly window: number
+  readonly tilt: Degree
+  readonly rotary: Degree
+  readonly cutter: Millimetre
+}
+
+/** How the fixture is set, proved and picked up. */
+export type FixturePlan = {
+  /** Gauge blocks under a sine bar for each tilt other than 0, in the order of setting. */
+  readonly sineBar: Millimetre
+  readonly tilts: readonly {
+    readonly tilt: Degree
+    readonly stack: Millimetre
+    /** Centre of the top face, from which a ball or the face itself is picked up after tilting. */
+    readonly face: { readonly x: Millimetre; readonly z: Millimetre }
+  }[]
+  /** One line each, in the imperative: what to see move before the first chip. */
+  readonly provingMoves: readonly string[]
+  /** Fewest changes of tilt; at each tilt the rotary goes one way, and the other way at the next. */
+  readonly order: readonly SettingStep[]
+  readonly tiltChanges: number
+  readonly rotaryReversals: number
+}
+
+const SINE_BAR: Millimetre = 100
+
+/** Setting, proving and order of all windows together. */
+export function planFixture(
+  ports: readonly PlannedPort[],
+  { fixture }: Pick<Shop, 'fixture'>,
+  notebook: Notebook,
+): FixturePlan {
+  const order = orderOf(ports)
+  const tilts = order.map(({ tilt }) => tilt).filter((tilt, i, all) => all.indexOf(tilt) === i)
+  return {
+    sineBar: SINE_BAR,
+    tilts: tilts.map(tilt => {
+      const about = { about: `tilt ${tilt}°` }
+      const [x, , z] = toMachine(fixture, { tilt, rotary: 0 }, [0, 0, 0])
+      return { tilt, stack: notebook.use(sineBarStack, { tilt: Math.abs(tilt), l: SINE_BAR }, about), face: { x, z } }
+    }),
+    provingMoves: provingMoves(fixture),
+    order,
+    tiltChanges: Math.max(0, tilts.length - 1),
+    rotaryReversals: reversals(order.map(({ rotary }) => rotary)),
+  }
+}
+
+function orderOf(ports: readonly PlannedPort[]): readonly SettingStep[] {
+  const steps = ports.flatMap(({ name, at, windows }) =>
+    windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
+  )
+  const tilts = [...new Set(steps.map(({ tilt }) => tilt))].toSorted((a, b) => Math.abs(a) - Math.abs(b) || a - b)
+  return tilts.flatMap((tilt, i) => {
+    const way = i % 2 === 0 ? 1 : -1
+    return steps
+      .filter(step => step.tilt === tilt)
+      .toSorted((a, b) => way * (a.rotary - b.rotary) || a.window - b.window)
+  })
+}
+
+/** How often the rotary turns back on its way. */
+function reversals(angles: readonly Degree[]): number {
+  const moves = angles.slice(1).map((angle, i) => Math.sign(angle - (angles[i] ?? angle)))
+  const turns = moves.filter(move => move !== 0)
+  return turns.slice(1).filter((move, i) => move !== turns[i]).length
+}
+
+function provingMoves({ positiveRotary, headFaces }: Shop['fixture']): readonly string[] {
+  const toward = positiveRotary === 'Y to Z' ? '-Y' : '+Y'
+  const headMoves = headFaces === '+X' ? 'down' : 'up'
+  return [
+    'Set tilt 0 and rotary 0: the mark at azimuth 0 must face the spindle.',
+    `Index the rotary to +90: the mark must go toward ${toward}.`,
+    `Tilt by +5: the head end must go ${headMoves}.`,
+    'Move Y by +5: the cutter must go to the +Y side of the rotary centre line.',
+  ]
+}
