@@ -165,6 +165,7 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
       toward: -20,
       spread: 84,
       orFrom: [{ anchor: onPage({ x, z }), toward: 200 }],
+      mayCross: true,
       end: 'dot' as const,
     })),
     {
@@ -172,6 +173,7 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
       anchor: pivot,
       toward: 120,
       spread: 180,
+      mayCross: true,
       end: 'dot',
     },
     {
@@ -179,6 +181,7 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
       anchor: foot,
       toward: 60,
       spread: 180,
+      mayCross: true,
       end: 'dot',
     },
     {

@@ -128,6 +128,7 @@ function curveLabels(
             anchor: pointOn(across, up, middle.depth, middle.expected),
             toward: -45,
             spread: 60,
+            mayCross: true,
           },
         ]
       : []),

@@ -7,6 +7,7 @@ export type Labelled = Start & {
   readonly rows: readonly LabelRow[]
   readonly orFrom?: readonly Start[]
   readonly spread?: number
+  readonly mayCross?: boolean
   readonly reach?: readonly [Point, Point]
   readonly end?: 'arrow' | 'dot'
 }

@@ -14,6 +14,8 @@ export type Wanted = Start & {
   readonly orFrom?: readonly Start[]
   /** Farthest turn from that way, degrees; all round when left out. */
   readonly spread?: number
+  /** Its leader cannot but cross lines: what it is about lies within others. */
+  readonly mayCross?: boolean
   /** Nearest and farthest that the leader may reach. */
   readonly reach?: readonly [Point, Point]
 }
@@ -91,10 +93,10 @@ function placeInOrder(
 type Test = (place: Placed) => boolean
 
 function findPlace(label: Wanted, room: FreeRoom, fits: Test, isClear: Test, farthest: Point): Found | undefined {
-  const clear = firstPlace(label, room, isClear)
+  const clear = label.mayCross ? undefined : firstPlace(label, room, isClear)
   if (clear) return { place: clear, fault: 0 }
   const fitting = firstPlace(label, room, fits)
-  if (fitting) return { place: fitting, fault: 1 }
+  if (fitting) return { place: fitting, fault: label.mayCross ? 0 : 1 }
   const far = firstPlace({ ...label, spread: 180, reach: [2 * STEP, farthest] }, room, fits)
   return far && { place: far, fault: 3 }
 }
