@@ -27,6 +27,8 @@ const DEEPEST = 1
 /** Above this a nitrided surface burns and cracks in grinding, on diameter. Source: common practice, no source. */
 export const HEAVY_STOCK = 0.25
 const ROUNDS = 20
+/** What the trade leaves on diameter after nitriding, out of habit: common practice, no source. */
+const USUAL_STOCK = { from: 20, to: 60, grind: 0.2, hone: 0.03 } as const
 /** Clean-up to spare at the worst place beyond which more stock only costs wheel and furnace time: common practice, no source. */
 const SPARE = 0.01
 
@@ -65,7 +67,29 @@ export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain
   const stocks = chains.map((chain, at) =>
     chain.finishes.map((_, index) => fixedStock(chain, index, part.stock) ?? chosen.stocks[at]?.[index] ?? 0),
   )
-  return evaluate(part, shop, chains, chosen.growth, stocks, wall, removals(chains, chosen.cuts))
+  const orderedFor = usualRemovals(part, chains, chosen)
+  const growthThen = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth
+  return evaluate(part, shop, chains, growthThen ?? chosen.growth, stocks, wall, orderedFor)
+}
+
+/**
+ * Where the part file fixes a stock, the order bears the trade's habit too, for the sizes that have one, but never more:
+ * else any stock would be met by a deeper case, and none would be called deep.
+ */
+function usualRemovals(part: Part, chains: readonly FinishChain[], { stocks, cuts }: Round): readonly Removal[] {
+  const more = new Map(
+    chains.map((chain, at) => [
+      chain.surface,
+      chain.finishes.reduce((sum, { stockKey }, index) => {
+        const usual =
+          chain.kind !== 'face' && fixedStock(chain, index, part.stock) !== undefined ? USUAL_STOCK : undefined
+        const D = chain.final.nominal
+        const most = usual && D >= usual.from && D <= usual.to ? usual[stockKey === 'hone' ? 'hone' : 'grind'] : 0
+        return sum + Math.max(0, most - (stocks[at]?.[index] ?? 0)) / 2
+      }, 0),
+    ]),
+  )
+  return removals(chains, cuts).map(removal => ({ ...removal, most: removal.most + (more.get(removal.surface) ?? 0) }))
 }
 
 type Round = SettledStock & { readonly cuts: readonly (readonly Cut[])[]; readonly stocks: readonly Stocks[] }
