@@ -34,5 +34,8 @@ export type MaterialNeed = {
   /** Of all the bars to buy. */
   readonly mass: Kilogram
   readonly blankMass: Kilogram
+  /** Left of the last bar, stub and all. */
   readonly offcut: Millimetre
+  /** Why this bar: one line each. */
+  readonly because?: readonly string[]
 }

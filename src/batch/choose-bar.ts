@@ -1,0 +1,94 @@
+import {
+  barAllowance,
+  barDeviation,
+  centringError,
+  rolledDefectAllowance,
+  SETTING_ERRORS,
+  skinAllowance,
+} from '../handbook/bar-allowance.ts'
+import { BAR_FORMS, type BarForm, type BarSize } from '../handbook/bar-stock.ts'
+import type { MaterialGroup } from '../handbook/materials.ts'
+import { rowFor } from '../handbook/nominal-range.ts'
+import type { Millimetre } from '../units.ts'
+import { type Notebook, openNotebook } from '../working.ts'
+
+export type BarNeed = {
+  readonly group: MaterialGroup
+  /** Largest diameter that rough turning may leave, and the length of the blank that sticks out of the chuck. */
+  readonly diameter: Millimetre
+  readonly length: Millimetre
+}
+
+export type BarChoice =
+  | {
+      readonly ok: true
+      readonly form: BarForm
+      readonly bar: BarSize
+      readonly lower: Millimetre
+      readonly upper: Millimetre
+      /** On diameter, what must come off and what does at the thinnest bar. */
+      readonly allowance: Millimetre
+      readonly spare: Millimetre
+      readonly because: readonly string[]
+    }
+  | { readonly ok: false; readonly reason: string }
+
+/**
+ * The smallest listed bar that cleans up: at its lower limit it must still be over the turned diameter by the allowance.
+ * Where two forms come in that size, the cheaper one. The uses of the formulas for the bar chosen go into the notebook.
+ */
+export function chooseBar({ group, diameter, length }: BarNeed, notebook: Notebook): BarChoice {
+  const forms = BAR_FORMS[group]
+  if (forms.length === 0) return { ok: false, reason: `no list of bar sizes is at hand for ${group}` }
+  const best = forms
+    .flatMap(form => {
+      const bar = form.sizes.find(size => spareOf(form, size, diameter, length, openNotebook()).spare >= 0)
+      return bar ? [{ form, bar }] : []
+    })
+    .toSorted((a, b) => a.bar.diameter - b.bar.diameter)[0]
+  if (!best) {
+    const largest = Math.max(...forms.flatMap(form => form.sizes.map(size => size.diameter)))
+    return { ok: false, reason: `no listed bar up to ${largest} mm cleans up at ${round(diameter)} mm` }
+  }
+  const { form, bar } = best
+  const { allowance, spare } = spareOf(form, bar, diameter, length, notebook)
+  const lower = bar.diameter - bar.below
+  return {
+    ok: true,
+    form,
+    bar,
+    lower,
+    upper: bar.diameter + bar.above,
+    allowance,
+    spare,
+    because: [
+      `Ø${round(diameter)} after rough turning and ${round(allowance)} on diameter for the skin ask for ` +
+        `Ø${round(diameter + allowance)}; a Ø${bar.diameter} bar has at least ${round(lower)}`,
+      ...smallerFails(form, bar, diameter, length),
+    ],
+  }
+}
+
+const round = (millimetre: Millimetre): number => Number(millimetre.toFixed(2))
+
+/** What the thinnest bar of the size has over the turned diameter and the allowance. */
+function spareOf(form: BarForm, bar: BarSize, diameter: Millimetre, length: Millimetre, notebook: Notebook) {
+  const about = { about: 'bar' }
+  const error = rowFor(SETTING_ERRORS.rows, bar.diameter)
+  const epsilon = (form.surface === 'rough' ? error?.hotRolled : error?.machined) ?? 0
+  const rho_c = notebook.use(centringError, { T_b: 1000 * (bar.above + bar.below) }, about)
+  const rho = notebook.use(barDeviation, { D_c: form.bow, L: length, rho_c }, about)
+  const cleanUp = notebook.use(barAllowance, { Rz: form.Rz, T: form.T, rho, epsilon }, about) / 1000
+  const skin = notebook.use(skinAllowance, { s: bar.skin }, about)
+  const defects = form.rolled ? notebook.use(rolledDefectAllowance, { d: bar.diameter }, about) : 0
+  const allowance = Math.max(cleanUp, skin, defects)
+  return { allowance, spare: bar.diameter - bar.below - diameter - allowance }
+}
+
+/** Why the next smaller bar of the same form will not do. */
+function smallerFails(form: BarForm, bar: BarSize, diameter: Millimetre, length: Millimetre): readonly string[] {
+  const smaller = form.sizes[form.sizes.indexOf(bar) - 1]
+  if (!smaller) return []
+  const { spare } = spareOf(form, smaller, diameter, length, openNotebook())
+  return [`Ø${smaller.diameter} would be ${round(-spare)} short`]
+}
