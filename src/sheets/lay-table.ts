@@ -42,7 +42,8 @@ export function layTable(table: Element, width: Point, layout: Layout, parent: T
     }),
     undefined,
   )
-  const room = layout.bodyHeight - (head?.height ?? 0)
+  // A row leaves room for the head of its table and a heading above that.
+  const room = layout.bodyHeight - 3 * LINE_HEIGHT - (head?.height ?? 0)
   const body = (bodyRows ?? []).flatMap(row => laid(row, widths, across, { tag, type: 'TD', last: false, room }))
   if (head === undefined) return body
   const again: Slice = { ...head, items: untagged(head.items) }

@@ -22,6 +22,9 @@ export function slicesOf(nodes: readonly Node[], width: Point, layout: Layout, p
   })
 }
 
+/** Of one strip: a page with its heading. */
+const tallest = ({ bodyHeight }: Layout): Point => bodyHeight - 3 * LINE_HEIGHT
+
 const LOOSE = new Set(['table', 'figure', 'div', 'dl', 'hr'])
 
 /** One clear line round whatever is not running text; none under a heading. */
@@ -132,7 +135,7 @@ function figureSlices(figure: Element, width: Point, layout: Layout, parent?: Ta
   }
   const picture = layout.pictures.get(figure.attributes['data-picture'] ?? '')
   if (picture === undefined) return []
-  const scale = Math.min(1, width / picture.width, (layout.bodyHeight - 3 * LINE_HEIGHT) / picture.height)
+  const scale = Math.min(1, width / picture.width, tallest(layout) / picture.height)
   const tag: Tag = { type: 'Figure', alternative: picture.alternative, ...(parent && { parent }) }
   const x = place(picture.width * scale)
   return [

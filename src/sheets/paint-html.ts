@@ -78,17 +78,19 @@ function barsSvg({ width, height, rectangles, text }: Bars): string {
       width,
       height,
       alternative: `code: ${text}`,
-      marks: rectangles.map(({ x, y, width, height }) => ({
-        kind: 'path',
-        fill: { grey: 0 },
-        steps: [
-          { to: 'move', x, y },
-          { to: 'line', x: x + width, y },
-          { to: 'line', x: x + width, y: y + height },
-          { to: 'line', x, y: y + height },
-          { to: 'close' },
-        ],
-      })),
+      marks: [
+        {
+          kind: 'path',
+          fill: { grey: 0 },
+          steps: rectangles.flatMap(({ x, y, width, height }) => [
+            { to: 'move', x, y },
+            { to: 'line', x: x + width, y },
+            { to: 'line', x: x + width, y: y + height },
+            { to: 'line', x, y: y + height },
+            { to: 'close' },
+          ]),
+        },
+      ],
     },
     { trueSize: true },
   )

@@ -43,7 +43,8 @@ export const pair = (first: string, second: string): string => `${first}\u00a0/\
 
 /** Places for a size that no gauge was chosen for: those that show a tenth of the tolerance. */
 export function placesFor({ lower, upper }: Pick<Limits, 'lower' | 'upper'>): number {
-  const tolerance = upper - lower
+  // Differences of limits are a hair off: 48.9 less 48 must count as 0.9.
+  const tolerance = upper - lower + 1e-9
   return tolerance >= 0.9 ? 1 : tolerance >= 0.09 ? 2 : 3
 }
 

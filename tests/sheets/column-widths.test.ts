@@ -1,0 +1,33 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { columnWidths } from '../../src/sheets/column-widths.ts'
+
+const column = fc
+  .record({
+    least: fc.double({ min: 5, max: 40, noNaN: true }),
+    more: fc.double({ min: 0, max: 200, noNaN: true }),
+    writes: fc.boolean(),
+  })
+  .map(({ least, more, writes }) => ({ least, most: least + more, writes }))
+
+describe('widths of columns', () => {
+  it('fill the table and leave each its widest word where there is room for all', () => {
+    fc.assert(
+      fc.property(fc.array(column, { minLength: 1, maxLength: 9 }), needs => {
+        const widths = columnWidths(needs, 500, 6, true)
+        expect(widths.reduce((sum, width) => sum + width, 6 * (needs.length - 1))).toBeCloseTo(500, 6)
+        widths.forEach((width, index) => {
+          expect(width).toBeGreaterThanOrEqual((needs[index]?.least ?? 0) - 1e-6)
+        })
+      }),
+    )
+  })
+
+  it('give what is over to the columns that are written in', () => {
+    const needs = [
+      { least: 10, most: 20, writes: false },
+      { least: 51, most: 51, writes: true },
+    ]
+    expect(columnWidths(needs, 200, 0, true)).toEqual([20, 180])
+  })
+})

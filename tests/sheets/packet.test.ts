@@ -1,0 +1,96 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { describe, expect, it } from 'vitest'
+import { packet } from '../../src/sheets/packet.ts'
+import { subcontract } from '../../src/sheets/subcontract.ts'
+import type { Paper } from '../../src/sheets/theme.ts'
+import { demoPictures, demoPlan, templates, typeface } from './demo-packet.ts'
+
+const both = { pdf: true, html: true }
+const options = (paper: Paper) => ({ templates, typeface, formats: both, paper, units: 'mm' as const })
+const plan = demoPlan()
+const pictures = demoPictures(plan)
+
+/** The words of every page, as a general-purpose reader finds them. */
+async function textsOf(pdf: Uint8Array): Promise<readonly string[]> {
+  const document = await getDocument({ data: pdf.slice(), verbosity: 0 }).promise
+  const pages = Array.from({ length: document.numPages }, (_, index) => document.getPage(index + 1))
+  const contents = await Promise.all(pages.map(async page => (await page).getTextContent()))
+  return contents.map(({ items }) =>
+    items
+      .map(item => ('str' in item ? item.str : ''))
+      .join(' ')
+      .replace(/\s+/g, ' ')
+      .normalize('NFKC'),
+  )
+}
+
+describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
+  it('gives the same bytes for the same plan', async () => {
+    const [first, again] = [await packet(plan, pictures, options(paper)), await packet(plan, pictures, options(paper))]
+    expect(first.pdf && again.pdf && Buffer.compare(first.pdf, again.pdf)).toBe(0)
+    expect(first.html === again.html).toBe(true)
+  })
+
+  it('says on every page which part, batch, issue and sheet it is', async () => {
+    const { pdf } = await packet(plan, pictures, options(paper))
+    const pages = await textsOf(pdf ?? new Uint8Array())
+    pages.forEach((text, index) => {
+      for (const word of [
+        'OX-098-21 rev B',
+        '24-117',
+        '2026-11-25',
+        plan.fingerprint,
+        `${index + 1} of ${pages.length}`,
+      ]) {
+        expect(text).toContain(word)
+      }
+    })
+  })
+
+  it('prints every size of every operation, what to hold it by, and every caution', async () => {
+    const { pdf } = await packet(plan, pictures, options(paper))
+    const whole = (await textsOf(pdf ?? new Uint8Array())).join(' ').replaceAll(' ', '')
+    for (const { holding, cautions, sizes } of plan.operations) {
+      for (const text of [holding, ...cautions]) expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
+      for (const { lower, upper } of sizes) {
+        const found = [...whole.matchAll(/(\d+\.\d+)\/(\d+\.\d+)/g)].map(([, a, b]) =>
+          [Number(a), Number(b)].toSorted((a, b) => a - b),
+        )
+        const near = found.some(
+          ([a = 0, b = 0]) => a >= lower - 1e-6 && a - lower < 0.1 && b <= upper + 1e-6 && upper - b < 0.1,
+        )
+        expect(near, `${lower} / ${upper}`).toBe(true)
+      }
+    }
+  })
+})
+
+describe('the packet in HTML', () => {
+  it('asks nothing of the outside and carries every sheet', async () => {
+    const { html = '' } = await packet(plan, pictures, options('a4'))
+    expect(/(?:src|href)=|url\(|@import|<script/.exec(html)).toBeNull()
+    expect(html.match(/<section>/g)?.length).toBeGreaterThan(plan.operations.length)
+    for (const { name } of plan.operations) expect(html.includes(name), name).toBe(true)
+  })
+})
+
+describe('the order of an outside operation', () => {
+  it.each(
+    plan.operations.filter(({ place }) => place === 'outside').map(operation => [operation.name, operation] as const),
+  )('%s stands alone: sizes that come, sizes that go back, cautions', async (_, operation) => {
+    const { pdf } = await subcontract(plan, operation, pictures, options('a4'))
+    const text = (await textsOf(pdf ?? new Uint8Array())).join(' ')
+    for (const word of ['What comes to you', 'Must not happen', 'Packing', operation.name, plan.shop.name]) {
+      expect(text).toContain(word)
+    }
+  })
+})
+
+describe('the packet in inches', () => {
+  // Workings keep the units that their formulas are published in.
+  it('prints a bore of 48 mm as 1.88… on every sheet that is worked from', async () => {
+    const { html = '' } = await packet(plan, pictures, { ...options('letter'), units: 'inch' })
+    expect(html.includes('1.8898')).toBe(true)
+    expect(/48\.016/.exec((html.split('<h1>Workings')[0] ?? '').replace(/<svg.*?<\/svg>/gs, ''))).toBeNull()
+  })
+})
