@@ -1,11 +1,13 @@
 import { angle } from '../figures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../route/operation.ts'
+import type { Shape } from '../stock/stock.ts'
 import type { Box } from './box.ts'
 import { cropped } from './crop.ts'
 import { type Span, stackDimensions } from './dimension-stack.ts'
 import { type Block, labelBlock } from './label.ts'
 import { labelMarks } from './label-marks.ts'
+import { locatingMarks } from './locating-marks.ts'
 import { CUT, TREATED } from './marks.ts'
 import { type PartView, partMarks, partView } from './part-view.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
@@ -63,14 +65,18 @@ function drawAt(
   const above = Math.max(ABOVE, ...[...blocks.values()].map(({ height }) => height + ABOVE / 2))
   const frame: Box = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
   const length = onPaper((shape.bottom - shape.top) * scale)
-  const widest = Math.max(0, ...sizes.map(shown => labelOutside(shown, blocks.get(shown), shape.top, scale)))
+  const widest = Math.max(0, ...sizes.map(shown => labelOutside(shown, blocks.get(shown), shape, scale)))
   const left = Math.max((room.width - length) / 2, Math.min(widest + 2 * SIDE, room.width - length - SIDE))
   const drawing = partView(shape, plan.ports, view, isFinished(plan, operation), {
     left: left - onPaper(shape.top * scale),
     axis: above + onPaper(largestRadius(shape) * scale),
     scale,
   })
-  const marks = [...partMarks(drawing), ...workedMarks(operation, drawing, scale)]
+  const marks = [
+    ...partMarks(drawing),
+    ...workedMarks(operation, drawing, scale),
+    ...operation.locatedBy.flatMap(surface => locatingMarks(drawing, surface)),
+  ]
   const spans = sizes.flatMap(shown => spanOf(shown, drawing, blocks.get(shown)) ?? [])
   const stack = stackDimensions(
     spans.map(({ span }) => span),
@@ -88,7 +94,7 @@ function drawAt(
   const shown = new Set([...stacked, ...placed])
   return {
     marks: [...marks, ...stack.marks, ...labelled.marks],
-    missing: sizes.filter(size => !shown.has(size)),
+    missing: sizes.filter(size => !shown.has(size) && !size.onlyChecked),
     bottom: stack.bottom,
   }
 }
@@ -113,23 +119,22 @@ function spanOf(
   drawing: PartView,
   block: Block | undefined,
 ): { readonly shown: Shown; readonly span: Span } | undefined {
-  const depths = shown.size && dimensionedDepths(shown.size, drawing)
+  const depths = shown.size && dimensionedDepths(shown.size, drawing.shape)
   if (!depths || !block) return undefined
   const outside = outsideOf(drawing.shape)
   const [from, to] = depths.map(depth => drawing.at(depth, -radiusAt(outside, depth)))
   return from && to && { shown, span: { from: from.x, to: to.x, startFrom: from.y, startTo: to.y, block } }
 }
 
-/** Room that a depth's label wants to the left of the part, where it is too long for its own dimension line. */
-function labelOutside({ size }: Shown, block: Block | undefined, top: number, scale: number): Point {
-  if (!block || !size || (size.measure !== 'depth' && size.measure !== 'length')) return 0
-  const long =
-    size.measure === 'depth' ? (size.lower + size.upper) / 2 : size.feature === 'length' ? size.lower : 4 - top
-  return block.width + 8 > onPaper(long * scale) ? block.width : 0
+/** Room that the label of a length wants to the left of the part, where it is too long for its own dimension line. */
+function labelOutside({ size }: Shown, block: Block | undefined, shape: Shape, scale: number): Point {
+  const depths = size && dimensionedDepths(size, shape)
+  if (!block || !depths) return 0
+  return block.width + 8 > onPaper((depths[1] - depths[0]) * scale) ? block.width : 0
 }
 
 function captionOf(
-  { shape, process, surfaces }: PlannedOperation,
+  { shape, process, surfaces, locatedBy }: PlannedOperation,
   view: View,
   scale: number,
   missing: readonly Shown[],
@@ -139,6 +144,7 @@ function captionOf(
   return [
     `Scale ${scaleWritten(scale)}.`,
     ...(surfaces.length > 0 ? [worked] : []),
+    ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
     ...(shape.ported ? [`Section at azimuth ${angle(view.section, 0)}°, seen from ${angle(view.seenFrom, 0)}°.`] : []),
     ...(numbers.length > 0 ? [`Not shown: ${numbers.join(', ')}.`] : []),
   ].join('  ')

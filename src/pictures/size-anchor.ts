@@ -1,4 +1,4 @@
-import type { OperationSize } from '../stock/stock.ts'
+import type { OperationSize, Shape } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { around } from './box.ts'
 import type { XY } from './marks.ts'
@@ -12,7 +12,7 @@ export type Anchor = Start & { readonly spread: number; readonly orFrom?: readon
 /** A length along the part that is drawn as a dimension line: two depths. */
 export function dimensionedDepths(
   { feature, measure, edge, lower, upper }: OperationSize,
-  { shape }: PartView,
+  shape: Shape,
 ): readonly [Millimetre, Millimetre] | undefined {
   if (measure !== 'length' && measure !== 'depth') return undefined
   const band = outsideOf(shape).find(({ name }) => name === feature)
@@ -27,25 +27,34 @@ export function sizeAnchor(feature: string, view: PartView): Anchor | undefined 
   if (outside) return { anchor: at(clearMiddle(outside, gaps, 'outer'), outside.radius), toward: -80, spread: 84 }
   const bore = boreOf(shape).find(({ name, radius }) => name === feature && radius > 0)
   if (bore) return { anchor: at(clearMiddle(bore, gaps, 'inner'), bore.radius), toward: 80, spread: 84 }
-  const face = feature === 'top' ? shape.top : feature === 'bottom' ? shape.bottom : undefined
+  const face = feature === 'top' ? shape.top : feature === 'bottom' || feature === 'length' ? shape.bottom : undefined
   if (face !== undefined) {
     return { anchor: at(face, -radiusAt(outsideOf(shape), face) / 2), toward: feature === 'top' ? 180 : 0, spread: 72 }
   }
   return portAnchor(feature, view)
 }
 
-/** The middle of the longest stretch that no window interrupts. */
-function clearMiddle({ from, to }: Stretch, gaps: readonly Gap[], edge: 'inner' | 'outer'): Millimetre {
+function clearMiddle(stretch: Stretch, gaps: readonly Gap[], edge: 'inner' | 'outer'): Millimetre {
+  const [from, to] = longestClear(stretch, gaps, edge)
+  return (from + to) / 2
+}
+
+/** The longest part of a stretch that no window interrupts. */
+export function longestClear(
+  { from, to }: Stretch,
+  gaps: readonly Gap[],
+  edge: 'inner' | 'outer',
+): readonly [Millimetre, Millimetre] {
   const ends = [from, ...gaps.flatMap(gap => [...gap[edge]]), to].filter(depth => depth >= from && depth <= to)
   const sorted = ends.toSorted((a, b) => a - b)
-  let best = [from, to] as const
+  let best: readonly [Millimetre, Millimetre] = [from, to]
   let longest = 0
   for (let index = 0; index + 1 < sorted.length; index++) {
     const [start, end] = [sorted[index] ?? from, sorted[index + 1] ?? to]
     const inWindow = gaps.some(gap => (start + end) / 2 > gap[edge][0] && (start + end) / 2 < gap[edge][1])
     if (!inWindow && end - start > longest) [best, longest] = [[start, end], end - start]
   }
-  return (best[0] + best[1]) / 2
+  return best
 }
 
 /** A port is pointed at on the outside where it is seen there, else in the section, else on the far bore wall. */

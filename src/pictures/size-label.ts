@@ -13,6 +13,8 @@ export type Shown = {
   /** The one size of a surface; a port has several. */
   readonly size?: OperationSize
   readonly rows: readonly LabelRow[]
+  /** Nothing but inspection numbers: what is checked here and not made here. */
+  readonly onlyChecked?: boolean
 }
 
 type Names = { readonly bores: ReadonlySet<string>; readonly ports: ReadonlySet<string> }
@@ -39,8 +41,34 @@ export function shownSizes(
     const name = { lines: features, bold: true }
     return { features, rows: [name, ...bySize.map(group => rowOf(group, here, bores))] }
   })
-  return [...surfaces, ...labelled]
+  return withChecks([...surfaces, ...labelled], here)
 }
+
+/** Inspection rows of the operation that no size stands for: roughness, form, all that a check measures. */
+function withChecks(shown: readonly Shown[], here: readonly Characteristic[]): readonly Shown[] {
+  const tied = new Set(shown.flatMap(({ rows }) => rows.flatMap(({ numbers = [] }) => numbers)))
+  const rest = here.filter(({ number }) => !tied.has(number))
+  const rowsFor = (features: readonly string[]): readonly LabelRow[] => {
+    const numbers = rest.filter(({ feature }) => features.includes(feature)).map(({ number }) => number)
+    const count = Math.ceil(numbers.length / A_ROW)
+    return Array.from({ length: count }, (_, row) => ({
+      numbers: numbers.slice(row * A_ROW, (row + 1) * A_ROW),
+      lines: [],
+    }))
+  }
+  const first = shown.map(
+    ({ features }, index) => shown.findIndex(other => other.features[0] === features[0]) === index,
+  )
+  const named = new Set(shown.flatMap(({ features }) => features))
+  const others = [...new Set(rest.map(({ feature }) => feature))].filter(feature => !named.has(feature))
+  return [
+    ...shown.map((one, index) => (first[index] ? { ...one, rows: [...one.rows, ...rowsFor(one.features)] } : one)),
+    ...others.map(feature => ({ features: [feature], rows: rowsFor([feature]), onlyChecked: true })),
+  ]
+}
+
+/** Circles in one row of a label. */
+const A_ROW = 4
 
 const likeness = (sizes: readonly OperationSize[]): string =>
   sizes.map(({ measure, edge, lower, upper }) => [measure, edge, lower.toFixed(4), upper.toFixed(4)].join()).join(' ')

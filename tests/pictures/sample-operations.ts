@@ -187,12 +187,19 @@ const GIVEN: readonly Given[] = [
   ['final-inspection', 'final inspection', 'inspect', 'house', [], HONED, []],
 ]
 
+const LOCATED_BY: Partial<Record<Purpose, readonly string[]>> = {
+  'finish-turn': ['bore', 'bottom'],
+  'mill-ports': ['seat', 'top'],
+  'grind-outside': ['bore'],
+  'hone-bore': ['seat', 'top'],
+}
+
 export const OPERATIONS: readonly PlannedOperation[] = GIVEN.map(
   ([purpose, name, process, place, surfaces, leaves, sizes], index): PlannedOperation => ({
     ...({ number: (index + 1) * 10, purpose, name, process, place, surfaces } satisfies Partial<Operation>),
     workCentre: 'lathe',
     holding: 'three-jaw chuck',
-    locatedBy: [],
+    locatedBy: LOCATED_BY[purpose] ?? [],
     because: [],
     cautions: [],
     sizes,

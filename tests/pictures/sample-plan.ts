@@ -4,8 +4,40 @@ import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Ladder, StockEntry } from '../../src/stock/stock.ts'
 import { between, OPERATIONS, PORTS } from './sample-operations.ts'
 
-const CHARACTERISTICS: readonly Characteristic[] = OPERATIONS.flatMap(operation =>
-  operation.sizes.map(({ feature, measure, edge, nominal, lower, upper }) => ({
+/** What the final inspection measures beyond the sizes of the operations. */
+const FINAL: readonly (readonly [string, string, string, number | undefined, number | undefined])[] = [
+  ['bore diameter', 'bore', 'mm', 48, 48.016],
+  ['bore roughness Ra', 'bore', 'µm', undefined, 0.3],
+  ['bore cylindricity', 'bore', 'mm', undefined, 0.006],
+  ['seat diameter', 'seat', 'mm', 54.971, 54.99],
+  ['seat runout', 'seat', 'mm', undefined, 0.015],
+  ['top face flatness', 'top', 'mm', undefined, 0.01],
+  ['length', 'length', 'mm', 91.95, 92.05],
+  ['exhaust top edge', 'exhaust', 'mm', 40.37, 40.47],
+  ['boost top edge', 'boost', 'mm', 46.37, 46.47],
+  ['surface hardness', 'coupon', 'HV', 550, undefined],
+]
+
+const CHARACTERISTICS: readonly Characteristic[] = OPERATIONS.flatMap(operation => [
+  ...(operation.purpose === 'final-inspection'
+    ? FINAL.map(([name, feature, unit, lower, upper]) => ({
+        name,
+        feature,
+        unit,
+        ...(lower !== undefined && { lower }),
+        ...(upper !== undefined && { upper }),
+        gauge: 'as the plan says',
+        uncertainty: 0.002,
+        accept: {},
+        places: 3,
+        operation: operation.number,
+        stage: 'final' as const,
+        critical: false,
+        sample: 12,
+        plan: 'every piece',
+      }))
+    : []),
+  ...operation.sizes.map(({ feature, measure, edge, nominal, lower, upper }) => ({
     name: `${feature} ${edge ?? ''} ${measure}`,
     nominal,
     lower,
@@ -22,7 +54,7 @@ const CHARACTERISTICS: readonly Characteristic[] = OPERATIONS.flatMap(operation 
     sample: 3,
     plan: 'common practice',
   })),
-).map((characteristic, index) => ({ number: index + 1, ...characteristic }))
+]).map((characteristic, index) => ({ number: index + 1, ...characteristic }))
 
 const state = (operation: number, name: string, lower: number, upper: number): Ladder['states'][number] => ({
   operation,
