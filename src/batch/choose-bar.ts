@@ -1,14 +1,9 @@
-import {
-  barAllowance,
-  barDeviation,
-  centringError,
-  rolledDefectAllowance,
-  SETTING_ERRORS,
-  skinAllowance,
-} from '../handbook/bar-allowance.ts'
+import { barBow, centringError, rolledDefectAllowance, skinAllowance } from '../handbook/bar-allowance.ts'
 import { BAR_FORMS, type BarForm, type BarSize } from '../handbook/bar-stock.ts'
+import { allowanceOfRevolution, spatialDeviation } from '../handbook/machining-allowance.ts'
 import type { MaterialGroup } from '../handbook/materials.ts'
 import { rowFor } from '../handbook/nominal-range.ts'
+import { CHUCK_SETTING } from '../handbook/surface-before.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook } from '../working.ts'
 
@@ -74,11 +69,12 @@ const round = (millimetre: Millimetre): number => Number(millimetre.toFixed(2))
 /** What the thinnest bar of the size has over the turned diameter and the allowance. */
 function spareOf(form: BarForm, bar: BarSize, diameter: Millimetre, length: Millimetre, notebook: Notebook) {
   const about = { about: 'bar' }
-  const error = rowFor(SETTING_ERRORS.rows, bar.diameter)
-  const epsilon = (form.surface === 'rough' ? error?.hotRolled : error?.machined) ?? 0
-  const rho_c = notebook.use(centringError, { T_b: 1000 * (bar.above + bar.below) }, about)
-  const rho = notebook.use(barDeviation, { D_c: form.bow, L: length, rho_c }, about)
-  const cleanUp = notebook.use(barAllowance, { Rz: form.Rz, T: form.T, rho, epsilon }, about) / 1000
+  const setting = rowFor(CHUCK_SETTING, bar.diameter)
+  const epsilon = (form.surface === 'rough' ? setting?.hotRolled : setting?.machined) ?? 0
+  const rho_1 = notebook.use(barBow, { D_c: form.bow, L: length }, about)
+  const rho_2 = notebook.use(centringError, { T_b: 1000 * (bar.above + bar.below) }, about)
+  const rho = notebook.use(spatialDeviation, { rho_1, rho_2 }, about)
+  const cleanUp = notebook.use(allowanceOfRevolution, { Rz: form.Rz, T: form.T, rho, epsilon }, about) / 1000
   const skin = notebook.use(skinAllowance, { s: bar.skin }, about)
   const defects = form.rolled ? notebook.use(rolledDefectAllowance, { d: bar.diameter }, about) : 0
   const allowance = Math.max(cleanUp, skin, defects)
