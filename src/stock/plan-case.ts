@@ -13,6 +13,7 @@ import { orderedDepth } from './case-depth.ts'
 import { caseFigures, caseTemperature } from './case-figures.ts'
 import { caseFinding } from './case-finding.ts'
 import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
+import { caseOrder } from './case-order.ts'
 import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
 import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
@@ -131,6 +132,7 @@ export function planCase(
       treated: treatedSides(part),
       limitHardness: figures.limit,
       hardnessAfter: after,
+      order: caseOrder(part, window, figures, ordered.least, temperature),
     },
     findings: [
       ...before,
@@ -162,8 +164,8 @@ function shareFindings(
   N: Millimetre,
 ): readonly Finding[] {
   const { warn } = term === 'NHD' ? REMOVAL_SHARE : REMOVAL_SHARE_CARBURISED
-  return removal.flatMap(({ surface, most }) =>
-    most / N <= warn + 1e-9
+  return removal.flatMap(({ surface, most, face }) =>
+    face || most / N <= warn + 1e-9
       ? []
       : [
           caseFinding(

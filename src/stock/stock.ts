@@ -85,6 +85,22 @@ export type CasePlan = {
   readonly limitHardness?: Vickers
   /** At the finished surface where least, middle and most come off. */
   readonly hardnessAfter?: readonly HardnessAfter[]
+  readonly order?: CaseOrder
+}
+
+/** What the hardener must know besides the case itself. */
+export type CaseOrder = {
+  /** Nitriding, case or surface hardening depth: by its standard letters. */
+  readonly term: 'NHD' | 'CHD' | 'SHD'
+  /** Asked for after finishing. */
+  readonly hardness?: Vickers
+  /** Test load of the surface as hardened: `HV1`. */
+  readonly surfaceLoad: string
+  /** Of the bar. */
+  readonly barHardness?: Vickers
+  readonly temper?: Celsius
+  readonly stressRelief?: Celsius
+  readonly masked: readonly string[]
 }
 
 export type HardnessBand = { readonly low: Vickers; readonly expected: Vickers; readonly high: Vickers }
