@@ -8,6 +8,7 @@ export type FindingCode =
   | RouteCode
   | StockCode
   | CaseCode
+  | PlatingCode
   | PortCode
   | CuttingCode
   | BatchCode
@@ -65,6 +66,16 @@ type StockCode =
   | 'stock/impossible'
   | 'stock/thin'
   | 'stock/unused'
+
+/** Plated surfaces: src/stock/plan-plating. */
+type PlatingCode =
+  | 'plating/bake'
+  | 'plating/bake-unknown'
+  | 'plating/material'
+  | 'plating/on-case'
+  | 'plating/phosphate'
+  | 'plating/port-edges'
+  | 'plating/thickness'
 
 /** What the hardener is asked for: src/stock/plan-case. */
 type CaseCode =
