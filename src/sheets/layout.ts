@@ -167,8 +167,7 @@ function columnSlices(row: Element, width: Point, layout: Layout, parent?: Tag):
     return { height, items: placed }
   })
   const height = Math.max(0, ...cells.map(cell => cell.height))
-  if (height <= layout.bodyHeight)
-    return height > 0 ? [{ height, gap: 0, items: cells.flatMap(cell => cell.items) }] : []
+  if (height <= tallest(layout)) return height > 0 ? [{ height, gap: 0, items: cells.flatMap(cell => cell.items) }] : []
   return elements(row).flatMap((cell, index) => {
     const slices = slicesOf(cell.children, width, layout, parent)
     return index > 0 ? withGap(slices, LINE_HEIGHT) : slices
