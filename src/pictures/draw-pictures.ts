@@ -1,4 +1,5 @@
 import type { Plan } from '../plan/plan.ts'
+import { drawEdges } from './edge-curves.ts'
 import { milledShape } from './finished-part.ts'
 import { drawFixture } from './fixture-elevation.ts'
 import { drawHardnessCurve } from './hardness-curve.ts'
@@ -41,6 +42,7 @@ function portPictures(plan: Plan, measure: Measure): readonly Named[] {
     ['map', drawPortMap(plan, 'bore', WIDTH, measure)],
     ['map-true-size', drawPortMap(plan, 'bore at true size', WIDTH, measure)],
     ['map-outside-true-size', drawPortMap(plan, 'outside at true size', WIDTH, measure)],
+    ['edges', drawEdges(plan, WIDTH, measure)],
     ...fixturePictures(plan, measure),
     ...(plan.ports.some(({ opens }) => opens !== undefined)
       ? ([['timing', drawTimingCircle(plan, TIMING_ROOM, measure)]] as const)

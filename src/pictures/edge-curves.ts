@@ -1,0 +1,146 @@
+import { angle, fixed } from '../figures.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
+import { type Degree, degrees, type Millimetre, wrapped } from '../units.ts'
+import { around } from './box.ts'
+import { captionBlock } from './caption.ts'
+import { boreRadius, finishedShape } from './finished-part.ts'
+import { labelColumn } from './label-column.ts'
+import { DASHED, line, OUTLINE, polyline, SMALL, text, type XY } from './marks.ts'
+import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
+import { scaleWritten } from './scale.ts'
+
+const ENLARGED: readonly number[] = [200, 100, 50, 20, 10, 5, 2, 1]
+const PANEL = { height: onPaper(34), curve: onPaper(14), side: onPaper(9), head: 26 }
+const ACROSS = 2
+
+/** The roof of a window between its corners: depth below the finished top face against azimuth from the middle. */
+export function roofOf(
+  window: PortWindow,
+  outline: readonly EdgePoint[],
+  corner: Millimetre,
+  radius: Millimetre,
+): readonly EdgePoint[] {
+  const turned = outline.map(({ azimuth, depth }) => ({ azimuth: wrapped(azimuth - window.at), depth }))
+  const depths = turned.map(({ depth }) => depth)
+  const middle = (Math.min(...depths) + Math.max(...depths)) / 2
+  const azimuths = turned.map(({ azimuth }) => azimuth)
+  const inward: Degree = degrees(corner / radius) * 1.02
+  const [from, to] = [Math.min(...azimuths) + inward, Math.max(...azimuths) - inward]
+  return turned
+    .filter(({ azimuth, depth }) => depth < middle && azimuth >= from && azimuth <= to)
+    .toSorted((a, b) => a.azimuth - b.azimuth)
+}
+
+/** The timing edges enlarged: what the bore's last cut moves them by, and how a straight cut falls away from level. */
+export function drawEdges(plan: Plan, width: Point, measure: Measure): Picture {
+  const shape = finishedShape(plan)
+  const ports = unlike(plan.ports)
+  const roofs = ports.flatMap(port => {
+    const [window] = port.windows
+    if (!shape || !window) return []
+    const radius = boreRadius(shape, port.top)
+    const { finished, asCut } = window.outline
+    return [
+      {
+        port,
+        window,
+        finished: roofOf(window, finished, port.corner, radius),
+        asCut: roofOf(window, asCut, port.corner, radius),
+      },
+    ]
+  })
+  const shown = roofs.filter(({ finished, asCut }) => finished.length > 1 && asCut.length > 1)
+  const spans = shown.map(({ finished, asCut }) =>
+    around([...finished, ...asCut].map(({ azimuth, depth }) => ({ x: azimuth, y: depth }))),
+  )
+  const widest = Math.max(1e-6, ...spans.map(({ height }) => height))
+  const scale = ENLARGED.find(enlarged => onPaper(widest * enlarged) <= PANEL.curve) ?? 1
+  const panelWidth = width / ACROSS
+  const marks = shown.flatMap((roof, index) => {
+    const corner = { x: (index % ACROSS) * panelWidth, y: Math.floor(index / ACROSS) * PANEL.height }
+    return panelMarks(roof, spans[index]?.y ?? 0, corner, panelWidth, scale, measure)
+  })
+  const caption = captionBlock(
+    [
+      `Top edges between their corners, seen from inside. Depth ${scaleWritten(scale)}; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.`,
+    ],
+    width,
+    measure,
+  )
+  const height = Math.ceil(shown.length / ACROSS) * PANEL.height + caption.height
+  return {
+    width,
+    height,
+    alternative: `Top edges of ${plan.part.number} enlarged: ${shown.map(({ port, window }) => `${port.name} finished ${fixed(window.edges.finished.highest, 2)}`).join(', ')}.`,
+    marks: [...marks, ...caption.marksAt(height)],
+  }
+}
+
+/** One of every mirrored pair: ports whose edges and cut are the same. */
+function unlike(ports: readonly PlannedPort[]): readonly PlannedPort[] {
+  const key = ({ top, up, back, width }: PlannedPort): string =>
+    [top, up, back, width].map(value => fixed(value, 4)).join()
+  return ports.filter((port, index) => ports.findIndex(other => key(other) === key(port)) === index)
+}
+
+type Roof = {
+  readonly port: PlannedPort
+  readonly window: PortWindow
+  readonly finished: readonly EdgePoint[]
+  readonly asCut: readonly EdgePoint[]
+}
+
+function panelMarks(
+  { port, finished, asCut }: Roof,
+  highest: Millimetre,
+  corner: XY,
+  width: Point,
+  scale: number,
+  measure: Measure,
+): readonly Mark[] {
+  const all = [...finished, ...asCut].map(({ azimuth }) => azimuth)
+  const [least, most] = [Math.min(...all), Math.max(...all)]
+  const left = corner.x + PANEL.side
+  const run = width - PANEL.side - onPaper(34)
+  const top = corner.y + PANEL.head
+  // Seen from inside: azimuth runs to the left.
+  const at = ({ azimuth, depth }: EdgePoint): XY => ({
+    x: left + ((most - azimuth) / (most - least)) * run,
+    y: top + onPaper((depth - highest) * scale),
+  })
+  const curves = [polyline(finished.map(at), OUTLINE), polyline(asCut.map(at), DASHED)]
+  const crank = port.dAnglePerTenth === undefined ? '' : `, 0.1 mm is ${angle(port.dAnglePerTenth, 2)}° of crank`
+  const title = text({ x: corner.x, y: corner.y + 12 }, port.name, { size: SMALL, bold: true })
+  const after = measure(port.name, SMALL, true) + 6
+  const heading = [title, text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}`)]
+  const bar = barMarks({ x: corner.x + onPaper(4), y: top }, scale)
+  const ends = [
+    { words: 'finished', roof: finished },
+    { words: 'as cut', roof: asCut },
+  ].flatMap(({ words, roof }) => {
+    const [first] = roof
+    if (!first) return []
+    const edge = Math.min(...roof.map(({ depth }) => depth))
+    return [{ rows: [{ lines: [`${words} ${fixed(edge, 3)}`] }], anchor: at(first) }]
+  })
+  const column = {
+    x: left + run + onPaper(4),
+    side: 'right' as const,
+    top: corner.y + 16,
+    bottom: corner.y + PANEL.height,
+  }
+  return [...curves, ...heading, ...bar, ...labelColumn(ends, column, measure)]
+}
+
+/** How much 0.1 mm is. */
+function barMarks({ x, y }: XY, scale: number): readonly Mark[] {
+  const length = scale >= 20 ? 0.1 : scale >= 5 ? 0.5 : 2
+  const bottom = y + onPaper(length * scale)
+  return [
+    line({ x, y }, { x, y: bottom }),
+    line({ x: x - 2, y }, { x: x + 2, y }),
+    line({ x: x - 2, y: bottom }, { x: x + 2, y: bottom }),
+    text({ x, y: bottom + 10 }, `${length} mm`, { anchor: 'middle' }),
+  ]
+}
