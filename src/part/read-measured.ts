@@ -45,6 +45,9 @@ export function readReached(root: View): Shop['reached'] {
     const grade = readGrade(view, 'grade')
     const surface = readHardness(view, 'surface')
     const core = readHardness(view, 'core')
-    return grade === undefined || !surface || !core ? [] : [{ grade, surface: surface.HV, core: core.HV }]
+    const constant = view.raw('depth-constant')
+    const depthConstant = typeof constant === 'number' && constant > 0 && constant <= 0.3 ? constant : undefined
+    if (grade === undefined || !surface || !core) return []
+    return [{ grade, surface: surface.HV, core: core.HV, ...present({ depthConstant }) }]
   })
 }
