@@ -127,6 +127,14 @@ describe('depth and hardness', () => {
     expect(severity(hardenedBy({ depth: { least: 0.15 } }), 'case/depth-share', 0.12)).toBe('warning')
     expect(severity(SLEEVE, 'case/depth-share', 0.099)).toBeUndefined()
   })
+  it('judges a face by the depth left on it alone: nothing slides there', () => {
+    const face = { surface: 'top', least: 0, nominal: 0.07, most: 0.15, face: true as const }
+    const { case: planned, findings } = planCase(SLEEVE, SHOP, [face], 4)
+    expect(planned?.ordered.least).toBe(0.35)
+    expect(findings.map(({ code }) => code)).not.toContain('case/depth-share')
+    // 0.20 to be left and 0.15 off, where half of the case and 500 HV would ask the same of a running surface.
+    expect(planCase(SLEEVE, SHOP, [{ ...face, most: 0.25 }], 4).case?.ordered.least).toBe(0.45)
+  })
   it('warns where the low model falls under the hardness asked', () => {
     // 0.30 mm with 0.0975 off: 498.7 HV by the low model.
     expect(severity(SLEEVE, 'case/hardness-after', 0.0975)).toBe('warning')
@@ -169,6 +177,7 @@ describe('room for the case (limits: ISO 18669 pins for the wall; bridges common
     expect(severity(deep, 'case/wall-eaten', 0, 3.4)).toBeUndefined()
     expect(severity(deep, 'case/wall-eaten', 0, 3.2)).toBe('warning')
     expect(severity(deep, 'case/wall-eaten', 0, 2.4)).toBe('warning')
+    expect(severity(deep, 'case/wall-eaten', 0, 2.3)).toBe('error')
     expect(severity(deep, 'case/wall-eaten', 0, 1.6)).toBe('error')
     expect(severity(deep, 'case/wall-eaten', 0, 1.4)).toBe('warning')
   })
