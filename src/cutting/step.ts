@@ -27,8 +27,14 @@ export type Step = {
   /** All passes of the step on one piece. */
   readonly time: Minute
   readonly force?: Newton
+  /** From sharp tools by one table to worn ones, or older ones, by another. */
+  readonly forceBand?: { readonly least: Newton; readonly most: Newton }
   readonly power?: Kilowatt
   readonly deflection?: Micrometre
+  /** Grinding: the wheel, while speeds and feed above are the work's. m/s. */
+  readonly wheel?: { readonly speed: number; readonly spindleSpeed: SpindleSpeed }
+  /** Milling: 1200 N/mm² over the bending stress where the flutes run out. */
+  readonly breakageMargin?: number
   /** What kept the step from the handbook's value: `spindle speed limit 12000 rpm`. */
   readonly limitedBy?: string
   /** Plain remarks printed beside the step: wheel, stone, coolant. */

@@ -157,6 +157,17 @@ export type Habits = {
   readonly couponPieces: number
 }
 
+/** What a control wants written instead of the plain words. `{tool}` stands for the tool's number. */
+export type NcWords = {
+  readonly toolChange?: string
+  readonly clamp?: string
+  readonly unclamp?: string
+  readonly coolantOn?: string
+  readonly coolantOff?: string
+  /** Letter of the axis that sets the tilt; without one it is set by hand. */
+  readonly tiltAxis?: string
+}
+
 export type Shop = {
   readonly name: string
   readonly fixture: Fixture
@@ -174,6 +185,8 @@ export type Shop = {
     /** Nitriding depth constant at 520 °C, mm/h^0.5. */
     readonly depthConstant?: number
   }[]
+  /** Words of the control that mills the ports, where they are not those of ISO 6983. */
+  readonly ncWords?: NcWords
   /** Thresholds of the rules about ports that the works sets for itself, by `<rule>.<threshold>`. */
   readonly portChecks?: Readonly<Record<string, number>>
   /** Pointers that the shop file itself sets: a figure without one is the built-in default. */

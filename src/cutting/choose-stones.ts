@@ -1,0 +1,93 @@
+import { HONING_GRITS, STONE_RULES } from '../handbook/honing-data.ts'
+import type { Roughness } from '../limits.ts'
+import type { Millimetre } from '../units.ts'
+import type { CuttingTask } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import type { Belt } from './ports-and-wheel.ts'
+import type { BandCut } from './turned-cuts.ts'
+
+export type Stones = {
+  readonly name: string
+  readonly length: Millimetre
+  readonly count: number
+  readonly abrasive: 'A' | 'C' | 'CBN'
+  readonly grit: number
+  /** Ra that they leave, µm. */
+  readonly leaves: readonly [number, number]
+}
+
+export type StonePair = { readonly last: Stones; readonly rough?: Stones }
+
+/** Written `A 220`, `C 150`, `CBN 280`. */
+const MARK = /^(A|C|CBN)\s*(\d+)/
+
+/** The stones that leave the roughness wanted, and coarser ones to take the stock with; long enough for ports and stroke. */
+export function chooseStones(
+  task: CuttingTask,
+  cut: BandCut,
+  wanted: Roughness,
+  belt: Belt | undefined,
+): StonePair | undefined {
+  const iron = task.material.family === 'grey iron' || task.material.family === 'ductile iron'
+  const stones = allStones(task)
+  const least = leastLength(belt)
+  const most = (cut.length - STONE_RULES.shortestStroke) / (1 - 2 * STONE_RULES.overrun)
+  const long = stones.filter(({ length }) => length >= least - 1e-9 && length <= most + 1e-9)
+  if (long.length === 0) {
+    refuse(task, cut, belt, stones, least, most)
+    return undefined
+  }
+  const suited = long.filter(({ abrasive }) => (abrasive === 'C') === iron)
+  const usable = (suited.length > 0 ? suited : long).toSorted((a, b) => a.grit - b.grit || b.length - a.length)
+  const fine = usable.find(({ leaves }) => leaves[1] <= wanted + 1e-9)
+  const last = fine ?? usable.at(-1)
+  if (!last) return undefined
+  if (!fine) {
+    task.report({
+      code: 'cutting/stones-leave-more',
+      severity: 'warning',
+      message: `${cut.feature} wants Ra ${wanted}; the finest stones on hand, ${last.name}, leave ${last.leaves[0]} to ${last.leaves[1]} (memory, ±40 %)`,
+      hint: 'list finer stones, or run more strokes after size and measure',
+      path: '/body/bore',
+    })
+  }
+  const rough = usable.find(({ grit }) => grit < last.grit)
+  return { last, ...(rough ? { rough } : {}) }
+}
+
+const allStones = ({ shop }: CuttingTask): readonly Stones[] =>
+  shop.tools.flatMap(({ name, kind, length, teeth, grade }) => {
+    const mark = MARK.exec(grade ?? '')
+    const [abrasive, grit] = [mark?.[1], Number(mark?.[2])]
+    const row = HONING_GRITS.findLast(known => known.grit <= grit)
+    if (kind !== 'hone' || length === undefined || !row) return []
+    if (abrasive !== 'A' && abrasive !== 'C' && abrasive !== 'CBN') return []
+    return [{ name, length, count: teeth ?? 0, abrasive, grit, leaves: abrasive === 'CBN' ? row.cbn : row.alumina }]
+  })
+
+/** Over ports: twice the tallest, and the whole belt with a quarter of the stone beyond it at each side. */
+const leastLength = (belt: Belt | undefined): Millimetre =>
+  belt === undefined
+    ? 0
+    : Math.max(STONE_RULES.overTallestPort * belt.tallest, belt.height / (1 - 2 * STONE_RULES.beyondBelt))
+
+function refuse(
+  task: CuttingTask,
+  cut: BandCut,
+  belt: Belt | undefined,
+  stones: readonly Stones[],
+  least: Millimetre,
+  most: Millimetre,
+): void {
+  const onHand = [...new Set(stones.map(({ length }) => length))].map(length => `${figure(length)}`).join(', ')
+  const shorter = belt !== undefined && stones.length > 0 && stones.every(({ length }) => length < least)
+  task.report({
+    code: shorter ? 'cutting/stones-and-ports' : 'cutting/no-hone',
+    severity: 'error',
+    message: shorter
+      ? `stones of ${onHand} mm tip into the ports: over a belt of ${figure(belt.height)} mm they must be ${figure(least)} mm or longer`
+      : `no hone on hand suits ${cut.feature}: its stones must be ${figure(least)} to ${figure(most)} mm long${onHand ? `; on hand ${onHand}` : ''}`,
+    hint: 'list a hone with `length:` of its stones and `grade:` such as `A 280` in the shop file',
+    path: '/body/bore',
+  })
+}

@@ -1,0 +1,38 @@
+import type { Finding } from '../finding.ts'
+import type { Part } from '../part/part.ts'
+import type { PlannedPort } from '../ports/port.ts'
+import type { Machine, Shop } from '../shop/shop.ts'
+import type { Minute } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import type { CuttingMaterial } from './cutting-material.ts'
+import type { OperationState } from './operation-state.ts'
+import type { Step } from './step.ts'
+
+/** One operation to be planned, with all that it needs and where it puts what it finds. */
+export type CuttingTask = OperationState & {
+  readonly part: Part
+  readonly shop: Shop
+  readonly ports: readonly PlannedPort[]
+  /** Pieces started. */
+  readonly start: number
+  readonly machine: Machine
+  readonly material: CuttingMaterial
+  readonly notebook: Notebook
+  /** `path` points into the part file. */
+  readonly report: (finding: Omit<Finding, 'at'> & { readonly path?: string }) => void
+}
+
+/** The steps of an operation, and minutes that no step shows. */
+export type PlannedCuts = {
+  readonly steps: readonly Step[]
+  /** On top of the steps, for each piece: indexing, loading again. */
+  readonly each?: Minute
+  /** On top of the machine's set-up. */
+  readonly setup?: Minute
+}
+
+export type CutsPlanner = (task: CuttingTask) => PlannedCuts
+
+/** First remark beside every starting value. */
+export const START_AT = 'start at; ±30 %'
+export const START_AT_SMALL = 'start at; ±50 %'

@@ -1,0 +1,98 @@
+import { BREAKTHROUGH, pointLength } from '../handbook/drill-entry.ts'
+import { drillChipThickness, drillPower, drillThrust, drillTorque } from '../handbook/drilling.ts'
+import { DRILL_FEED_LIMIT, LEAST_BORING_STOCK } from '../handbook/drilling-speeds.ts'
+import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
+import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import type { Millimetre } from '../units.ts'
+import { type CuttingTask, START_AT } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import { spindleFor } from './spindle.ts'
+import type { Step } from './step.ts'
+
+/** Point angle of a drill whose own is not listed. */
+const USUAL_POINT = 140
+const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
+
+export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
+
+/** The largest drill on hand that goes right through and leaves the bore something to clean up. */
+export function drillThrough(task: CuttingTask, bore: Millimetre, length: Millimetre): DrilledHole | undefined {
+  const { shop, machine, material, notebook, operation } = task
+  const about = { operation: operation.number, about: 'bore' }
+  const most = bore - LEAST_BORING_STOCK
+  const through = ({ diameter, point }: { diameter: Millimetre; point: number }): Millimetre =>
+    length + pointLength.value({ D: diameter, sigma: point }) + TURNING_STARTS.overtravel + BREAKTHROUGH.clearance
+  const drill = shop.tools
+    .flatMap(({ name, kind, diameter, fluteLength, point = USUAL_POINT }) =>
+      kind === 'drill' && diameter !== undefined ? [{ name, diameter, point, fluteLength: fluteLength ?? 0 }] : [],
+    )
+    .filter(tool => tool.diameter <= most + 1e-9 && tool.fluteLength >= through(tool) - 1e-9)
+    .toSorted((a, b) => b.diameter - a.diameter)[0]
+  if (!drill) {
+    task.report({
+      code: 'cutting/no-drill',
+      severity: 'error',
+      message: `no drill on hand goes ${figure(length)} mm deep at ${figure(most)} mm or less, to be bored to ${figure(bore, 4)} mm`,
+      hint: 'list one under `tools:` in the shop file',
+      path: '/body/bore',
+    })
+    return undefined
+  }
+
+  const D = drill.diameter
+  const changeable = D >= DRILL_FEED_LIMIT.changeableEdgesFrom
+  let feed = Math.min(
+    material.drilling.feed * D,
+    changeable ? DRILL_FEED_LIMIT.changeableEdges : DRILL_FEED_LIMIT.solid,
+  )
+  const spindle = spindleFor(machine, material.drilling.speed, D, notebook, about)
+  let { spindleSpeed: n } = spindle
+  const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
+  const torqueAt = (f: number): number => {
+    const h = drillChipThickness.value({ f, sigma: drill.point })
+    return drillTorque.value({ kc: specificCuttingForce.value({ ...material.force, h, K: FACTOR }), f, D })
+  }
+  const powerAt = (f: number): number => drillPower.value({ M: torqueAt(f), n })
+  const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
+  if (powerAt(feed) > available) {
+    limitedBy.push(`motor power ${machine.power} kW`)
+    const share = (available / powerAt(feed)) ** (1 / (1 - material.force.mc))
+    feed = Math.max(feed * share, Math.min(feed, DRILL_FEED_LIMIT.least))
+    if (powerAt(feed) > available * (1 + 1e-9)) n *= available / powerAt(feed)
+  }
+
+  const h = notebook.use(drillChipThickness, { f: feed, sigma: drill.point }, about)
+  const { kc11, mc } = material.force
+  const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: FACTOR }, about)
+  const M = notebook.use(drillTorque, { kc, f: feed, D }, about)
+  const point = notebook.use(pointLength, { D, sigma: drill.point }, about)
+  const time = notebook.use(
+    turningTime,
+    { L: length + point, La: TURNING_STARTS.approach, Lo: BREAKTHROUGH.clearance, i: 1, f: feed, n },
+    about,
+  )
+  const step: Step = {
+    tool: drill.name,
+    action: 'drill through',
+    feature: 'bore',
+    cuttingSpeed: notebook.use(cuttingSpeed, { n, D }, about),
+    spindleSpeed: n,
+    feed,
+    feedUnit: 'mm/rev',
+    tableFeed: notebook.use(feedRate, { f: feed, n }, about),
+    depth: D / 2,
+    passes: 1,
+    time: time + SHOP_TIMES.rapid,
+    force: notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about),
+    power: notebook.use(drillPower, { M, n }, about),
+    ...(limitedBy.length > 0 ? { limitedBy: limitedBy.join('; ') } : {}),
+    remarks: [
+      START_AT,
+      'ease the feed by half at break-through; guard the exit side, a disc may fly out',
+      ...(changeable ? ['drill with changeable edges: no pilot hole'] : []),
+    ],
+  }
+  return { diameter: D, step }
+}

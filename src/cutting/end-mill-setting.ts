@@ -1,0 +1,166 @@
+import {
+  BREAKAGE_MARGIN,
+  bendingStress,
+  breakageMargin,
+  ENDURANCE,
+  endMillDeflection,
+  fluteDiameter,
+} from '../handbook/end-mill-strength.ts'
+import {
+  meanChip,
+  millingFeed,
+  millingPower,
+  runoutChip,
+  runoutForce,
+  THINNEST_MILLING_CHIP,
+} from '../handbook/end-milling.ts'
+import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
+import { peakMillingForce } from '../handbook/milling-force.ts'
+import { MILLING_STARTS, type MillingRow } from '../handbook/milling-speeds.ts'
+import type {
+  Kilowatt,
+  MetrePerMinute,
+  Micrometre,
+  Millimetre,
+  MillimetrePerMinute,
+  Newton,
+  SpindleSpeed,
+} from '../units.ts'
+import type { CuttingTask } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import { spindleFor } from './spindle.ts'
+
+/** An end mill with all that its strength and chip depend on. */
+export type EndMill = {
+  readonly name: string
+  readonly diameter: Millimetre
+  readonly teeth: number
+  readonly fluteLength: Millimetre
+  readonly reach: Millimetre
+  readonly shank: Millimetre
+}
+
+/** How a cutter runs in a full slot: everything that its windows share. */
+export type EndMillSetting = {
+  readonly mill: EndMill
+  readonly row: MillingRow
+  readonly cuttingSpeed: MetrePerMinute
+  readonly spindleSpeed: SpindleSpeed
+  readonly feedPerTooth: Millimetre
+  readonly tableFeed: MillimetrePerMinute
+  /** Left on the wall for finishing. */
+  readonly wallStock: Millimetre
+  /** Greatest axial depth in the slot. */
+  readonly mostDepth: Millimetre
+  /** Worn, for each mm of axial depth. */
+  readonly unitForce: Newton
+  readonly unitPower: Kilowatt
+  /** Least margin against breaking, so that runout and a corner still leave enough. */
+  readonly leastMargin: number
+  readonly runout: Millimetre
+  readonly limitedBy: readonly string[]
+}
+
+const { wallStock, slender, runout } = MILLING_STARTS
+
+/** Speed, feed and depth in the slot: the table's, as far as spindle, strength and stiffness go. */
+export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill): EndMillSetting {
+  const { machine, material, notebook, operation } = task
+  const about = { operation: operation.number, about: mill.name }
+  const { diameter: D, teeth } = mill
+  const spindle = spindleFor(machine, row.speed.start, D, notebook, about)
+  const fz = Math.max(row.feed * D, 0)
+  warnAboutChip(task, mill, fz, spindle.cuttingSpeed)
+  const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
+
+  const tableFeed = notebook.use(millingFeed, { fz, z: teeth, n: spindle.spindleSpeed }, about)
+  const hm = Math.max(notebook.use(meanChip, { fz, r: 1 }, about), THINNEST_MILLING_CHIP.chip)
+  const { kc11, mc } = material.force
+  const kc = notebook.use(specificCuttingForce, { kc11, mc, h: hm, K: FORCE_FACTORS.worn }, about)
+  const unitPower = notebook.use(millingPower, { ap: 1, ae: D, vf: tableFeed, kc }, about)
+  const unitForce = peakMillingForce({
+    kc11: kc11 * FORCE_FACTORS.worn,
+    mc,
+    feedPerTooth: fz,
+    teeth,
+    diameter: D,
+    axialDepth: 1,
+    radialDepth: D,
+    helix: 0,
+    radialShare: MILLING_STARTS.radialShare,
+  })
+
+  const t = Math.max(runout.share * fz, runout.least)
+  const Delta = teeth < 2 ? 0 : notebook.use(runoutChip, { t, z: teeth }, about)
+  const worst = notebook.use(runoutForce, { Delta, fz, mc }, about)
+  const leastMargin = Math.max(
+    BREAKAGE_MARGIN.least,
+    BREAKAGE_MARGIN.leastWithRunoutAndCorner * BREAKAGE_MARGIN.corner * worst,
+  )
+  const wall = Math.max(wallStock.share * D, wallStock.least)
+  const isSlender = D < slender.under || mill.fluteLength > slender.overDiameter * D
+  const usual = (isSlender ? row.slotDepth.slender : row.slotDepth.stub) * D
+  const strong = strengthLimit(mill, leastMargin) / unitForce
+  const stiff = (1000 * MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
+  const mostDepth = Math.min(usual, strong, stiff)
+  if (strong < Math.min(usual, stiff)) limitedBy.push(`margin of ${figure(leastMargin)} against breaking`)
+  else if (stiff < usual) limitedBy.push(`bend of the cutter, half of the ${figure(wall)} mm left on the wall`)
+  return {
+    mill,
+    row,
+    cuttingSpeed: spindle.cuttingSpeed,
+    spindleSpeed: spindle.spindleSpeed,
+    feedPerTooth: fz,
+    tableFeed,
+    wallStock: wall,
+    mostDepth,
+    unitForce,
+    unitPower,
+    leastMargin,
+    runout: t,
+    limitedBy,
+  }
+}
+
+const E = MILLING_STARTS.elasticModulus
+const rod = ({ diameter }: EndMill): Millimetre => fluteDiameter.value({ D: diameter })
+
+/** Force at the tip that leaves the margin. */
+const strengthLimit = (mill: EndMill, margin: number): Newton =>
+  ENDURANCE.static / margin / bendingStress.value({ F: 1, l1: mill.fluteLength, d1: rod(mill) })
+
+export const bendFor = (mill: EndMill, force: Newton): Micrometre =>
+  endMillDeflection.value({ F: force, E, l1: mill.fluteLength, d1: rod(mill), L: mill.reach, d2: mill.shank })
+
+export type Strain = { readonly deflection: Micrometre; readonly breakageMargin: number }
+
+/** Bend and margin of a cutter under a force at its tip, kept as workings. */
+export function strainOf({ notebook, operation }: CuttingTask, mill: EndMill, force: Newton): Strain {
+  const about = { operation: operation.number, about: mill.name }
+  const d1 = notebook.use(fluteDiameter, { D: mill.diameter }, about)
+  const given = { F: force, E, l1: mill.fluteLength, d1, L: mill.reach, d2: mill.shank }
+  const deflection = notebook.use(endMillDeflection, given, about)
+  const sigma = notebook.use(bendingStress, { F: force, l1: mill.fluteLength, d1 }, about)
+  return { deflection, breakageMargin: notebook.use(breakageMargin, { sigma }, about) }
+}
+
+function warnAboutChip(task: CuttingTask, mill: EndMill, fz: Millimetre, vc: MetrePerMinute): void {
+  if (fz < THINNEST_MILLING_CHIP.feedPerTooth - 1e-9) {
+    task.report({
+      code: 'cutting/chip-too-thin',
+      severity: 'warning',
+      message: `${mill.name}: a feed of ${figure(1000 * fz)} µm a tooth rubs; under ${1000 * THINNEST_MILLING_CHIP.feedPerTooth} µm the edge is rounder than the chip is thick`,
+      hint: 'draw a larger corner for a larger cutter',
+      path: '/ports',
+    })
+  }
+  if (vc < MILLING_STARTS.builtUpEdgeUnder) {
+    task.report({
+      code: 'cutting/slow-cutter',
+      severity: 'warning',
+      message: `${mill.name} runs at ${figure(vc)} m/min at the spindle's limit; under ${MILLING_STARTS.builtUpEdgeUnder} m/min coated carbide builds up an edge`,
+      hint: 'use a speed-increasing spindle or a larger cutter; do not raise the feed',
+      path: '/ports',
+    })
+  }
+}

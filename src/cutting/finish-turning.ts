@@ -1,0 +1,145 @@
+import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
+import { feedForRoughness, ridgeHeightOfRa } from '../handbook/turning.ts'
+import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { toleranceOf } from '../limits.ts'
+import type { Micrometre, Millimetre, MillimetrePerRevolution } from '../units.ts'
+import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
+import { chooseTurningTool } from './choose-turning-tool.ts'
+import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import { bend, reachInto } from './rough-turning.ts'
+import type { Step } from './step.ts'
+import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
+import { settlePass } from './turned-pass.ts'
+import { facingStep, turningStep } from './turning-step.ts'
+
+const { semiFinish, finish, thinWall, leastFeed, mostFeedOverNose } = TURNING_STARTS
+/** Less than this is not worth a semi-finishing pass. Common practice, no source. */
+const LEAST_SEMI_FINISH: Millimetre = 0.1
+
+/** Faces, bores and turns to the last soft size: a semi-finishing cut where there is stock for it, then two equal passes. */
+export function finishTurn(task: CuttingTask): PlannedCuts {
+  const { before, after } = task
+  return {
+    steps: [
+      ...faceCuts(before, after).flatMap(face => finishFace(task, face)),
+      ...boreCuts(before, after).flatMap(cut => finishBore(task, cut)),
+      ...outsideCuts(before, after).flatMap(cut => finishOutside(task, cut)),
+    ],
+  }
+}
+
+function finishFace(task: CuttingTask, face: FaceCut): readonly Step[] {
+  const tool = chooseTurningTool(task, 'smallest')
+  if (!tool) return []
+  const { feed, limitedBy } = feedWanted(task, face.feature, tool.noseRadius)
+  const pass = settlePass(task, {
+    feature: face.feature,
+    diameter: face.outside,
+    stock: face.stock,
+    mostDepth: 2 * finish.depth,
+    feed,
+    operationFactor: FORCE_FACTORS.externalTurning,
+    limitedBy,
+  })
+  return [facingStep(task, { tool: tool.name, action: `face ${face.feature}`, feature: face.feature }, pass, face)]
+}
+
+function finishOutside(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const tool = chooseTurningTool(task, 'smallest')
+  return tool ? bandSteps(task, cut, tool.name, tool.noseRadius) : []
+}
+
+function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const bar = chooseBoringBar(task, cut.from, reachInto(task, cut), 'smallest')
+  return bar ? bandSteps(task, cut, bar.name, bar.noseRadius, bar) : []
+}
+
+function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimetre, bar?: BoringBar): readonly Step[] {
+  const thin = isThin(task, cut)
+  const depth = thin ? thinWall.depth : finish.depth
+  const stock = Math.abs(cut.from - cut.to) / 2
+  const spare = stock - 2 * depth
+  const semi = spare < LEAST_SEMI_FINISH ? 0 : spare
+  const operationFactor = bar ? FORCE_FACTORS.boringDrillingMilling : FORCE_FACTORS.externalTurning
+  const diameter = Math.max(cut.from, cut.to)
+  const common = { feature: cut.feature, diameter, operationFactor }
+  const steps: Step[] = []
+  if (semi > 0) {
+    const feed = Math.min(semiFinish.feed, mostFeedOverNose * nose)
+    const pass = settlePass(task, { ...common, stock: semi, mostDepth: semiFinish.depth, feed })
+    const named = { tool, action: `semi-finish ${cut.feature}`, feature: cut.feature }
+    steps.push(turningStep(task, named, pass, cut.length))
+  }
+  const { feed, limitedBy } = feedWanted(task, cut.feature, nose)
+  const left = stock - semi
+  const pass = settlePass(task, { ...common, stock: left, mostDepth: left / 2, feed, limitedBy })
+  const remarks = [
+    'last two passes of equal depth and feed, so that tool and wall spring alike',
+    ...(thin ? ['thin wall: sharp positive insert'] : []),
+    ...(pass.depth < nose * SHALLOW ? ['cut shallower than half the nose radius: watch for rubbing'] : []),
+  ]
+  const step = turningStep(
+    task,
+    { tool, action: `finish ${cut.feature}`, feature: cut.feature, remarks },
+    pass,
+    cut.length,
+  )
+  if (!bar) return [...steps, step]
+  const deflection = bend(task, cut, bar, PASSIVE_FORCE_SHARE.finishingBelowNoseRadius * pass.force)
+  watchBend(task, cut, bar, deflection)
+  return [...steps, { ...step, deflection }]
+}
+
+/** Depth over nose radius. Common practice, no source. */
+const SHALLOW = 0.5
+
+/** Wall against diameter where the cut is. */
+function isThin({ after }: CuttingTask, cut: BandCut): boolean {
+  const middle = (cut.top + cut.bottom) / 2
+  const at = (bands: CuttingTask['after']['outside']): number | undefined =>
+    bands.find(({ from, to }) => middle >= from && middle <= to)?.diameter
+  const outside = at(after.outside)
+  const bore = at(after.bore)
+  return outside !== undefined && bore !== undefined && (outside - bore) / 2 < thinWall.share * outside
+}
+
+type WantedFeed = { readonly feed: MillimetrePerRevolution; readonly limitedBy: readonly string[] }
+
+/**
+ * The feed that leaves the roughness wanted here, within what cuts and what the nose allows. A surface that is ground or
+ * honed later is left as the works plans its stock for.
+ */
+function feedWanted(task: CuttingTask, feature: string, nose: Millimetre): WantedFeed {
+  const { sizes, notebook, operation, shop } = task
+  const about = { operation: operation.number, about: feature }
+  const Ra = sizes.find(size => size.feature === feature && size.roughness !== undefined)?.roughness
+  const Rz: Micrometre = Ra === undefined ? shop.habits.turnedRoughness : notebook.use(ridgeHeightOfRa, { Ra }, about)
+  const smooth = notebook.use(feedForRoughness, { Rz, r: nose }, about)
+  const usual = Math.min(finish.feed, mostFeedOverNose * nose)
+  const wanted = Ra === undefined ? `Rz ${figure(Rz)}` : `Ra ${figure(Ra)}`
+  if (smooth < leastFeed) {
+    task.report({
+      code: 'cutting/too-fine-to-turn',
+      severity: 'warning',
+      message: `${feature}: ${wanted} asks for a feed of ${figure(smooth)} mm with a nose of ${nose} mm; under ${leastFeed} mm the tool rubs`,
+      hint: 'take a larger nose radius, or grind the surface',
+      path: '/body',
+    })
+  }
+  if (smooth >= usual) return { feed: usual, limitedBy: [] }
+  return { feed: Math.max(smooth, Math.min(usual, leastFeed)), limitedBy: [`roughness ${wanted}`] }
+}
+
+/** The two equal passes take most of it out again; over half the tolerance they do not. */
+function watchBend(task: CuttingTask, cut: BandCut, bar: BoringBar, deflection: Micrometre): void {
+  const size = task.sizes.find(({ feature, measure }) => feature === cut.feature && measure === 'diameter')
+  if (!size || 2 * deflection <= 500 * toleranceOf(size)) return
+  task.report({
+    code: 'cutting/bar-bends',
+    severity: 'warning',
+    message: `${bar.name} gives way ${figure(2 * deflection)} µm on the diameter of ${cut.feature}, over half its tolerance of ${figure(1000 * toleranceOf(size))} µm`,
+    hint: 'take a thicker or a carbide bar, or a lighter last cut',
+    path: '/body/bore',
+  })
+}

@@ -1,0 +1,119 @@
+import { barStiffness, ELASTIC_MODULUS } from '../handbook/boring-bar.ts'
+import { equivalentDiameterInside, grindingStroke } from '../handbook/grinding.ts'
+import { LONGEST_QUILL, PORTED_BORE, WHEEL_IN_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import type { Millimetre } from '../units.ts'
+import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import { dressing } from './dressing.ts'
+import { figure } from './figure.ts'
+import { faceGrinding } from './grinding-face.ts'
+import { grindingSetting } from './ground-work.ts'
+import { watchPorts } from './ports-and-wheel.ts'
+import type { Step } from './step.ts'
+import { traverseGrinding, type Wheel, wheelSpin } from './traverse-grinding.ts'
+import { type BandCut, boreCuts } from './turned-cuts.ts'
+
+type InternalWheel = Wheel & { readonly quill?: { readonly diameter: Millimetre; readonly length: Millimetre } }
+
+/** The spindle nose stays this far off the work. Common practice, no source. */
+const NOSE_CLEARANCE: Millimetre = 2
+
+/** Grinds the bore bands that change, and the faces that change with them. */
+export function grindBore(task: CuttingTask): PlannedCuts {
+  const steps = boreCuts(task.before, task.after).flatMap(cut => grindBand(task, cut))
+  return { steps: [...steps, ...faceGrinding(task)] }
+}
+
+function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const { notebook, operation, before } = task
+  const about = { operation: operation.number, about: cut.feature }
+  const wheel = wheelFor(task, cut)
+  if (!wheel) return []
+  const spin = wheelSpin(task, wheel, WHEEL_SPEED.bore)
+  const overrun = PORTED_BORE.overrun * wheel.width
+  const stroke = Math.max(notebook.use(grindingStroke, { L: cut.length, ov: overrun, b: wheel.width }, about), overrun)
+  if (before.ported) watchPorts(task, cut, wheel.width)
+  const stiffness = quillStiffness(task, cut, wheel, overrun)
+  return [
+    ...traverseGrinding(task, {
+      feature: cut.feature,
+      where: 'bore',
+      diameter: cut.to,
+      stock: cut.to - cut.from,
+      stroke,
+      wheel,
+      spin,
+      setting: grindingSetting(task, 'bore'),
+      equivalentDiameter: notebook.use(equivalentDiameterInside, { dw: cut.from, q: wheel.diameter / cut.from }, about),
+      ...(stiffness === undefined ? {} : { bend: 1 / stiffness }),
+      remarks: [
+        `overrun ${figure(overrun)} at each end: less leaves the ends tight, more bells them`,
+        ...(before.ported
+          ? ['no dwell and no reversal over the ports; port edges broken before; one grade harder if the wheel rounds']
+          : []),
+      ],
+    }),
+    ...dressing(task, wheel),
+  ]
+}
+
+function wheelFor(task: CuttingTask, cut: BandCut): InternalWheel | undefined {
+  const wheels = task.shop.tools
+    .flatMap(({ name, kind, diameter, length, grade, shank, reach }) =>
+      kind === 'internal wheel' && diameter !== undefined && length !== undefined
+        ? [
+            {
+              name,
+              diameter,
+              width: length,
+              grade: grade ?? 'as fitted',
+              ...(shank !== undefined && reach !== undefined ? { quill: { diameter: shank, length: reach } } : {}),
+            },
+          ]
+        : [],
+    )
+    .toSorted((a, b) => b.diameter - a.diameter)
+  const best = wheels.find(({ diameter }) => diameter <= WHEEL_IN_BORE.most * cut.from + 1e-9)
+  const wheel = best ?? wheels.findLast(({ diameter }) => diameter < WHEEL_IN_BORE.burns * cut.from)
+  if (!wheel) {
+    task.report({
+      code: 'cutting/no-wheel',
+      severity: 'error',
+      message: `no internal wheel on hand goes into a bore of ${figure(cut.from, 4)} mm: ${figure(WHEEL_IN_BORE.least * cut.from)} to ${figure(WHEEL_IN_BORE.most * cut.from)} mm is right`,
+      hint: 'list one under `tools:` in the shop file',
+      path: '/body/bore',
+    })
+    return undefined
+  }
+  const ratio = wheel.diameter / cut.from
+  if (ratio > WHEEL_IN_BORE.most + 1e-9 || ratio < WHEEL_IN_BORE.least) {
+    task.report({
+      code: 'cutting/wheel-and-bore',
+      severity: 'warning',
+      message: `${wheel.name} is ${figure(ratio)} of the bore; ${WHEEL_IN_BORE.least} to ${WHEEL_IN_BORE.most} is right: over it the coolant is starved, under it the quill is weak`,
+      hint: `a wheel of ${figure(WHEEL_IN_BORE.least * cut.from)} to ${figure(WHEEL_IN_BORE.most * cut.from)} mm`,
+      path: '/body/bore',
+    })
+  }
+  return wheel
+}
+
+/** N/µm, of a steel quill that takes the wheel through to its overrun at the far end. */
+function quillStiffness(
+  { notebook, operation, report }: CuttingTask,
+  cut: BandCut,
+  { name, width, quill }: InternalWheel,
+  overrun: Millimetre,
+): number | undefined {
+  if (!quill) return undefined
+  const needed = cut.length + overrun - width + NOSE_CLEARANCE
+  if (needed > quill.length || quill.length > LONGEST_QUILL.steel * quill.diameter) {
+    const message =
+      needed > quill.length
+        ? `the quill of ${name} is ${figure(quill.length)} mm long; the band needs ${figure(needed)} mm`
+        : `the quill of ${name} stands out ${figure(quill.length / quill.diameter)} diameters; ${LONGEST_QUILL.steel} is the most in steel`
+    const hint = `a thicker or carbide quill of ${figure(needed)} mm, or grind from both ends`
+    report({ code: 'cutting/quill-overhang', severity: 'warning', message, hint, path: '/body/bore' })
+  }
+  const given = { L: Math.max(quill.length, needed), E: ELASTIC_MODULUS.quillSteel, d: quill.diameter }
+  return notebook.use(barStiffness, given, { operation: operation.number, about: cut.feature })
+}

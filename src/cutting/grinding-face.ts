@@ -1,0 +1,70 @@
+import { plungeTime } from '../handbook/grinding.ts'
+import { PLUNGE_INFEED, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { spindleSpeed } from '../handbook/turning.ts'
+import type { Millimetre } from '../units.ts'
+import { type CuttingTask, START_AT } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import { grindingSetting } from './ground-work.ts'
+import type { Step } from './step.ts'
+import { wheelSpin } from './traverse-grinding.ts'
+import { faceCuts } from './turned-cuts.ts'
+
+/** Of the face stock. Common practice, no source. */
+const FINISH_STOCK: Millimetre = 0.01
+const SPARK_OUT_TURNS = 20
+
+/** Feeds a face wheel square onto the end. */
+export function faceGrinding(task: CuttingTask): readonly Step[] {
+  const { before, after, machine, notebook, operation, shop } = task
+  return faceCuts(before, after).flatMap(face => {
+    const about = { operation: operation.number, about: face.feature }
+    const tool = shop.tools.find(({ kind, diameter }) => kind === 'face wheel' && diameter !== undefined)
+    if (tool?.diameter === undefined) {
+      task.report({
+        code: 'cutting/no-wheel',
+        severity: 'error',
+        message: `${face.feature} is ground but the works has no face wheel`,
+        hint: 'list one with its diameter under `tools:` in the shop file',
+        path: `/body/${face.feature}`,
+      })
+      return []
+    }
+    const setting = grindingSetting(task, 'outside')
+    const wheel = {
+      name: tool.name,
+      diameter: tool.diameter,
+      width: tool.length ?? 0,
+      grade: tool.grade ?? 'as fitted',
+    }
+    const spin = wheelSpin(task, wheel, WHEEL_SPEED.face)
+    const infeed = PLUNGE_INFEED[setting.hard ? 'alloy or tool steel, hardened' : 'soft steel']
+    const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: face.outside }, about)
+    const zf = Math.min(FINISH_STOCK, face.stock)
+    const given = { zr: face.stock - zf, zf, fr: infeed.rough, ff: infeed.finish, N: SPARK_OUT_TURNS, nw }
+    return [
+      {
+        tool: wheel.name,
+        action: `grind ${face.feature}`,
+        feature: face.feature,
+        cuttingSpeed: setting.workSpeed,
+        spindleSpeed: nw,
+        feed: infeed.rough,
+        feedUnit: 'mm/rev',
+        tableFeed: infeed.rough * nw,
+        depth: face.stock,
+        passes: 1,
+        time: notebook.use(plungeTime, given, about) + SHOP_TIMES.rapid,
+        wheel: { speed: spin.speed, spindleSpeed: spin.spindleSpeed },
+        ...(spin.limitedBy ? { limitedBy: spin.limitedBy } : {}),
+        remarks: [
+          START_AT,
+          `wheel ${wheel.grade}: ${figure(spin.speed)} m/s, ${Math.round(spin.spindleSpeed)} rpm on ${machine.name}; not over its mark`,
+          `last ${figure(zf)} at ${figure(infeed.finish)} a turn, then ${SPARK_OUT_TURNS} turns to spark out`,
+        ],
+      },
+    ]
+  })
+}
+
+export const grindTop = (task: CuttingTask): { readonly steps: readonly Step[] } => ({ steps: faceGrinding(task) })

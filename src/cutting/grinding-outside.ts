@@ -1,0 +1,64 @@
+import { equivalentDiameterOutside, grindingStroke } from '../handbook/grinding.ts'
+import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import { dressing } from './dressing.ts'
+import { faceGrinding } from './grinding-face.ts'
+import { grindingSetting } from './ground-work.ts'
+import { traverseGrinding, type Wheel, wheelSpin } from './traverse-grinding.ts'
+import { type BandCut, outsideCuts } from './turned-cuts.ts'
+
+/** Grinds the outside bands that change, between centres or on a mandrel. */
+export function grindOutside(task: CuttingTask): PlannedCuts {
+  const cuts = outsideCuts(task.before, task.after)
+  const wheel = cuts.length > 0 ? largestWheel(task) : undefined
+  if (!wheel) return { steps: faceGrinding(task) }
+  const spin = wheelSpin(task, wheel, WHEEL_SPEED.outside)
+  const setting = grindingSetting(task, 'outside')
+  const steps = cuts.flatMap(cut => {
+    const { notebook, operation } = task
+    const about = { operation: operation.number, about: cut.feature }
+    const freeEnds = [cut.top, cut.bottom].filter(depth => !blocked(task, cut, depth)).length
+    // A wheel wider than the band still swings a little to even its wear.
+    const overrun = PORTED_BORE.overrun * wheel.width
+    const given = { L: cut.length, ov: (overrun * freeEnds) / 2, b: wheel.width }
+    const stroke = Math.max(notebook.use(grindingStroke, given, about), overrun)
+    return traverseGrinding(task, {
+      feature: cut.feature,
+      where: 'outside',
+      diameter: cut.from,
+      stock: cut.from - cut.to,
+      stroke,
+      wheel,
+      spin,
+      setting,
+      equivalentDiameter: notebook.use(equivalentDiameterOutside, { ds: wheel.diameter, dw: cut.from }, about),
+      remarks: freeEnds < 2 ? ['dwell one turn at the shoulder, do not run into it'] : [],
+    })
+  })
+  return { steps: [...steps, ...dressing(task, wheel), ...faceGrinding(task)] }
+}
+
+/** Whether a larger band stands against this end. */
+const blocked = ({ after }: CuttingTask, cut: BandCut, depth: number): boolean =>
+  after.outside.some(
+    band => band.diameter > cut.to + 1e-6 && (Math.abs(band.from - depth) < 1e-6 || Math.abs(band.to - depth) < 1e-6),
+  )
+
+function largestWheel(task: CuttingTask): Wheel | undefined {
+  const wheel = task.shop.tools
+    .flatMap(({ name, kind, diameter, length, grade }) =>
+      kind === 'grinding wheel' && diameter !== undefined && length !== undefined
+        ? [{ name, diameter, width: length, grade: grade ?? 'as fitted' }]
+        : [],
+    )
+    .toSorted((a, b) => b.diameter - a.diameter)[0]
+  if (!wheel) {
+    task.report({
+      code: 'cutting/no-wheel',
+      severity: 'error',
+      message: 'the works grinds the outside but has no grinding wheel',
+      hint: 'list one with its diameter and width under `tools:` in the shop file',
+    })
+  }
+  return wheel
+}

@@ -1,0 +1,68 @@
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import type { Minute } from '../units.ts'
+import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import type { Step } from './step.ts'
+
+/** A step done by hand: it has time and no speeds. */
+const byHand = (tool: string, action: string, time: Minute, remarks: readonly string[] = []): Step => ({
+  tool,
+  action,
+  cuttingSpeed: 0,
+  spindleSpeed: 0,
+  feed: 0,
+  feedUnit: 'mm/pass',
+  tableFeed: 0,
+  depth: 0,
+  passes: 1,
+  time,
+  remarks,
+})
+
+const windows = ({ ports }: CuttingTask): number => ports.reduce((sum, port) => sum + port.windows.length, 0)
+
+/** Every turned edge, and every window inside and out. */
+export function deburrSoft(task: CuttingTask): PlannedCuts {
+  const { after } = task
+  const edges = 2 * (after.outside.length + after.bore.length)
+  const count = windows(task)
+  return {
+    steps: [
+      byHand('scraper', `break ${edges} turned edges`, edges * SHOP_TIMES.deburrEdge),
+      ...(count > 0
+        ? [
+            byHand(
+              'scraper and abrasive brush',
+              `break the edges of ${count} windows`,
+              count * SHOP_TIMES.deburrWindow,
+              ['from the bore outward; 0.3 on the bore side, so that wheel and stones run over it'],
+            ),
+          ]
+        : []),
+      byHand('washer', 'wash, look with a lens', SHOP_TIMES.wash),
+    ],
+  }
+}
+
+export const deburrPorts = (task: CuttingTask): PlannedCuts => ({
+  steps: [
+    byHand(
+      'fine stone',
+      `round the edges of ${windows(task)} windows on the bore`,
+      windows(task) * SHOP_TIMES.deburrWindowAgain,
+      ['a finger-nail must not catch; too much opens the port sooner'],
+    ),
+    byHand('washer', 'scrub with hot detergent and a plastic brush, rinse, oil at once', SHOP_TIMES.wash),
+  ],
+})
+
+export const mark = (): PlannedCuts => ({
+  steps: [byHand('marking head', 'mark serial and batch number', SHOP_TIMES.mark)],
+})
+
+/** The sizes that the works looks at; a check without sizes counts and looks. */
+export function check(task: CuttingTask): PlannedCuts {
+  const { sizes, operation } = task
+  const looked = sizes.length > 0 ? sizes.length : operation.surfaces.length
+  const time = SHOP_TIMES.checkPiece + looked * SHOP_TIMES.checkSize
+  return { steps: [byHand('gauges', looked > 0 ? `measure ${looked} features` : 'count and look', time)] }
+}

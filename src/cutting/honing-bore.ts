@@ -1,0 +1,125 @@
+import {
+  axialSpeed,
+  crossHatchAngle,
+  doubleStrokes,
+  honedVolume,
+  honingSpeed,
+  honingStroke,
+  honingTime,
+  landShare,
+  landUnderStone,
+} from '../handbook/honing.ts'
+import { CROSS_HATCH, HONING_RATE, HONING_SPEED, LAST_STONE_STOCK, STONE_RULES } from '../handbook/honing-data.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import type { Roughness } from '../limits.ts'
+import type { Millimetre } from '../units.ts'
+import { chooseStones, type Stones } from './choose-stones.ts'
+import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import { type Belt, portBelt } from './ports-and-wheel.ts'
+import { spindleFor } from './spindle.ts'
+import type { Step } from './step.ts'
+import { type BandCut, boreCuts } from './turned-cuts.ts'
+
+/** Where the drawing gives none. Common practice, no source. */
+const USUAL_ROUGHNESS: Roughness = 0.5
+
+/** Hones the bore bands that change: stock with coarse stones where there is more than the last ones take, then the last. */
+export function honeBore(task: CuttingTask): PlannedCuts {
+  const cuts = boreCuts(task.before, task.after)
+  const steps = cuts.flatMap(cut => honeBand(task, cut))
+  return { steps, each: cuts.length > 0 ? SHOP_TIMES.wash : 0 }
+}
+
+function honeBand(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const belt = task.before.ported ? portBelt(task.ports, cut) : undefined
+  const wanted =
+    task.sizes.find(({ feature, roughness }) => feature === cut.feature && roughness !== undefined)?.roughness ??
+    task.part.bore.find(({ name }) => name === cut.feature)?.roughness ??
+    USUAL_ROUGHNESS
+  const stones = chooseStones(task, cut, wanted, belt)
+  if (!stones) return []
+  const stock = cut.to - cut.from
+  const twice = stones.rough !== undefined && stock > 2 * LAST_STONE_STOCK
+  const lastStock = twice ? LAST_STONE_STOCK : stock
+  return [
+    ...(twice && stones.rough ? [honeStep(task, cut, stones.rough, 'rough', stock - lastStock, belt)] : []),
+    honeStep(task, cut, stones.last, 'finish', lastStock, belt),
+  ]
+}
+
+function honeStep(
+  task: CuttingTask,
+  cut: BandCut,
+  stones: Stones,
+  stage: 'rough' | 'finish',
+  stock: Millimetre,
+  belt: Belt | undefined,
+): Step {
+  const { machine, notebook, operation, material } = task
+  const about = { operation: operation.number, about: cut.feature }
+  const iron = material.family === 'grey iron' || material.family === 'ductile iron'
+  const cbn = stones.abrasive === 'CBN'
+  const wanted = cbn ? HONING_SPEED.cbn : iron ? HONING_SPEED.castIron : HONING_SPEED.hardSteel
+  const spindle = spindleFor(machine, wanted, cut.to, notebook, about)
+  const ov = STONE_RULES.overrun * stones.length
+  const S = notebook.use(honingStroke, { L: cut.length, ov, l_s: stones.length }, about)
+  const va = notebook.use(axialSpeed, { vt: spindle.cuttingSpeed, alpha: CROSS_HATCH.usual }, about)
+  const strokes = notebook.use(doubleStrokes, { va, S }, about)
+  const { n, vt } = clearOfRetracing(spindle, strokes)
+  const angle = notebook.use(crossHatchAngle, { va, vt }, about)
+  const rate = rateOf(stage, iron, cbn)
+  const time = notebook.use(honingTime, { z: stock, rate }, about)
+  notebook.use(honingSpeed, { vt, va }, about)
+  notebook.use(honedVolume, { d: cut.to, L: cut.length, z: stock }, about)
+  return {
+    tool: stones.name,
+    action: `${stage} hone ${cut.feature}`,
+    feature: cut.feature,
+    cuttingSpeed: vt,
+    spindleSpeed: n,
+    feed: rate / strokes,
+    feedUnit: 'µm/stroke',
+    tableFeed: 1000 * va,
+    depth: stock / 2,
+    passes: Math.ceil(time * strokes - 1e-9),
+    time: time + SHOP_TIMES.rapid,
+    ...(spindle.limitedBy ? { limitedBy: spindle.limitedBy } : {}),
+    remarks: [
+      START_AT,
+      `stroke ${figure(S)}, ${figure(strokes)} double strokes a minute; cross-hatch ${figure(angle, 2)}° included, about the circumference`,
+      `overrun ${figure(ov)} at each end: shorter if the ends are large, longer if they are small`,
+      `leaves Ra ${stones.leaves[0]} to ${stones.leaves[1]} (memory, ±40 %); measure`,
+      ...(belt ? overPorts(task, cut, stones, belt) : []),
+    ],
+  }
+}
+
+const rateOf = (stage: 'rough' | 'finish', iron: boolean, cbn: boolean): number => {
+  if (stage === 'finish') return HONING_RATE.finish
+  if (cbn) return HONING_RATE.roughCbn
+  return iron ? HONING_RATE.roughIron : HONING_RATE.rough
+}
+
+/** How much slower, where turns and strokes would meet in the same grooves. */
+const NUDGE = 0.94
+
+/** A whole number of turns a stroke cuts the same grooves again: the head then runs a little slower. */
+function clearOfRetracing(
+  { spindleSpeed, cuttingSpeed }: { spindleSpeed: number; cuttingSpeed: number },
+  strokes: number,
+): { n: number; vt: number } {
+  const ratio = spindleSpeed / strokes
+  const retraces = Math.abs(ratio - Math.round(ratio)) < STONE_RULES.retraces
+  return retraces ? { n: NUDGE * spindleSpeed, vt: NUDGE * cuttingSpeed } : { n: spindleSpeed, vt: cuttingSpeed }
+}
+
+function overPorts({ notebook, operation }: CuttingTask, cut: BandCut, stones: Stones, belt: Belt): readonly string[] {
+  const about = { operation: operation.number, about: cut.feature }
+  const lambda = notebook.use(landShare, { w: belt.width, d: cut.to }, about)
+  const under = notebook.use(landUnderStone, { lambda, h_p: belt.height, l_s: stones.length }, about)
+  return [
+    `ports: the belt hones ${figure(1 / under)} times as fast; reverse clear of it, measure away from the ports`,
+    'stones wider than a port by a third, or guide shoes, or half the pressure; port edges broken first',
+  ]
+}

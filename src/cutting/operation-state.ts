@@ -1,0 +1,10 @@
+import type { Operation } from '../route/operation.ts'
+import type { OperationSize, Shape } from '../stock/stock.ts'
+
+/** An operation with the sizes it must hold and the part as it comes and goes. */
+export type OperationState = {
+  readonly operation: Operation
+  readonly sizes: readonly OperationSize[]
+  readonly before: Shape
+  readonly after: Shape
+}

@@ -1,0 +1,18 @@
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import type { Machine } from '../shop/shop.ts'
+import type { PlannedCuts } from './cutting-task.ts'
+import type { OperationTime, Step } from './step.ts'
+
+/** Set-up once, then every piece: load, cut, change tools, gauge. Loading and gauging are the machine's handling. */
+export function operationTime(machine: Machine, cuts: PlannedCuts, start: number): OperationTime {
+  const setup = machine.setup + (cuts.setup ?? 0)
+  const cutting = cuts.steps.reduce((sum, { time }) => sum + time, 0)
+  const each = machine.handling + cutting + toolChanges(cuts.steps) * SHOP_TIMES.toolChange + (cuts.each ?? 0)
+  return { setup, each, batch: setup + start * each }
+}
+
+/** Tools to bring in for a piece; the last one of it stays for none of the next. A single tool is never changed. */
+const toolChanges = (steps: readonly Step[]): number => {
+  const turnedOver = steps.filter((step, index) => step.tool !== steps[index - 1]?.tool).length
+  return turnedOver > 1 ? turnedOver : 0
+}

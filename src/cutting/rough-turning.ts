@@ -1,0 +1,96 @@
+import { barDeflection } from '../handbook/boring-bar.ts'
+import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
+import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import type { Micrometre, Millimetre, Newton } from '../units.ts'
+import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
+import { chooseTurningTool } from './choose-turning-tool.ts'
+import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import { drillThrough } from './drill-through.ts'
+import type { Step } from './step.ts'
+import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
+import { settlePass } from './turned-pass.ts'
+import { facingStep, turningStep } from './turning-step.ts'
+
+const { rough, mostFeedOverNose } = TURNING_STARTS
+
+/** Faces the first end, drills and bores, turns the outside, then turns round and faces the other end. */
+export function roughTurn(task: CuttingTask): PlannedCuts {
+  const { before, after } = task
+  const [top, bottom] = ['top', 'bottom'].map(end => faceCuts(before, after).filter(({ feature }) => feature === end))
+  const solid = before.bore.length === 0 && after.bore.length > 0
+  const narrowest = Math.min(...after.bore.map(({ diameter }) => diameter))
+  const drilled = solid ? drillThrough(task, narrowest, before.bottom - after.top) : undefined
+  const bored = solid && !drilled ? [] : boreCuts(before, after, drilled?.diameter ?? 0)
+  const opened = (face: FaceCut): FaceCut => ({ ...face, bore: Math.max(face.bore, drilled?.diameter ?? 0) })
+  return {
+    steps: [
+      ...(top ?? []).flatMap(face => roughFace(task, face)),
+      ...(drilled ? [drilled.step] : []),
+      ...bored.flatMap(cut => roughBore(task, cut)),
+      ...outsideCuts(before, after).flatMap(cut => roughOutside(task, cut)),
+      ...(bottom ?? []).map(opened).flatMap(face => roughFace(task, face)),
+    ],
+  }
+}
+
+function roughFace(task: CuttingTask, face: FaceCut): readonly Step[] {
+  const tool = chooseTurningTool(task, 'largest')
+  if (!tool) return []
+  const pass = settlePass(task, {
+    feature: face.feature,
+    diameter: face.outside,
+    stock: face.stock,
+    mostDepth: rough.face.depth,
+    feed: Math.min(rough.face.feed, mostFeedOverNose * tool.noseRadius),
+    operationFactor: FORCE_FACTORS.externalTurning,
+  })
+  return [facingStep(task, { tool: tool.name, action: `face ${face.feature}`, feature: face.feature }, pass, face)]
+}
+
+function roughOutside(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const tool = chooseTurningTool(task, 'largest')
+  if (!tool) return []
+  const pass = settlePass(task, {
+    feature: cut.feature,
+    diameter: cut.from,
+    stock: (cut.from - cut.to) / 2,
+    mostDepth: rough.outside.depth,
+    feed: Math.min(rough.outside.feed, mostFeedOverNose * tool.noseRadius),
+    operationFactor: FORCE_FACTORS.externalTurning,
+  })
+  const named = { tool: tool.name, action: `rough ${cut.feature}`, feature: cut.feature }
+  return [turningStep(task, named, pass, cut.length)]
+}
+
+function roughBore(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const bar = chooseBoringBar(task, cut.from, reachInto(task, cut), 'largest')
+  if (!bar) return []
+  const pass = settlePass(task, {
+    feature: cut.feature,
+    diameter: cut.to,
+    stock: (cut.to - cut.from) / 2,
+    mostDepth: rough.bore.depth,
+    feed: Math.min(rough.bore.feed, mostFeedOverNose * bar.noseRadius),
+    operationFactor: FORCE_FACTORS.boringDrillingMilling,
+  })
+  const step = turningStep(
+    task,
+    { tool: bar.name, action: `rough ${cut.feature}`, feature: cut.feature },
+    pass,
+    cut.length,
+  )
+  return [{ ...step, deflection: bend(task, cut, bar, PASSIVE_FORCE_SHARE.roughing * pass.force) }]
+}
+
+/** A band is bored from the face that is nearer to its far end. */
+export const reachInto = ({ after }: CuttingTask, { top, bottom }: BandCut): Millimetre =>
+  Math.min(bottom - after.top, after.bottom - top)
+
+/** How far the bar gives way, radially: twice as much on the diameter. */
+export const bend = (task: CuttingTask, { feature }: BandCut, bar: BoringBar, force: Newton): Micrometre =>
+  1000 *
+  task.notebook.use(
+    barDeflection,
+    { F: force, L: bar.overhang, E: bar.elasticModulus, d: bar.diameter },
+    { operation: task.operation.number, about: feature },
+  )

@@ -1,0 +1,150 @@
+import { BORE_BURN_SHARE, burnThreshold, SPECIFIC_ENERGY } from '../handbook/burn-screen.ts'
+import {
+  equivalentChip,
+  grindingForce,
+  grindingPasses,
+  NORMAL_FORCE_SHARE,
+  sparkOutRest,
+  specificRemovalRate,
+  traverseFeed,
+  traverseTime,
+  wheelSpindleSpeed,
+} from '../handbook/grinding.ts'
+import { THIN_HARD_LINER } from '../handbook/grinding-data.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { spindleSpeed } from '../handbook/turning.ts'
+import type { Millimetre, Newton, SpindleSpeed } from '../units.ts'
+import { type CuttingTask, START_AT } from './cutting-task.ts'
+import { figure } from './figure.ts'
+import type { GrindingSetting } from './ground-work.ts'
+import type { Step } from './step.ts'
+
+export type Wheel = {
+  readonly name: string
+  readonly diameter: Millimetre
+  readonly width: Millimetre
+  readonly grade: string
+}
+
+export type WheelSpin = {
+  /** m/s. */
+  readonly speed: number
+  readonly spindleSpeed: SpindleSpeed
+  readonly limitedBy?: string
+}
+
+/** The wheel's speed as wanted, as far as the spindle goes; the mark on the wheel stands over both. */
+export function wheelSpin(task: CuttingTask, wheel: Wheel, wanted: number): WheelSpin {
+  const { machine, notebook, operation } = task
+  const n = notebook.use(
+    wheelSpindleSpeed,
+    { vs: wanted, ds: wheel.diameter },
+    { operation: operation.number, about: wheel.name },
+  )
+  const limit = machine.speedLimit ?? Infinity
+  if (n <= limit) return { speed: wanted, spindleSpeed: n }
+  return { speed: (wanted * limit) / n, spindleSpeed: limit, limitedBy: `spindle speed limit ${limit} rpm` }
+}
+
+export type TraverseGrinding = {
+  readonly feature: string
+  readonly where: 'outside' | 'bore'
+  /** Of the work as it is ground. */
+  readonly diameter: Millimetre
+  /** On diameter. */
+  readonly stock: Millimetre
+  readonly stroke: Millimetre
+  readonly wheel: Wheel
+  readonly spin: WheelSpin
+  readonly equivalentDiameter: Millimetre
+  readonly setting: GrindingSetting
+  readonly limitedBy?: string
+  readonly remarks: readonly string[]
+  /** Bend of quill or work under a normal force, µm for each N; left out where it does not matter. */
+  readonly bend?: number
+}
+
+/** Roughing, finishing and spark-out passes over one band. */
+export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): readonly Step[] {
+  const { notebook, operation } = task
+  const { setting, wheel, spin, stroke } = cut
+  const about = { operation: operation.number, about: cut.feature }
+  const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: cut.diameter }, about)
+  const finishStock = Math.min(cut.stock, THIN_HARD_LINER.finishStock)
+  const passes = (z: Millimetre, ae: Millimetre): number =>
+    z > 1e-9 ? notebook.use(grindingPasses, { z, ae }, about) : 0
+  const limitedBy = [spin.limitedBy, cut.limitedBy].filter(text => text !== undefined).join('; ')
+
+  const step = (stage: 'rough' | 'finish', z: Millimetre): readonly Step[] => {
+    const ae = stage === 'rough' ? setting.roughInfeed : setting.finishInfeed
+    const count = passes(z, ae)
+    if (count === 0) return []
+    const sparkOut = stage === 'finish' ? setting.sparkOut : 0
+    const s = stage === 'rough' ? setting.roughTraverse : setting.finishTraverse
+    const vfa = notebook.use(traverseFeed, { s, b: wheel.width, nw }, about)
+    const time = notebook.use(traverseTime, { N: count + sparkOut, L_s: stroke, vfa }, about)
+    const u = stage === 'rough' ? SPECIFIC_ENERGY.roughing : SPECIFIC_ENERGY.finishing
+    const Ft = notebook.use(grindingForce, { ae, vw: setting.workSpeed, s, b: wheel.width, u, vs: spin.speed }, about)
+    notebook.use(specificRemovalRate, { ae, vw: setting.workSpeed }, about)
+    notebook.use(equivalentChip, { ae, vw: setting.workSpeed, vs: spin.speed }, about)
+    screenForBurn(task, cut, ae, u)
+    return [
+      {
+        tool: wheel.name,
+        action: `${stage} grind ${cut.feature}`,
+        feature: cut.feature,
+        cuttingSpeed: setting.workSpeed,
+        spindleSpeed: nw,
+        feed: ae,
+        feedUnit: 'mm/pass',
+        tableFeed: vfa,
+        depth: z / 2 / count,
+        passes: count + sparkOut,
+        time: time + SHOP_TIMES.rapid,
+        force: Ft,
+        power: (Ft * spin.speed) / 1000,
+        wheel: { speed: spin.speed, spindleSpeed: spin.spindleSpeed },
+        ...(cut.bend === undefined ? {} : { deflection: bendAfter(task, cut, cut.bend, Ft, ae, sparkOut) }),
+        ...(limitedBy ? { limitedBy } : {}),
+        remarks: [
+          START_AT,
+          `wheel ${wheel.grade}: ${figure(spin.speed)} m/s, ${Math.round(spin.spindleSpeed)} rpm at ${figure(wheel.diameter)} mm; not over its mark`,
+          ...(sparkOut > 0 ? [`${count} passes, then ${sparkOut} to spark out`] : []),
+          ...cut.remarks,
+        ],
+      },
+    ]
+  }
+  return [...step('rough', cut.stock - finishStock), ...step('finish', finishStock)]
+}
+
+/** What the quill still springs after sparking out, µm: linear model. */
+function bendAfter(
+  task: CuttingTask,
+  cut: TraverseGrinding,
+  bend: number,
+  tangential: Newton,
+  ae: Millimetre,
+  N: number,
+): number {
+  const normal = NORMAL_FORCE_SHARE * tangential
+  const about = { operation: task.operation.number, about: cut.feature }
+  const rest = task.notebook.use(sparkOutRest, { kc: normal / (1000 * ae), ks: 1 / bend, N }, about)
+  return normal * bend * rest
+}
+
+/** Only compares settings: the constants are from memory, and the energy a wheel spends is a middle value. */
+function screenForBurn(task: CuttingTask, cut: TraverseGrinding, ae: Millimetre, spent: number): void {
+  const { notebook, operation } = task
+  const about = { operation: operation.number, about: cut.feature }
+  const u = notebook.use(burnThreshold, { de: cut.equivalentDiameter, ae, vw: cut.setting.workSpeed }, about)
+  const limit = cut.where === 'bore' ? BORE_BURN_SHARE * u : u
+  if (spent <= limit) return
+  task.report({
+    code: 'cutting/burn-screen',
+    severity: 'note',
+    message: `${cut.feature}: a usual wheel spends ${spent} J/mm³ and burning is likely from ${figure(limit)} (memory, a screen only)`,
+    hint: 'less infeed with a faster work speed, a sharper wheel, more coolant',
+    path: '/body',
+  })
+}

@@ -1,0 +1,117 @@
+import {
+  chipThickness,
+  chipWidth,
+  cuttingForce,
+  cuttingPower,
+  FORCE_FACTORS,
+  specificCuttingForce,
+} from '../handbook/kienzle.ts'
+import { feedRate } from '../handbook/turning.ts'
+import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
+import type {
+  Kilowatt,
+  MetrePerMinute,
+  Millimetre,
+  MillimetrePerMinute,
+  MillimetrePerRevolution,
+  Newton,
+  SpindleSpeed,
+} from '../units.ts'
+import type { CuttingMaterial } from './cutting-material.ts'
+import type { CuttingTask } from './cutting-task.ts'
+import { spindleFor } from './spindle.ts'
+
+/** What is to be taken off, and how it would be done on a machine without limits. */
+export type WantedPass = {
+  readonly feature: string
+  /** The diameter that runs fastest through the cut. */
+  readonly diameter: Millimetre
+  /** Radial, or along the axis for a face. */
+  readonly stock: Millimetre
+  readonly mostDepth: Millimetre
+  readonly feed: MillimetrePerRevolution
+  readonly operationFactor: number
+  readonly limitedBy?: readonly string[]
+}
+
+export type SettledPass = {
+  readonly passes: number
+  readonly depth: Millimetre
+  readonly feed: MillimetrePerRevolution
+  readonly cuttingSpeed: MetrePerMinute
+  readonly spindleSpeed: SpindleSpeed
+  readonly tableFeed: MillimetrePerMinute
+  readonly force: Newton
+  readonly forceBand: { readonly least: Newton; readonly most: Newton }
+  readonly power: Kilowatt
+  readonly limitedBy?: string
+}
+
+const KAPPA = TURNING_STARTS.enteringAngle
+/** Passes and pieces: binary fractions otherwise add one. */
+export const roundedUp = (count: number): number => Math.max(1, Math.ceil(count - 1e-9))
+
+/**
+ * Depth, feed and speed of equal passes that the motor can drive. A motor too weak for the feed first gets less feed, down
+ * to the least that still cuts, and then less depth.
+ */
+export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
+  const { machine, material, notebook, operation } = task
+  const about = { operation: operation.number, about: wanted.feature }
+  const limitedBy = [...(wanted.limitedBy ?? [])]
+  let passes = roundedUp(wanted.stock / wanted.mostDepth)
+  let depth = wanted.stock / passes
+  let { feed } = wanted
+  const speed = spindleFor(machine, turningSpeed(material.turning, depth), wanted.diameter, notebook, about)
+  if (speed.limitedBy) limitedBy.push(speed.limitedBy)
+
+  const factor = wanted.operationFactor * FORCE_FACTORS.worn
+  const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
+  const powerAt = (ap: number, f: number): number =>
+    (forceOf(material.force, ap, f, factor) * speed.cuttingSpeed) / 60_000
+  if (powerAt(depth, feed) > available) {
+    limitedBy.push(`motor power ${machine.power} kW`)
+    const share = (available / powerAt(depth, feed)) ** (1 / (1 - material.force.mc))
+    feed = Math.max(feed * share, Math.min(feed, TURNING_STARTS.leastFeed))
+    if (powerAt(depth, feed) > available * (1 + 1e-9)) {
+      passes = roundedUp((passes * powerAt(depth, feed)) / available)
+      depth = wanted.stock / passes
+    }
+  }
+
+  const h = notebook.use(chipThickness, { f: feed, kappa: KAPPA }, about)
+  const b = notebook.use(chipWidth, { ap: depth, kappa: KAPPA }, about)
+  const { kc11, mc } = material.force
+  const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: factor }, about)
+  const force = notebook.use(cuttingForce, { kc, b, h }, about)
+  return {
+    passes,
+    depth,
+    feed,
+    cuttingSpeed: speed.cuttingSpeed,
+    spindleSpeed: speed.spindleSpeed,
+    tableFeed: notebook.use(feedRate, { f: feed, n: speed.spindleSpeed }, about),
+    force,
+    forceBand: forceBand(material, depth, feed, wanted.operationFactor),
+    power: notebook.use(cuttingPower, { Fc: force, vc: speed.cuttingSpeed }, about),
+    ...(limitedBy.length > 0 ? { limitedBy: limitedBy.join('; ') } : {}),
+  }
+}
+
+function forceOf({ kc11, mc }: { kc11: number; mc: number }, ap: number, f: number, K: number): Newton {
+  const h = chipThickness.value({ f, kappa: KAPPA })
+  const b = chipWidth.value({ ap, kappa: KAPPA })
+  return specificCuttingForce.value({ kc11, mc, h, K }) * b * h
+}
+
+/** From sharp tools by the published groups to worn ones, or to the textbook's value where that is higher. */
+function forceBand(
+  { force, textbook }: CuttingMaterial,
+  ap: number,
+  f: number,
+  operationFactor: number,
+): SettledPass['forceBand'] {
+  const sharp = forceOf(force, ap, f, operationFactor)
+  const older = textbook ? forceOf(textbook, ap, f, operationFactor) : 0
+  return { least: sharp, most: Math.max(sharp * FORCE_FACTORS.worn, older) }
+}
