@@ -37,8 +37,8 @@ export function headItems(
   const room = right - left - big - LINE_HEIGHT
   const shortened = (text: string, bold: boolean) => cut(text, room, TYPE.text, bold, measure)
   return [
-    text(left, top + BASELINE, shortened(heading, true), TYPE.text, true, tagged),
-    text(left, top + lines(1) + BASELINE, shortened(`${part} · ${title}`, false), TYPE.text, false, tagged),
+    text(left, top + BASELINE, `${shortened(heading, true)} `, TYPE.text, true, tagged),
+    text(left, top + lines(1) + BASELINE, `${shortened(`${part} · ${title}`, false)} `, TYPE.text, false, tagged),
     text(right - big, top + lines(1) + BASELINE, corner, TYPE.page, true, tagged),
   ]
 }

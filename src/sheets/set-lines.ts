@@ -59,6 +59,11 @@ function setLines(
   const out: Line[] = []
   let pieces: Piece[] = []
   let x = 0
+  /** A space that is drawn but not seen, so that words do not run together where the text is read out or copied. */
+  const part = () => {
+    const last = pieces.at(-1)
+    if (last && !last.style.ring) pieces[pieces.length - 1] = { ...last, text: last.text + SPACE }
+  }
   const close = () => {
     out.push({ pieces, width: x })
     pieces = []
@@ -71,6 +76,7 @@ function setLines(
       const text = last.text + (gap > 0 ? SPACE : '') + word.text
       pieces[pieces.length - 1] = { ...last, text, width: last.width + gap + wide }
     } else {
+      if (gap > 0) part()
       pieces.push({ text: word.text, style: word.style, x: x + gap, width: wide })
     }
     x += gap + wide
@@ -79,9 +85,13 @@ function setLines(
   for (const group of groups) {
     const [first] = group.words
     if (first === undefined) continue
-    if (first.newLine && (pieces.length > 0 || out.length > 0)) close()
+    if (first.newLine && (pieces.length > 0 || out.length > 0)) {
+      part()
+      close()
+    }
     let gap = pieces.length > 0 ? spaceBefore(first, measure) : 0
     if (pieces.length > 0 && x + gap + group.width > width + slack) {
+      part()
       close()
       gap = 0
     }

@@ -56,7 +56,7 @@ describe('the structure of the PDF, for whoever has it read out', () => {
 
   it('reads the questions of an operation sheet in their order', () => {
     const milling = plan.operations.find(({ purpose }) => purpose === 'mill-ports')
-    const sheet = structure.slice(structure.search(new RegExp(`H1[^\\n]*\\n\\s+"${milling?.name}"`)))
+    const sheet = structure.slice(structure.search(new RegExp(`H1[^\\n]*\\n\\s+"${milling?.name} `)))
     const places = ['"Hold by"', '"Cut"', '"Size now"', '"Measure"', '"Must not happen"'].map(word =>
       sheet.indexOf(word),
     )

@@ -162,7 +162,7 @@ describe('what is pinned', () => {
 
 /** Width to the right and height below the point that an item stands on. */
 function extentOf(item: Item): readonly [number, number] {
-  if (item.kind === 'text') return [measure(item.text, item.size), 0]
+  if (item.kind === 'text') return [measure(item.text.trimEnd(), item.size), 0]
   if (item.kind === 'rule') return [item.dx, item.dy]
   if (item.kind === 'cell') return [item.width, item.height]
   if (item.kind === 'picture') return [item.picture.width * item.scale, item.picture.height * item.scale]
