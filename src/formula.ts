@@ -51,16 +51,17 @@ export function outOfRange<K extends string>(
 ): readonly OutOfRange[] {
   return (Object.entries(inputs) as [K, Input][]).flatMap(([symbol, input]) => {
     const value = given[symbol]
-    const outside =
-      !Number.isFinite(value) ||
-      (input.whole === true && !Number.isInteger(value)) ||
-      (input.over !== undefined && !(value > input.over)) ||
-      (input.from !== undefined && !(value >= input.from)) ||
-      (input.under !== undefined && !(value < input.under)) ||
-      (input.upTo !== undefined && !(value <= input.upTo))
-    return outside ? [{ symbol, value, allowed: allowed(input), unit: input.unit }] : []
+    return covers(input, value) ? [] : [{ symbol, value, allowed: allowed(input), unit: input.unit }]
   })
 }
+
+const covers = ({ over, from, under, upTo, whole }: Input, value: number): boolean =>
+  Number.isFinite(value) &&
+  (whole !== true || Number.isInteger(value)) &&
+  (over === undefined || value > over) &&
+  (from === undefined || value >= from) &&
+  (under === undefined || value < under) &&
+  (upTo === undefined || value <= upTo)
 
 function allowed({ over, from, under, upTo, whole }: Input): string {
   const ends = [
@@ -75,14 +76,14 @@ function allowed({ over, from, under, upTo, whole }: Input): string {
 
 /** Wraps `value` with the range check: a formula throws outside its range, since the caller should have asked first. */
 export function formula<K extends string>(definition: Formula<K>): Formula<K> {
+  const inputs = Object.entries(definition.inputs) as [K, Input][]
   return {
     ...definition,
     value: given => {
-      const [fault] = outOfRange(definition, given)
-      if (fault) {
-        throw new RangeError(
-          `${definition.symbol}: ${fault.symbol} must be ${fault.allowed} ${fault.unit}, got ${fault.value}`,
-        )
+      for (const [symbol, input] of inputs) {
+        const value = given[symbol]
+        if (covers(input, value)) continue
+        throw new RangeError(`${definition.symbol}: ${symbol} must be ${allowed(input)} ${input.unit}, got ${value}`)
       }
       return definition.value(given)
     },

@@ -26,28 +26,37 @@ export type Notebook = {
   readonly workings: readonly Working[]
 }
 
+type Use = { readonly formula: Formula; readonly given: Given; readonly about: About; readonly value: number }
+
 export function openNotebook(): Notebook {
-  const workings: Working[] = []
+  // Kept as used and written out only when read: a planner that tries fifty figures pays for the text of the one it keeps.
+  const entries: (Use | Working)[] = []
   return {
-    workings,
+    get workings() {
+      return entries.map(entry => ('given' in entry ? written(entry) : entry))
+    },
     use: (formula, given, about = {}) => {
       const value = formula.value(given)
-      const { symbol, meaning, unit, expression, source } = formula
-      workings.push({
-        ...about,
-        symbol,
-        meaning,
-        value,
-        unit,
-        expression: filledIn(expression, given),
-        formula: expression,
-        source,
-      })
+      entries.push({ formula, given, about, value })
       return value
     },
     note: entry => {
-      workings.push({ ...entry, formula: '' })
+      entries.push({ ...entry, formula: '' })
     },
+  }
+}
+
+function written({ formula, given, about, value }: Use): Working {
+  const { symbol, meaning, unit, expression, source } = formula
+  return {
+    ...about,
+    symbol,
+    meaning,
+    value,
+    unit,
+    expression: filledIn(expression, given),
+    formula: expression,
+    source,
   }
 }
 
