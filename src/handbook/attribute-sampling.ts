@@ -46,7 +46,7 @@ export const MASTER_TABLE: { readonly source: string; readonly rows: readonly Pl
     { letter: 'A', sampleSize: 2, 0.65: 'below', 1: 'below', 1.5: 'below', 2.5: 'below', 4: 'below' },
     { letter: 'B', sampleSize: 3, 0.65: 'below', 1: 'below', 1.5: 'below', 2.5: 'below', 4: 0 },
     { letter: 'C', sampleSize: 5, 0.65: 'below', 1: 'below', 1.5: 'below', 2.5: 0, 4: 'above' },
-    { letter: 'D', sampleSize: 8, 0.65: 'below', 1: 'below', 1.5: 0, 2.5: 'above', 4: 'below'' },
+    { letter: 'D', sampleSize: 8, 0.65: 'below', 1: 'below', 1.5: 0, 2.5: 'above', 4: 'below' },
     { letter: 'E', sampleSize: 13, 0.65: 'below', 1: 0, 1.5: 'above', 2.5: 'below', 4: 1 },
     { letter: 'F', sampleSize: 20, 0.65: 0, 1: 'above', 1.5: 'below', 2.5: 1, 4: 2 },
     { letter: 'G', sampleSize: 32, 0.65: 'above', 1: 'below', 1.5: 1, 2.5: 2, 4: 3 },
