@@ -59,6 +59,8 @@ export type EndMillSetting = {
   readonly leastMargin: number
   readonly runout: Millimetre
   readonly limitedBy: readonly string[]
+  /** Force of a finishing level of this depth at a feed of 1 mm a tooth: at another it goes with fz^(1 - mc). */
+  readonly finishForce: (axialDepth: Millimetre) => Newton
 }
 
 const { wallStock, slender, runout } = MILLING_STARTS
@@ -78,17 +80,8 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
   const { kc11, mc } = material.force
   const kc = notebook.use(specificCuttingForce, { kc11, mc, h: hm, K: FORCE_FACTORS.worn }, about)
   const unitPower = notebook.use(millingPower, { ap: 1, ae: D, vf: tableFeed, kc }, about)
-  const unitForce = peakMillingForce({
-    kc11: kc11 * FORCE_FACTORS.worn,
-    mc,
-    feedPerTooth: fz,
-    teeth,
-    diameter: D,
-    axialDepth: 1,
-    radialDepth: D,
-    helix: 0,
-    radialShare: MILLING_STARTS.radialShare,
-  })
+  const cut = { kc11: kc11 * FORCE_FACTORS.worn, mc, teeth, diameter: D, radialShare: MILLING_STARTS.radialShare }
+  const unitForce = peakMillingForce({ ...cut, feedPerTooth: fz, axialDepth: 1, radialDepth: D, helix: 0 })
 
   const t = Math.max(runout.share * fz, runout.least)
   const Delta = teeth < 2 ? 0 : notebook.use(runoutChip, { t, z: teeth }, about)
@@ -103,7 +96,7 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
   const strong = strengthLimit(mill, leastMargin) / unitForce
   const stiff = (1000 * MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
   const mostDepth = Math.min(usual, strong, stiff)
-  if (strong < Math.min(usual, stiff)) limitedBy.push(`margin of ${figure(leastMargin)} against breaking`)
+  if (strong < Math.min(usual, stiff)) limitedBy.push(marginReason({ leastMargin }))
   else if (stiff < usual) limitedBy.push(`bend of the cutter, half of the ${figure(wall)} mm left on the wall`)
   return {
     mill,
@@ -119,14 +112,31 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
     leastMargin,
     runout: t,
     limitedBy,
+    finishForce: remembered(axialDepth =>
+      peakMillingForce({ ...cut, feedPerTooth: 1, axialDepth, radialDepth: wall, helix: MILLING_STARTS.helix }),
+    ),
+  }
+}
+
+/** The windows of a pair ask for the same depth twice. */
+function remembered(force: (axialDepth: Millimetre) => Newton): (axialDepth: Millimetre) => Newton {
+  const known = new Map<string, Newton>()
+  return axialDepth => {
+    const key = axialDepth.toPrecision(9)
+    const value = known.get(key) ?? force(axialDepth)
+    known.set(key, value)
+    return value
   }
 }
 
 const E = MILLING_STARTS.elasticModulus
 const rod = ({ diameter }: EndMill): Millimetre => fluteDiameter.value({ D: diameter })
 
+export const marginReason = ({ leastMargin }: Pick<EndMillSetting, 'leastMargin'>): string =>
+  `margin of ${figure(leastMargin)} against breaking`
+
 /** Force at the tip that leaves the margin. */
-const strengthLimit = (mill: EndMill, margin: number): Newton =>
+export const strengthLimit = (mill: EndMill, margin: number): Newton =>
   ENDURANCE.static / margin / bendingStress.value({ F: 1, l1: mill.fluteLength, d1: rod(mill) })
 
 export const bendFor = (mill: EndMill, force: Newton): Micrometre =>
@@ -137,7 +147,7 @@ export type Strain = { readonly deflection: Micrometre; readonly breakageMargin:
 /** Bend and margin of a cutter under a force at its tip, kept as workings. */
 export function strainOf({ notebook, operation }: CuttingTask, mill: EndMill, force: Newton): Strain {
   const about = { operation: operation.number, about: mill.name }
-  const d1 = notebook.use(fluteDiameter, { D: mill.diameter }, about)
+  const d1 = rod(mill)
   const given = { F: force, E, l1: mill.fluteLength, d1, L: mill.reach, d2: mill.shank }
   const deflection = notebook.use(endMillDeflection, given, about)
   const sigma = notebook.use(bendingStress, { F: force, l1: mill.fluteLength, d1 }, about)

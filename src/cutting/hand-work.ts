@@ -59,10 +59,14 @@ export const mark = (): PlannedCuts => ({
   steps: [byHand('marking head', 'mark serial and batch number', SHOP_TIMES.mark)],
 })
 
-/** The sizes that the works looks at; a check without sizes counts and looks. */
-export function check(task: CuttingTask): PlannedCuts {
-  const { sizes, operation } = task
-  const looked = sizes.length > 0 ? sizes.length : operation.surfaces.length
+/** Checks that count, look and try the hardness: bands do not yet have a size of their own. */
+export const checkBlanks = (): PlannedCuts => ({ steps: [byHand('gauges', 'count and look', SHOP_TIMES.checkPiece)] })
+
+/** Every size of the operation, or else every surface: each diameter and the length. */
+export function check({ sizes, operation, after }: CuttingTask): PlannedCuts {
+  const surfaces =
+    operation.surfaces.length > 0 ? operation.surfaces.length : after.outside.length + after.bore.length + 1
+  const looked = Math.max(sizes.length, surfaces)
   const time = SHOP_TIMES.checkPiece + looked * SHOP_TIMES.checkSize
-  return { steps: [byHand('gauges', looked > 0 ? `measure ${looked} features` : 'count and look', time)] }
+  return { steps: [byHand('gauges', `measure ${looked} features`, time)] }
 }

@@ -10,7 +10,7 @@ import { finishTurn } from './finish-turning.ts'
 import { grindBore } from './grinding-bore.ts'
 import { grindTop } from './grinding-face.ts'
 import { grindOutside } from './grinding-outside.ts'
-import { check, deburrPorts, deburrSoft, mark } from './hand-work.ts'
+import { check, checkBlanks, deburrPorts, deburrSoft, mark } from './hand-work.ts'
 import { honeBore } from './honing-bore.ts'
 import type { OperationState } from './operation-state.ts'
 import { operationTime } from './operation-time.ts'
@@ -40,8 +40,8 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'grind-top': grindTop,
   'hone-bore': honeBore,
   mark,
-  'check-blanks-before-sending': check,
-  'check-blanks-on-return': check,
+  'check-blanks-before-sending': checkBlanks,
+  'check-blanks-on-return': checkBlanks,
   'check-before-sending': check,
   'check-on-return': check,
   'check-before-finishing': check,

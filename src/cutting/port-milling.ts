@@ -1,6 +1,5 @@
 import { cutLife, cuttersNeeded } from '../handbook/cutter-life.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import { BREAK_THROUGH } from '../ports/plan-window.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
@@ -9,6 +8,7 @@ import { drillEntry, type Entry, type EntryDrill, entrySlope, flatFor, windThrou
 import { figure } from './figure.ts'
 import { cutterFor, drillFor } from './port-tools.ts'
 import type { Step } from './step.ts'
+import { wallToCut } from './wall-to-cut.ts'
 import { finishWindow } from './window-finishing.ts'
 import { roughWindow } from './window-roughing.ts'
 
@@ -104,7 +104,7 @@ function jobFor(task: CuttingTask, port: PlannedPort, window: PortWindow, index:
       port: port.name,
       named,
       pathLength: window.pathLength,
-      depth: plunge.zTop - plunge.zThrough + BREAK_THROUGH,
+      depth: wallToCut(window, task.after, middle),
       corner: window.tightestCorner ?? window.largestCutter / 1.6,
     },
   }

@@ -1,5 +1,4 @@
 import {
-  engagementAngle,
   feedForChip,
   insideCornerFeed,
   LARGEST_CUTTER_IN_CORNER,
@@ -10,12 +9,11 @@ import {
   THINNEST_MILLING_CHIP,
 } from '../handbook/end-milling.ts'
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
-import { peakMillingForce } from '../handbook/milling-force.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import type { Millimetre, MillimetrePerMinute, Minute, Newton } from '../units.ts'
+import type { Millimetre, MillimetrePerMinute, Minute } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { bendFor, type EndMillSetting, strainOf } from './end-mill-setting.ts'
+import { bendFor, type EndMillSetting, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
 import { roundedUp } from './turned-pass.ts'
@@ -24,12 +22,10 @@ export type FinishedWindow = { readonly steps: readonly Step[]; readonly cutLeng
 
 /** A finishing pass may bend the cutter by this share of the tolerance of a port's edge. Common practice, no source. */
 const BEND_OF_TOLERANCE = 0.25
-/** More levels than this do not help: the cutter is too slender for the wall. */
-const MOST_LEVELS = 24
 /** The feed never falls below this share in a corner: the control slows no further. */
 const LEAST_CORNER_SHARE = 0.1
 
-/** Takes the wall's stock in as few levels as the cutter stands, then runs them once more without infeed. */
+/** Takes the wall's stock level by level, at a feed that the cutter stands, then runs them once more without infeed. */
 export function finishWindow(
   task: CuttingTask,
   setting: EndMillSetting,
@@ -48,30 +44,21 @@ export function finishWindow(
   const r = ae / D
   const hmax = MILLING_STARTS.finishChip * setting.feedPerTooth
   const thinned = notebook.use(feedForChip, { hmax, r }, about)
-  const fz = Math.min(thinned, MOST_FEED_FOR_THINNING * setting.feedPerTooth)
+  const usual = Math.min(thinned, MOST_FEED_FOR_THINNING * setting.feedPerTooth)
 
-  const forceAt = (axialDepth: Millimetre): Newton =>
-    peakMillingForce({
-      kc11: material.force.kc11 * FORCE_FACTORS.worn,
-      mc: material.force.mc,
-      feedPerTooth: fz,
-      teeth: mill.teeth,
-      diameter: D,
-      axialDepth,
-      radialDepth: ae,
-      helix: MILLING_STARTS.helix,
-      radialShare: MILLING_STARTS.radialShare,
-    })
+  const levels = roundedUp(window.depth / (MILLING_STARTS.finishDepth * D))
+  const depth = window.depth / levels
   const mostBend = 1000 * BEND_OF_TOLERANCE * shop.habits.portEdgeTolerance
-  const usual = roundedUp(window.depth / (MILLING_STARTS.finishDepth * D))
-  let levels = usual
-  let force = forceAt(window.depth / levels)
-  while (bendFor(mill, force) > mostBend && levels < MOST_LEVELS) {
-    levels += 1
-    force = forceAt(window.depth / levels)
-  }
+  const unit = setting.finishForce(depth)
+  const mc1 = 1 - material.force.mc
+  // The force goes with a power of the feed, so the feed that the cutter just stands follows at once.
+  const stiff = mostBend / bendFor(mill, 1)
+  const strong = strengthLimit(mill, setting.leastMargin)
+  const stood = (Math.min(stiff, strong) / unit) ** (1 / mc1)
+  const fz = Math.min(usual, Math.max(stood, Math.min(usual, THINNEST_MILLING_CHIP.feedPerTooth)))
+  const force = unit * fz ** mc1
   const strain = strainOf(task, mill, force)
-  if (strain.deflection > mostBend) {
+  if (strain.deflection > mostBend * (1 + 1e-9)) {
     task.report({
       code: 'cutting/cutter-bends',
       severity: 'warning',
@@ -81,10 +68,8 @@ export function finishWindow(
     })
   }
 
-  const depth = window.depth / levels
   const vf = notebook.use(millingFeed, { fz, z: mill.teeth, n }, about)
   const hm = Math.max(notebook.use(meanChip, { fz, r }, about), THINNEST_MILLING_CHIP.chip)
-  notebook.use(engagementAngle, { r }, about)
   const kc = specificCuttingForce.value({ ...material.force, h: hm, K: FORCE_FACTORS.worn })
   const once = roundTime(task, window, D, vf)
   const nearCorner = D / 2 > LARGEST_CUTTER_IN_CORNER * window.corner + 1e-9
@@ -107,7 +92,9 @@ export function finishWindow(
     forceBand: { least: 0.5 * force, most: 1.5 * force },
     power: notebook.use(millingPower, { ap: depth, ae, vf, kc }, about),
     ...strain,
-    ...(levels > usual ? { limitedBy: `bend of the cutter, ${figure(mostBend)} µm` } : {}),
+    ...(fz < usual
+      ? { limitedBy: stiff < strong ? `bend of the cutter, ${figure(mostBend)} µm` : marginReason(setting) }
+      : {}),
     remarks: [
       START_AT_SMALL,
       `take ${figure(ae)} off the wall; climb milling`,

@@ -10,7 +10,7 @@ import { roundedUp } from './turned-pass.ts'
 
 export type RoughedWindow = { readonly step: Step; readonly cutLength: Millimetre }
 
-/** Trepans a window in even levels, a slot all the way round, going straight down in the entry hole between them. */
+/** Trepans a window in even levels that follow the curved wall, a slot all the way round, going straight down in the entry hole between them. */
 export function roughWindow(
   task: CuttingTask,
   setting: EndMillSetting,
