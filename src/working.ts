@@ -65,7 +65,11 @@ export function filledIn(expression: string, given: Given): string {
   return expression.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, name => {
     const value = Object.hasOwn(given, name) ? given[name] : undefined
     if (value === undefined) return name
-    const text = String(Number(value.toPrecision(8)))
+    const text = eightDigits(value)
     return value < 0 ? `(${text})` : text
   })
 }
+
+/** A whole number is its own text: most figures of a plan are, and rounding them by way of text takes most of the time. */
+const eightDigits = (value: number): string =>
+  Number.isInteger(value) && Math.abs(value) < 1e8 ? String(value) : String(Number(value.toPrecision(8)))
