@@ -163,6 +163,7 @@ type CuttingCode =
   | 'cutting/chip-too-thin'
   | 'cutting/cutter-bends'
   | 'cutting/hardness-missing'
+  | 'cutting/jaws-bend-wall'
   | 'cutting/no-boring-bar'
   | 'cutting/no-cutter'
   | 'cutting/no-data'

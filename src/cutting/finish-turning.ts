@@ -7,15 +7,18 @@ import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { figure } from './figure.ts'
+import { jawRemarks, shareWithinLobes } from './jaw-force.ts'
 import { bend, reachInto } from './rough-turning.ts'
 import type { Step } from './step.ts'
 import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
-import { settlePass } from './turned-pass.ts'
+import { forceOf, settlePass } from './turned-pass.ts'
 import { facingStep, turningStep } from './turning-step.ts'
 
 const { semiFinish, finish, thinWall, leastFeed, mostFeedOverNose } = TURNING_STARTS
 /** Less than this is not worth a semi-finishing pass. Common practice, no source. */
 const LEAST_SEMI_FINISH: Millimetre = 0.1
+/** A last cut is no lighter than this, or it rubs. Common practice, no source. */
+const LEAST_FINISH: Millimetre = 0.2
 
 /** Faces, bores and turns to the last soft size: a semi-finishing cut where there is stock for it, then two equal passes. */
 export function finishTurn(task: CuttingTask): PlannedCuts {
@@ -57,7 +60,11 @@ function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
 
 function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimetre, bar?: BoringBar): readonly Step[] {
   const thin = isThin(task, cut)
-  const depth = thin ? thinWall.depth : finish.depth
+  const usual = thin ? thinWall.depth : finish.depth
+  const { feed, limitedBy } = feedWanted(task, cut.feature, nose)
+  const factor = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
+  const share = bar ? shareWithinLobes(task, cut, forceOf(task.material.force, usual, feed, factor)) : 1
+  const depth = Math.max(usual * share, Math.min(usual, LEAST_FINISH))
   const stock = Math.abs(cut.from - cut.to) / 2
   const spare = stock - 2 * depth
   const semi = spare < LEAST_SEMI_FINISH ? 0 : spare
@@ -66,17 +73,18 @@ function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimet
   const common = { feature: cut.feature, diameter, operationFactor }
   const steps: Step[] = []
   if (semi > 0) {
-    const feed = Math.min(semiFinish.feed, mostFeedOverNose * nose)
-    const pass = settlePass(task, { ...common, stock: semi, mostDepth: semiFinish.depth, feed })
+    const semiFeed = Math.min(semiFinish.feed, mostFeedOverNose * nose)
+    const pass = settlePass(task, { ...common, stock: semi, mostDepth: semiFinish.depth, feed: semiFeed })
     const named = { tool, action: `semi-finish ${cut.feature}`, feature: cut.feature }
     steps.push(turningStep(task, named, pass, cut.length))
   }
-  const { feed, limitedBy } = feedWanted(task, cut.feature, nose)
   const left = stock - semi
-  const pass = settlePass(task, { ...common, stock: left, mostDepth: left / 2, feed, limitedBy })
+  const reasons = [...limitedBy, ...(share < 1 ? ['spring of the wall in the jaws'] : [])]
+  const pass = settlePass(task, { ...common, stock: left, mostDepth: left / 2, feed, limitedBy: reasons })
   const remarks = [
     'last two passes of equal depth and feed, so that tool and wall spring alike',
     ...(thin ? ['thin wall: sharp positive insert'] : []),
+    ...(bar ? jawRemarks(task, cut, pass.force) : []),
     ...(pass.depth < nose * SHALLOW ? ['cut shallower than half the nose radius: watch for rubbing'] : []),
   ]
   const step = turningStep(

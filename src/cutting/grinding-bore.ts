@@ -6,7 +6,7 @@ import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
 import { figure } from './figure.ts'
 import { faceGrinding } from './grinding-face.ts'
-import { grindingSetting } from './ground-work.ts'
+import { grindingSetting, startingWheel } from './ground-work.ts'
 import { watchPorts } from './ports-and-wheel.ts'
 import type { Step } from './step.ts'
 import { traverseGrinding, type Wheel, wheelSpin } from './traverse-grinding.ts'
@@ -46,6 +46,7 @@ function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
       equivalentDiameter: notebook.use(equivalentDiameterInside, { dw: cut.from, q: wheel.diameter / cut.from }, about),
       ...(stiffness === undefined ? {} : { bend: 1 / stiffness }),
       remarks: [
+        startingWheel(task, 'bore'),
         `overrun ${figure(overrun)} at each end: less leaves the ends tight, more bells them`,
         ...(before.ported
           ? ['no dwell and no reversal over the ports; port edges broken before; one grade harder if the wheel rounds']

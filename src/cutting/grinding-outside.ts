@@ -3,7 +3,7 @@ import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
 import { faceGrinding } from './grinding-face.ts'
-import { grindingSetting } from './ground-work.ts'
+import { grindingSetting, startingWheel } from './ground-work.ts'
 import { traverseGrinding, type Wheel, wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, outsideCuts } from './turned-cuts.ts'
 
@@ -32,7 +32,10 @@ export function grindOutside(task: CuttingTask): PlannedCuts {
       spin,
       setting,
       equivalentDiameter: notebook.use(equivalentDiameterOutside, { ds: wheel.diameter, dw: cut.from }, about),
-      remarks: freeEnds < 2 ? ['dwell one turn at the shoulder, do not run into it'] : [],
+      remarks: [
+        startingWheel(task, 'outside'),
+        ...(freeEnds < 2 ? ['dwell one turn at the shoulder, do not run into it'] : []),
+      ],
     })
   })
   return { steps: [...steps, ...dressing(task, wheel), ...faceGrinding(task)] }

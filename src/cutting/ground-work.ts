@@ -1,4 +1,4 @@
-import { GRINDING_ROWS, type GroundWork, THIN_HARD_LINER } from '../handbook/grinding-data.ts'
+import { GRINDING_ROWS, type GroundWork, STARTING_WHEELS, THIN_HARD_LINER } from '../handbook/grinding-data.ts'
 import type { MetrePerMinute, Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 
@@ -58,3 +58,15 @@ function workOf({ material, part }: CuttingTask, hard: boolean): GroundWork {
 
 /** HV. Over it a tempered bar is ground as hardened: common practice, no source. */
 const HARD_BAR = 400
+
+/** The wheel that the handbook would start with: what is mounted may be another. */
+export function startingWheel({ material, part }: CuttingTask, where: 'outside' | 'bore'): string {
+  const job = ((): string => {
+    if (material.family === 'grey iron' || material.family === 'ductile iron') return 'cast-iron bushings'
+    if (material.family === 'aluminium') return 'aluminium pistons'
+    if (where === 'bore') return 'nitrided or case-hardened bore'
+    return part.hardening?.process.includes('nitri') ? 'nitrided steel, commercial finish' : 'hardened steel over 25 mm'
+  })()
+  const row = STARTING_WHEELS.find(known => known.job === job)
+  return row ? `handbook wheel: ${row.wheel}` : ''
+}

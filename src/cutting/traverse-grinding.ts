@@ -1,4 +1,5 @@
 import { BORE_BURN_SHARE, burnThreshold, SPECIFIC_ENERGY } from '../handbook/burn-screen.ts'
+import { STEELS } from '../handbook/cutting-grades.ts'
 import {
   equivalentChip,
   grindingForce,
@@ -13,6 +14,7 @@ import {
 import { THIN_HARD_LINER } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
+import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import type { Millimetre, Newton, SpindleSpeed } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -58,7 +60,6 @@ export type TraverseGrinding = {
   readonly spin: WheelSpin
   readonly equivalentDiameter: Millimetre
   readonly setting: GrindingSetting
-  readonly limitedBy?: string
   readonly remarks: readonly string[]
   /** Bend of quill or work under a normal force, µm for each N; left out where it does not matter. */
   readonly bend?: number
@@ -66,25 +67,31 @@ export type TraverseGrinding = {
 
 /** Roughing, finishing and spark-out passes over one band. */
 export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): readonly Step[] {
-  const { notebook, operation } = task
+  const { machine, notebook, operation } = task
   const { setting, wheel, spin, stroke } = cut
+  const available = machine.power === undefined ? Infinity : 1000 * machine.power * TURNING_STARTS.driveEfficiency
   const about = { operation: operation.number, about: cut.feature }
   const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: cut.diameter }, about)
   const finishStock = Math.min(cut.stock, THIN_HARD_LINER.finishStock)
   const passes = (z: Millimetre, ae: Millimetre): number =>
     z > 1e-9 ? notebook.use(grindingPasses, { z, ae }, about) : 0
-  const limitedBy = [spin.limitedBy, cut.limitedBy].filter(text => text !== undefined).join('; ')
 
   const step = (stage: 'rough' | 'finish', z: Millimetre): readonly Step[] => {
-    const ae = stage === 'rough' ? setting.roughInfeed : setting.finishInfeed
+    const wanted = stage === 'rough' ? setting.roughInfeed : setting.finishInfeed
+    const s = stage === 'rough' ? setting.roughTraverse : setting.finishTraverse
+    const u = stage === 'rough' ? SPECIFIC_ENERGY.roughing : SPECIFIC_ENERGY.finishing
+    const forced = { vw: setting.workSpeed, s, b: wheel.width, u, vs: spin.speed }
+    // The power goes with the infeed, so a motor that is too weak gets its share of it.
+    const spent = grindingForce.value({ ...forced, ae: wanted }) * spin.speed
+    const ae = wanted * Math.min(1, available / spent)
+    const limits = [spin.limitedBy, ...(ae < wanted ? [`motor power ${machine.power} kW`] : [])]
+    const limitedBy = limits.filter(text => text !== undefined).join('; ')
     const count = passes(z, ae)
     if (count === 0) return []
     const sparkOut = stage === 'finish' ? setting.sparkOut : 0
-    const s = stage === 'rough' ? setting.roughTraverse : setting.finishTraverse
     const vfa = notebook.use(traverseFeed, { s, b: wheel.width, nw }, about)
     const time = notebook.use(traverseTime, { N: count + sparkOut, L_s: stroke, vfa }, about)
-    const u = stage === 'rough' ? SPECIFIC_ENERGY.roughing : SPECIFIC_ENERGY.finishing
-    const Ft = notebook.use(grindingForce, { ae, vw: setting.workSpeed, s, b: wheel.width, u, vs: spin.speed }, about)
+    const Ft = notebook.use(grindingForce, { ...forced, ae }, about)
     notebook.use(specificRemovalRate, { ae, vw: setting.workSpeed }, about)
     notebook.use(equivalentChip, { ae, vw: setting.workSpeed, vs: spin.speed }, about)
     screenForBurn(task, cut, ae, u)
@@ -135,7 +142,9 @@ function bendAfter(
 
 /** Only compares settings: the constants are from memory, and the energy a wheel spends is a middle value. */
 function screenForBurn(task: CuttingTask, cut: TraverseGrinding, ae: Millimetre, spent: number): void {
-  const { notebook, operation } = task
+  const { material, notebook, operation } = task
+  // The constants are of steel.
+  if (!STEELS.has(material.family)) return
   const about = { operation: operation.number, about: cut.feature }
   const u = notebook.use(burnThreshold, { de: cut.equivalentDiameter, ae, vw: cut.setting.workSpeed }, about)
   const limit = cut.where === 'bore' ? BORE_BURN_SHARE * u : u

@@ -98,7 +98,7 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
   }
 }
 
-function forceOf({ kc11, mc }: { kc11: number; mc: number }, ap: number, f: number, K: number): Newton {
+export function forceOf({ kc11, mc }: { kc11: number; mc: number }, ap: number, f: number, K: number): Newton {
   const h = chipThickness.value({ f, kappa: KAPPA })
   const b = chipWidth.value({ ap, kappa: KAPPA })
   return specificCuttingForce.value({ kc11, mc, h, K }) * b * h
