@@ -15,6 +15,7 @@ export function readMachines(root: View): readonly Machine[] {
     const name = view.text('name')
     const options = present({
       speedLimit: view.quantity('speed-limit', 'speed', { over: 0, upTo: 500_000 }),
+      chuckLimit: view.quantity('chuck-limit', 'speed', { over: 0, upTo: 500_000 }),
       power: view.quantity('power', 'power', { over: 0, upTo: 1000 }),
     })
     const setup = view.quantity('setup', 'minutes', TIME) ?? SETUP
