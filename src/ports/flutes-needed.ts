@@ -4,7 +4,8 @@ import { type CutFrame, runToNearWall } from './cut-frame.ts'
 
 /**
  * Length below the shank that a cutter needs when its depth follows the wall: from the bore up to the outside at each point
- * of the contour, and up to the outside beside it, as far as a thicker shank overhangs.
+ * of the contour (and a quarter of the cutter inward, where the next pass begins), and up to the outside beside it, as far
+ * as a thicker shank overhangs.
  */
 export function flutesNeeded(
   frame: CutFrame,
@@ -18,7 +19,11 @@ export function flutesNeeded(
     ...contour.map(point => {
       const speed = Math.hypot(point.dl, point.db)
       const beside = { l: point.l + (overhang * point.db) / speed, b: point.b - (overhang * point.dl) / speed }
-      const through = runToNearWall(frame, walls.bore, point)
+      const inward = {
+        l: point.l - (0.25 * cutter * point.db) / speed,
+        b: point.b + (0.25 * cutter * point.dl) / speed,
+      }
+      const through = Math.max(runToNearWall(frame, walls.bore, point), runToNearWall(frame, walls.bore, inward))
       const here = runToNearWall(frame, walls.outside, point)
       const there = Math.abs(beside.l) < walls.outside ? runToNearWall(frame, walls.outside, beside) : here
       return through - Math.min(here, there)

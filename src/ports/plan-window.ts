@@ -75,7 +75,7 @@ export function planWindow(
   const zThrough = zAt(greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value)
   const zFarWall = zAt(least(contour, point => runToFarWall(frame, asCut.bore, point), 0).value)
 
-  const points = sampled(contour, OUTLINE_TOLERANCE)
+  const points = sampled(contour, OUTLINE_TOLERANCE, 12)
   const hole = roomiest(sampled(contour, SEARCH_TOLERANCE, 3), sideOf(port.at))
   const tightest = tightestCorner(contour)
   const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)
@@ -122,6 +122,7 @@ export function planWindow(
       largestCutter: largest,
       tools: chosen.tools,
       tightestCorner: tightest,
+      walls: { outside: asCut.outside, bore: asCut.bore, finished: radius },
       needed: { flutes: flutes(chosen.cutter, shank), reach },
       ...(rooms.length === 0 ? {} : { shoulderRoom: Math.min(...rooms) }),
       farWallRoom: zThrough - BREAK_THROUGH - zFarWall,

@@ -55,6 +55,8 @@ export type PortWindow = {
   }
   /** Straight cut: how far the top edge falls from its highest point to the lowest of the roof, along the bore. */
   readonly roofFall?: Millimetre
+  /** Radii of the cylinders that the cutter passes: outside and bore as milled, and the finished bore. */
+  readonly walls?: { readonly outside: Millimetre; readonly bore: Millimetre; readonly finished: Millimetre }
   /** What the cutter must have: length below the shank, and stick-out. */
   readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
   /** Square to the cutter, from the shank to the nearest shoulder of the outside; absent where there is none. */

@@ -1,0 +1,54 @@
+import { EndType, inflatePathsD, JoinType, simplifyPathD } from 'clipper2-ts'
+import type { Millimetre } from '../../units.ts'
+
+export type Flat = { readonly x: Millimetre; readonly y: Millimetre }
+
+/** A closed line, counter-clockwise, its first point not repeated. */
+export type Loop = readonly Flat[]
+
+/** Decimal places of the polygon library's fixed-point numbers. */
+const PLACES = 6
+/** Widest gap between a rounded offset and its chords. */
+const ARC_TOLERANCE: Millimetre = 0.001
+
+/** The lines that lie a distance inside an outline: none where it is too narrow, several where a neck closes. */
+export function inside(outline: Loop, distance: Millimetre): readonly Loop[] {
+  const path = outline.map(({ x, y }) => ({ x, y }))
+  return inflatePathsD([path], -distance, JoinType.Round, EndType.Polygon, 2, PLACES, ARC_TOLERANCE).map(loop =>
+    loop.map(({ x, y }) => ({ x, y })),
+  )
+}
+
+/**
+ * The loop with the points left out that lie within a tolerance of the line between their neighbours, and others put in so
+ * that no stretch is longer than a limit: a long straight stretch would leave the curved wall.
+ */
+export function respaced(loop: Loop, tolerance: Millimetre, longest: Millimetre): Loop {
+  const path = loop.map(({ x, y }) => ({ x, y }))
+  const kept = simplifyPathD(path, tolerance, true).map(({ x, y }) => ({ x, y }))
+  return kept.flatMap((from, i) => {
+    const to = kept[(i + 1) % kept.length] ?? from
+    const parts = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / longest))
+    return Array.from({ length: parts }, (_, part) => ({
+      x: from.x + ((to.x - from.x) * part) / parts,
+      y: from.y + ((to.y - from.y) * part) / parts,
+    }))
+  })
+}
+
+/** The loop from its point nearest to a place. */
+export function startingNear(loop: Loop, place: Flat): Loop {
+  const distances = loop.map(({ x, y }) => Math.hypot(x - place.x, y - place.y))
+  const first = distances.indexOf(Math.min(...distances))
+  return [...loop.slice(first), ...loop.slice(0, first)]
+}
+
+/** Unit vectors outward at each point: across the line between its neighbours. */
+export function outwardNormals(loop: Loop): readonly Flat[] {
+  return loop.map((at, i) => {
+    const before = loop[(i + loop.length - 1) % loop.length] ?? at
+    const after = loop[(i + 1) % loop.length] ?? at
+    const length = Math.hypot(after.x - before.x, after.y - before.y) || 1
+    return { x: (after.y - before.y) / length, y: -(after.x - before.x) / length }
+  })
+}

@@ -1,0 +1,137 @@
+import type { Millimetre } from '../../units.ts'
+import { BREAK_THROUGH } from '../plan-window.ts'
+import type { PortWindow } from '../port.ts'
+import { type Flat, inside, type Loop, outwardNormals, respaced, startingNear } from './offset-loops.ts'
+import type { Pass, TipPlace, ToolPath } from './tool-path.ts'
+import { type WindowWalls, windowWalls } from './window-walls.ts'
+
+export type PathChoice = {
+  /** Axial step of roughing. */
+  readonly depth: Millimetre
+  readonly slug?: 'cleared' | 'kept'
+  /** Left on the wall by roughing. */
+  readonly stock?: Millimetre
+}
+
+/** Stock on the walls for the finishing pass; step sideways; skin that keeps a slug. Common practice, no source. */
+const STOCK: Millimetre = 0.1
+const STEP_OVER = 0.6
+const SKIN: Millimetre = 0.2
+/** The last cut through steps sideways by less, since a slanting wall is deeper on one side of the cutter. */
+const LAST_STEP_OVER = 0.25
+const FINISH_DEPTH = 1
+/** Longest stretch of a pass. */
+const LONGEST: Millimetre = 2.5
+const ROUGH_TOLERANCE: Millimetre = 0.01
+const FINISH_TOLERANCE: Millimetre = 0.002
+
+/** Every pass of one window: roughing in steps that follow the curved wall, the cut through, finishing and a spring pass. */
+export function planPath(window: PortWindow, choice: PathChoice): ToolPath {
+  const { cutter, entryHole } = window
+  const walls = windowWalls(window)
+  const slug = choice.slug ?? 'cleared'
+  const stock = choice.stock ?? STOCK
+  const outline = window.outline.cutterPlane.map(({ x, y }) => ({ x: window.x + x, y: window.crossOffset + y }))
+  const entry = { x: entryHole.x, y: entryHole.y }
+  const nest = (step: Millimetre): readonly Loop[] => nested(outline, cutter / 2 + stock, step, slug === 'kept')
+  const through = (loop: Loop, step: Millimetre, last: boolean): Pass => throughPass(walls, loop, cutter, step, last)
+
+  const roughLoops = nest(STEP_OVER * cutter).map(loop => startingNear(respaced(loop, ROUGH_TOLERANCE, LONGEST), entry))
+  const floors = roughLoops.map(loop => {
+    const floor = through(loop, 0, false)
+    return slug === 'kept' ? floor.map(place => ({ ...place, z: place.z + BREAK_THROUGH + SKIN })) : floor
+  })
+  const rough = inSteps(walls, floors, cutter, choice.depth)
+  const lastStep = LAST_STEP_OVER * cutter
+  const lastLoops = slug === 'kept' ? [] : nest(lastStep)
+  const last = lastLoops.map((loop, i) =>
+    through(startingNear(respaced(loop, ROUGH_TOLERANCE, LONGEST), entry), lastStep, i === lastLoops.length - 1),
+  )
+  const finishLoops = inside(outline, cutter / 2).map(loop =>
+    startingNear(respaced(loop, FINISH_TOLERANCE, LONGEST), entry),
+  )
+  const finish = inSteps(
+    walls,
+    finishLoops.map(loop => through(loop, lastStep, false)),
+    cutter,
+    FINISH_DEPTH * cutter,
+  )
+  const spring = finish.at(-1) ?? []
+  const drillTo = drilledTo(walls, entryHole)
+  const passes = [...rough, ...last.toReversed(), ...finish]
+  return {
+    cutter,
+    entry,
+    feedFrom: highestUnder(walls, entry, cutter) + 1,
+    drill: { diameter: entryHole.diameter, to: drillTo },
+    rough: [...rough, ...last.toReversed()],
+    finish,
+    spring,
+    slug,
+    deepest: Math.min(drillTo, ...passes.flat().map(({ z }) => z)),
+  }
+}
+
+/** Loops from the outermost inward, until none is left; the outermost alone for a slug. */
+function nested(outline: Loop, first: Millimetre, step: Millimetre, alone: boolean): readonly Loop[] {
+  const loops: Loop[] = []
+  for (let distance = first; ; distance += step) {
+    const found = inside(outline, distance)
+    loops.push(...found)
+    if (found.length === 0 || alone) return loops
+  }
+}
+
+/**
+ * The tip just past the bore wherever the cutter's rim is to cut through: at the rim, and inward to where the next loop's rim
+ * begins; the innermost loop on to its own middle.
+ */
+function throughPass(walls: WindowWalls, loop: Loop, cutter: Millimetre, step: Millimetre, last: boolean): Pass {
+  const normals = outwardNormals(loop)
+  const reaches = [cutter / 2, cutter / 2 - step, ...(last ? [0, -step] : [])]
+  const pass = loop.map((at, i): TipPlace => {
+    const normal = normals[i] ?? { x: 0, y: 0 }
+    const z = Math.min(...reaches.map(reach => walls.bore(at.x + reach * normal.x, at.y + reach * normal.y)))
+    return { ...at, z: z - BREAK_THROUGH }
+  })
+  return closed(pass)
+}
+
+const closed = (pass: Pass): Pass => (pass[0] ? [...pass, pass[0]] : pass)
+
+/** Highest place of the outside under the cutter. */
+function highestUnder(walls: WindowWalls, { x, y }: Flat, cutter: Millimetre): Millimetre {
+  const rim = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4)
+  const radius = cutter / 2
+  return Math.max(
+    walls.outside(x, y),
+    ...rim.map(turn => walls.outside(x + radius * Math.cos(turn), y + radius * Math.sin(turn))),
+  )
+}
+
+/** The floors approached in equal steps from the outside, innermost loop first on each level. */
+function inSteps(walls: WindowWalls, floors: readonly Pass[], cutter: Millimetre, depth: Millimetre): readonly Pass[] {
+  const tops = floors.map(floor => floor.map(place => highestUnder(walls, place, cutter)))
+  const depths = floors.flatMap((floor, i) => floor.map(({ z }, j) => (tops[i]?.[j] ?? z) - z))
+  const levels = Math.max(1, Math.ceil(Math.max(0, ...depths) / depth - 1e-9))
+  return Array.from({ length: levels }, (_, level) =>
+    floors
+      .map((floor, i) =>
+        floor.map((place, j) => {
+          const top = tops[i]?.[j] ?? place.z
+          return { ...place, z: top - ((top - place.z) * (level + 1)) / levels }
+        }),
+      )
+      .toReversed(),
+  ).flat()
+}
+
+/** Depth of the drill's point: its full diameter past the bore. Point angle 140°. */
+function drilledTo(walls: WindowWalls, hole: PortWindow['entryHole']): Millimetre {
+  const radius = hole.diameter / 2
+  const rim = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4)
+  const lowest = Math.min(
+    ...rim.map(turn => walls.bore(hole.x + radius * Math.cos(turn), hole.y + radius * Math.sin(turn))),
+  )
+  return lowest - BREAK_THROUGH - radius / Math.tan((70 * Math.PI) / 180)
+}

@@ -1,0 +1,96 @@
+import type { Manifold } from 'manifold-3d'
+import type { NcProgram } from '../../../src/ports/nc/nc-programs.ts'
+import type { PlannedPort, PortWindow } from '../../../src/ports/port.ts'
+import type { AsMilled } from '../../../src/stock/stock.ts'
+import { type Move, type NcRead, readNc } from './nc-reader.ts'
+import { blankOf, boreOf, CrossSection, intoPart, Solid, swept } from './solids.ts'
+
+export type Measured = { readonly azimuth: number; readonly depth: number }
+export type Proof = {
+  /** Points of the windows' edges on the finished bore, below the finished top face. */
+  readonly edges: readonly Measured[]
+  /** mm³ of the blank taken outside the windows; and by rapid moves. */
+  readonly strayVolume: number
+  readonly rapidVolume: number
+}
+
+/** Runs the programs on the blank, bores it to size and looks at what is left. */
+export function prove(
+  programs: readonly NcProgram[],
+  ports: readonly PlannedPort[],
+  asMilled: AsMilled,
+  finished: number,
+): Proof {
+  const blank = blankOf(asMilled)
+  const used: Manifold[] = [blank]
+  const keep = (solid: Manifold): Manifold => {
+    used.push(solid)
+    return solid
+  }
+  let solid = blank
+  let rapidVolume = 0
+  let allowed = Solid.union([])
+  for (const program of programs) {
+    const read = readNc(program.text)
+    const diameter = Number(read.head.get('cutter'))
+    for (const rotary of new Set(read.moves.map(move => move.rotary))) {
+      if (Number.isNaN(rotary)) continue
+      const back = intoPart(read.head, rotary)
+      const here = read.moves.filter(move => move.rotary === rotary && Number.isFinite(move.from.x + move.from.z))
+      // On the way in nothing is cut yet; on the way out the window is.
+      const rapids = here.filter(({ rapid }) => rapid)
+      const takenBy = (moves: readonly Move[]): number => {
+        const body = keep(swept(moves, diameter).transform(back))
+        return Math.abs(keep(solid.intersect(body)).volume())
+      }
+      rapidVolume += takenBy(rapids.filter(({ from, to }) => to.z <= from.z))
+      const cut = keep(
+        swept(
+          here.filter(({ rapid }) => !rapid),
+          diameter,
+        ).transform(back),
+      )
+      solid = keep(solid.subtract(cut))
+      rapidVolume += takenBy(rapids.filter(({ from, to }) => to.z > from.z))
+      const windows = ports.flatMap(port => port.windows).filter(window => isHere(window, read, rotary))
+      allowed = keep(allowed.add(keep(Solid.union(windows.map(prismOf)).transform(back))))
+    }
+  }
+  const removed = keep(blank.subtract(solid))
+  const strayVolume = Math.abs(keep(removed.subtract(allowed)).volume())
+  const bored = keep(solid.subtract(keep(boreOf(finished))))
+  // A slug that was kept has come loose and fallen out.
+  const pieces = bored.decompose().map(keep)
+  const whole = pieces.reduce((a, b) => (b.volume() > a.volume() ? b : a))
+  const edges = edgesOf(whole, finished / 2, asMilled)
+  for (const solidOf of used) solidOf.delete()
+  return { edges, strayVolume, rapidVolume }
+}
+
+const isHere = (window: PortWindow, read: NcRead, rotary: number): boolean =>
+  Math.abs(window.rotary - rotary) < 1e-3 && Math.abs(window.tilt - Number(read.head.get('tilt'))) < 1e-3
+
+/** The window's outline, a hundredth larger, from above the blank down to before the far wall. */
+function prismOf(window: PortWindow): Manifold {
+  const outline = window.outline.cutterPlane.map(({ x, y }): [number, number] => [window.x + x, window.crossOffset + y])
+  const low = window.plunge.zFarWall + 0.5
+  return CrossSection.ofPolygons([outline])
+    .offset(0.01, 'Round', 2, 64)
+    .extrude(400 - low)
+    .translate([0, 0, low])
+}
+
+/** Corners of the mesh on the finished bore, ends left out: they lie on the windows' edges. */
+function edgesOf(solid: Manifold, radius: number, { shape, topStock }: AsMilled): readonly Measured[] {
+  const { vertProperties, numProp } = solid.getMesh()
+  const edges: Measured[] = []
+  for (let i = 0; i < vertProperties.length; i += numProp) {
+    const [x = 0, y = 0, z = 0] = vertProperties.slice(i, i + 3)
+    const depth = -z - topStock
+    const inside = depth > shape.top + 0.01 && depth < shape.bottom - 0.01
+    if (inside && Math.abs(Math.hypot(x, y) - radius) < 1e-3) {
+      edges.push({ azimuth: (Math.atan2(y, x) * 180) / Math.PI, depth })
+    }
+  }
+  return edges
+}
