@@ -55,6 +55,14 @@ describe('sizes as on a drawing', () => {
     expect(sizeOf(80)).toMatchObject({ nominal: 80, lower: 79.7, upper: 80.3, written: '80' })
   })
 
+  // ISO 80000-3: 1 in = 25.4 mm exactly.
+  it.each(['1.890 in ±0.001', '1.890 inch ±0.001', '1.890" ±0.001', '1.890 ±0.001 in', '1.890 ±0.001 inch'])(
+    '%s',
+    written => {
+      expect(sizeOf(written)).toMatchObject({ nominal: 48.006, lower: 47.9806, upper: 48.0314 })
+    },
+  )
+
   it.each([
     ['0.5 deg', 'input/wrong-unit'],
     ['0.5°', 'input/wrong-unit'],

@@ -41,7 +41,7 @@ describe('a shop file over the built-in shop', () => {
     const shop = shopOf(`
 firms: [{name: Quillfen Hardening, processes: [nitride], lead-time: 2 weeks}]
 fixture: {head-faces: -X, face-distance: 3 in}
-habits: {saw-kerf: 1.6, confidence: 90 %, yields: {turn: 0.99}}`)
+habits: {saw-kerf: 1.6 mm, confidence: 90 %, yields: {turn: 0.99}}`)
     expect(shop.firms).toEqual([{ name: 'Quillfen Hardening', processes: ['nitride'], leadTime: 14 }])
     expect(shop.fixture).toEqual({ ...BUILT_IN_SHOP.fixture, headFaces: '-X', faceDistance: 76.2 })
     const { habits } = BUILT_IN_SHOP

@@ -56,6 +56,13 @@ describe('values set by path', () => {
     expect(set('ports.exhaust.corner.cut', '2')).toContain('corner: {cut: 2}')
   })
 
+  it('brackets with nothing in them and keys with nothing after them are filled', () => {
+    for (const empty of ['stock: {}', 'stock: { }', 'stock:', 'stock:  # none yet']) {
+      const edited = set('stock.bore', '0.16', `${LINER}${empty}\n`)
+      expect(readPart(edited, 'part.yaml').part?.stock, empty).toEqual({ bore: 0.16 })
+    }
+  })
+
   it('several at once, one after the other', () => {
     const settings = [
       { path: 'stock.bore', value: '0.16' },
