@@ -19,5 +19,6 @@ await build({
   logLevel: 'warning',
 })
 
-// Editors complete part and shop files from these: the first line of a file names one.
-for (const name of ['part', 'shop', 'batch']) await copyFile(`src/part/${name}.schema.json`, `dist/${name}.schema.json`)
+// Editors complete part and shop files from these, the first line of a file names one; the last describes what --json gives.
+const SCHEMAS = ['part/part', 'part/shop', 'part/batch', 'plan/plan']
+for (const path of SCHEMAS) await copyFile(`src/${path}.schema.json`, `dist/${path.split('/')[1]}.schema.json`)

@@ -2,8 +2,8 @@ import { stringify } from 'yaml'
 import type { PartKind } from './part.ts'
 
 /**
- * A commented part file to start from, which reads and can be planned as it is. `number` is put in as the drawing number,
- * whatever characters it has.
+ * A commented part file to start from, which reads as it is. `number` is put in as the drawing number, whatever
+ * characters it has.
  */
 export const partTemplate = (kind: PartKind, number = 'NEW-1'): string =>
   `${HEAD}\n${TEMPLATES[kind].replace('NUMBER', () => inBrackets(number))}${FOOT}`
@@ -67,7 +67,7 @@ ports:
   sleeve: `part: {number: NUMBER, title: Valve sleeve, revision: A, kind: sleeve}
 
 # temper: the tempering temperature on the bar's certificate, °C. Hardening must stay well below it.
-material: {grade: 42CrMo4, hardness: 300 HV, temper: 620}
+material: {grade: 42CrMo4, hardness: 330 HV, temper: 620}
 
 body:
   length: 60 ±0.1
