@@ -45,7 +45,7 @@ export type Range = {
   readonly upTo?: number
 }
 
-const NUMBER = String.raw`[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?`
+const NUMBER_AND_UNIT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/
 
 /** One spelling for the signs that come in several: minus, plus-or-minus, micro, inch. */
 export const plainSigns = (text: string): string =>
@@ -67,7 +67,7 @@ export const tidy = (value: number): number => Number(value.toFixed(9))
 export function readQuantity(written: number | string, kind: QuantityKind, name: string): Read<number> {
   if (typeof written === 'number') return { value: written }
   const text = plainSigns(written)
-  const [, digits = '', unit = ''] = new RegExp(`^(${NUMBER})\\s*(.*)$`).exec(text) ?? []
+  const [, digits = '', unit = ''] = NUMBER_AND_UNIT.exec(text) ?? []
   const { what, units, unit: inside } = KINDS[kind]
   if (digits === '' || unit.startsWith(',')) return { fault: unreadable(written, text, name, `${what} in ${inside}`) }
   const factor = unit === '' ? 1 : Object.hasOwn(units, unit) ? units[unit] : undefined
