@@ -96,7 +96,7 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
   const strong = strengthLimit(mill, leastMargin) / unitForce
   const stiff = (1000 * MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
   const mostDepth = Math.min(usual, strong, stiff)
-  if (strong < Math.min(usual, stiff)) limitedBy.push(marginReason({ leastMargin }))
+  if (strong < Math.min(usual, stiff)) limitedBy.push(marginReason(leastMargin))
   else if (stiff < usual) limitedBy.push(`bend of the cutter, half of the ${figure(wall)} mm left on the wall`)
   return {
     mill,
@@ -132,8 +132,7 @@ function remembered(force: (axialDepth: Millimetre) => Newton): (axialDepth: Mil
 const E = MILLING_STARTS.elasticModulus
 const rod = ({ diameter }: EndMill): Millimetre => fluteDiameter.value({ D: diameter })
 
-export const marginReason = ({ leastMargin }: Pick<EndMillSetting, 'leastMargin'>): string =>
-  `margin of ${figure(leastMargin)} against breaking`
+export const marginReason = (least: number): string => `margin of ${figure(least)} against breaking`
 
 /** Force at the tip that leaves the margin. */
 export const strengthLimit = (mill: EndMill, margin: number): Newton =>

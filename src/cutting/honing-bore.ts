@@ -117,6 +117,8 @@ function clearOfRetracing(
 function overPorts({ notebook, operation }: CuttingTask, cut: BandCut, stones: Stones, belt: Belt): readonly string[] {
   const about = { operation: operation.number, about: cut.feature }
   const lambda = notebook.use(landShare, { w: belt.width, d: cut.to }, about)
+  // Ports that overlap leave no land, which the ports' own checks report.
+  if (lambda <= 0) return []
   const under = notebook.use(landUnderStone, { lambda, h_p: belt.height, l_s: stones.length }, about)
   return [
     `ports: the belt hones ${figure(1 / under)} times as fast; reverse clear of it, measure away from the ports`,

@@ -1,3 +1,4 @@
+import { BREAKAGE_MARGIN } from '../handbook/end-mill-strength.ts'
 import {
   feedForChip,
   insideCornerFeed,
@@ -53,7 +54,8 @@ export function finishWindow(
   const mc1 = 1 - material.force.mc
   // The force goes with a power of the feed, so the feed that the cutter just stands follows at once.
   const stiff = mostBend / bendFor(mill, 1)
-  const strong = strengthLimit(mill, setting.leastMargin)
+  // Corners are no harder on it than straights, since the feed is slowed in them.
+  const strong = strengthLimit(mill, BREAKAGE_MARGIN.least)
   const stood = (Math.min(stiff, strong) / unit) ** (1 / mc1)
   const fz = Math.min(usual, Math.max(stood, Math.min(usual, THINNEST_MILLING_CHIP.feedPerTooth)))
   const force = unit * fz ** mc1
@@ -93,7 +95,10 @@ export function finishWindow(
     power: notebook.use(millingPower, { ap: depth, ae, vf, kc }, about),
     ...strain,
     ...(fz < usual
-      ? { limitedBy: stiff < strong ? `bend of the cutter, ${figure(mostBend)} µm` : marginReason(setting) }
+      ? {
+          limitedBy:
+            stiff < strong ? `bend of the cutter, ${figure(mostBend)} µm` : marginReason(BREAKAGE_MARGIN.least),
+        }
       : {}),
     remarks: [
       START_AT_SMALL,

@@ -23,11 +23,10 @@ export function roughWindow(
 ): RoughedWindow {
   const { notebook, operation } = task
   const { mill, tableFeed, wallStock } = setting
-  const path = notebook.use(
-    insetPath,
-    { U: window.pathLength, s: wallStock },
-    { operation: operation.number, about: window.named },
-  )
+  // A window hardly larger than its cutter has no path of its own.
+  const stock = Math.min(wallStock, window.pathLength / (4 * Math.PI))
+  const about = { operation: operation.number, about: window.named }
+  const path = notebook.use(insetPath, { U: window.pathLength, s: stock }, about)
   const passes = roundedUp(window.depth / setting.mostDepth)
   const depth = window.depth / passes
   const force = depth * setting.unitForce

@@ -2,9 +2,9 @@ import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A boring bar or a grinding quill as a round cantilever. Holder and spindle give way too and are left out. */
 const E: Input = { meaning: 'elastic modulus of the bar', unit: 'N/mm²', from: 60_000, upTo: 700_000 }
-const L: Input = { meaning: 'overhang', unit: 'mm', over: 0, upTo: 1000 }
-const d: Input = { meaning: 'diameter of the bar', unit: 'mm', over: 0, upTo: 200 }
-const F: Input = { meaning: 'force across the end of the bar', unit: 'N', from: 0, upTo: 100_000 }
+const L: Input = { meaning: 'overhang', unit: 'mm', over: 0, upTo: 10_000 }
+const d: Input = { meaning: 'diameter of the bar', unit: 'mm', over: 0, upTo: 1000 }
+const F: Input = { meaning: 'force across the end of the bar', unit: 'N', from: 0, upTo: 10_000_000 }
 
 /**
  * Source of the moduli: steel: Isakov, Cutting Tool Engineering, July 2019, and steel data sheets (206 to 210 GPa);

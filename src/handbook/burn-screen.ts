@@ -11,7 +11,7 @@ export const burnThreshold: Formula<'de' | 'ae' | 'vw'> = formula({
   unit: 'J/mm³',
   expression: '6.2 + 7.2 * de^(1/4) * ae^(-3/4) * (vw * 1000 / 60)^(-1/2)',
   inputs: {
-    de: { meaning: 'equivalent diameter', unit: 'mm', over: 0, upTo: 5000 },
+    de: { meaning: 'equivalent diameter', unit: 'mm', over: 0, upTo: 1_000_000 },
     ae: { meaning: 'infeed, radial', unit: 'mm', over: 0, upTo: 0.5 },
     vw: { meaning: 'work speed', unit: 'm/min', over: 0, upTo: 200 },
   },

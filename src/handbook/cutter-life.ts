@@ -1,8 +1,8 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Small end mills are changed on count, not on failure. A works logs its own metres and puts them here. */
-const s: Input = { meaning: 'cut length of the batch', unit: 'm', from: 0, upTo: 100_000 }
-const life: Input = { meaning: 'cut length that a cutter lasts', unit: 'm', over: 0, upTo: 1000 }
+const s: Input = { meaning: 'cut length of the batch', unit: 'm', from: 0, upTo: 1e9 }
+const life: Input = { meaning: 'cut length that a cutter lasts', unit: 'm', over: 0, upTo: 100_000 }
 
 export const cutLife: Formula<'life2' | 'D'> = formula({
   symbol: 'life',
@@ -11,7 +11,7 @@ export const cutLife: Formula<'life2' | 'D'> = formula({
   expression: 'life2 * D / 2',
   inputs: {
     life2: { meaning: 'cut length that a 2 mm cutter lasts', unit: 'm', over: 0, upTo: 500 },
-    D: { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 20 },
+    D: { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 500 },
   },
   source: 'common practice, no source: a 3 mm cutter lasts about one and a half times as far',
   example: { given: { life2: 8, D: 3 }, gives: 12 },

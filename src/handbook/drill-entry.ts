@@ -1,9 +1,9 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A drill that meets a tilted or curved face, and leaves it again into a bore. */
-const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 60 }
-const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 60, upTo: 170 }
-const theta: Input = { meaning: 'angle between the hole and the normal of the face', unit: 'deg', from: 0, upTo: 70 }
+const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
+const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 30, upTo: 179 }
+const theta: Input = { meaning: 'angle between the hole and the normal of the face', unit: 'deg', from: 0, upTo: 85 }
 
 export const pointLength: Formula<'D' | 'sigma'> = formula({
   symbol: 'l_p',
@@ -59,7 +59,7 @@ export const slantWall: Formula<'w' | 'theta'> = formula({
   meaning: 'wall along a tilted hole',
   unit: 'mm',
   expression: 'w / cos(theta * pi / 180)',
-  inputs: { w: { meaning: 'wall', unit: 'mm', over: 0, upTo: 100 }, theta },
+  inputs: { w: { meaning: 'wall', unit: 'mm', over: 0, upTo: 1000 }, theta },
   source: 'derived: geometry',
   example: { given: { w: 3, theta: 15 }, gives: 3.106 },
   value: ({ w, theta }) => w / Math.cos((theta * Math.PI) / 180),

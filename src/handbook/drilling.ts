@@ -4,11 +4,11 @@ import { type Formula, formula, type Input } from '../formula.ts'
  * Thrust and torque of a twist drill by three methods that differ by two in thrust and by 1.4 in torque: Kienzle's law,
  * the handbook's constants after Shaw and Oxford, and a drill maker's own formula. Show the band, not one figure.
  */
-const D: Input = { meaning: 'diameter of the drill', unit: 'mm', from: 0.5, upTo: 60 }
-const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 1 }
-const kc: Input = { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 40_000 }
+const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
+const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 20 }
+const kc: Input = { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 1_000_000 }
 const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 60, upTo: 180 }
-const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 100_000 }
+const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
 const Kd: Input = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
 const W: Input = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
 const K: Input = { meaning: "work material's constant", unit: '', from: 0.5, upTo: 5 }
@@ -86,7 +86,7 @@ export const drillPower: Formula<'M' | 'n'> = formula({
   meaning: 'power at the drill',
   unit: 'kW',
   expression: 'M * n / 9550',
-  inputs: { M: { meaning: 'drilling torque', unit: 'N m', from: 0, upTo: 2000 }, n },
+  inputs: { M: { meaning: 'drilling torque', unit: 'N m', from: 0, upTo: 1_000_000 }, n },
   source: 'derived: torque times speed',
   example: { given: { M: 7.799, n: 2621 }, gives: 2.14 },
   value: ({ M, n }) => (M * n) / 9550,

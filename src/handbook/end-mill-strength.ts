@@ -1,9 +1,9 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A small end mill as a cantilever of two diameters: flutes, then shank or neck. Holder and spindle are left out. */
-const F: Input = { meaning: 'force across the tip', unit: 'N', from: 0, upTo: 10_000 }
-const d1: Input = { meaning: 'diameter of the flutes as a solid rod', unit: 'mm', over: 0, upTo: 40 }
-const l1: Input = { meaning: 'flutes and relief from the tip', unit: 'mm', over: 0, upTo: 100 }
+const F: Input = { meaning: 'force across the tip', unit: 'N', from: 0, upTo: 1_000_000 }
+const d1: Input = { meaning: 'diameter of the flutes as a solid rod', unit: 'mm', over: 0, upTo: 500 }
+const l1: Input = { meaning: 'flutes and relief from the tip', unit: 'mm', over: 0, upTo: 1000 }
 
 /** Tensile and transverse rupture: memory, carbide of 10 % cobalt, and half of it in tension (hardmetal engineering note). */
 export const ENDURANCE = { static: 1200, repeated: 600 } as const
@@ -16,7 +16,7 @@ export const fluteDiameter: Formula<'D'> = formula({
   meaning: 'diameter of a rod as stiff as the flutes',
   unit: 'mm',
   expression: '0.8 * D',
-  inputs: { D: { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 50 } },
+  inputs: { D: { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 500 } },
   source: 'Kops and Vo, CIRP Annals (year 1990: memory): equal compliance, two and four flutes',
   example: { given: { D: 2 }, gives: 1.6 },
   value: ({ D }) => 0.8 * D,
@@ -33,8 +33,8 @@ export const endMillDeflection: Formula<'F' | 'E' | 'l1' | 'd1' | 'L' | 'd2'> = 
     E: { meaning: 'elastic modulus, carbide 580 000', unit: 'N/mm²', from: 100_000, upTo: 700_000 },
     l1,
     d1,
-    L: { meaning: 'stick-out from the holder', unit: 'mm', over: 0, upTo: 200 },
-    d2: { meaning: 'diameter of the shank', unit: 'mm', over: 0, upTo: 40 },
+    L: { meaning: 'stick-out from the holder', unit: 'mm', over: 0, upTo: 1000 },
+    d2: { meaning: 'diameter of the shank', unit: 'mm', over: 0, upTo: 500 },
   },
   source: 'derived: beam theory',
   example: { given: { F: 16.93, E: 580_000, l1: 6, d1: 1.6, L: 20, d2: 6 }, gives: 7.724 },
@@ -58,7 +58,7 @@ export const breakageMargin: Formula<'sigma'> = formula({
   meaning: 'margin against breaking the cutter',
   unit: '',
   expression: '1200 / sigma',
-  inputs: { sigma: { meaning: 'bending stress', unit: 'N/mm²', over: 0, upTo: 100_000 } },
+  inputs: { sigma: { meaning: 'bending stress', unit: 'N/mm²', over: 0, upTo: 1e12 } },
   source: 'common practice, no source: 1200 N/mm² allowed in carbide',
   example: { given: { sigma: 252.6 }, gives: 4.75 },
   value: ({ sigma }) => ENDURANCE.static / sigma,

@@ -2,10 +2,10 @@ import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Engagement, chip and feed of a small end mill. */
 const r: Input = { meaning: 'radial engagement over cutter diameter, ae/D', unit: '', over: 0, upTo: 1 }
-const fz: Input = { meaning: 'feed per tooth', unit: 'mm', over: 0, upTo: 1 }
-const z: Input = { meaning: 'teeth', unit: '', from: 1, upTo: 12, whole: true }
-const vf: Input = { meaning: 'table feed', unit: 'mm/min', over: 0, upTo: 20_000 }
-const D: Input = { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 50 }
+const fz: Input = { meaning: 'feed per tooth', unit: 'mm', over: 0, upTo: 10 }
+const z: Input = { meaning: 'teeth', unit: '', from: 1, upTo: 100, whole: true }
+const vf: Input = { meaning: 'table feed', unit: 'mm/min', over: 0, upTo: 1_000_000 }
+const D: Input = { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 500 }
 
 /** Of the smallest chip that cuts, and of the smallest feed. Source: Cheng et al., Int. J. Adv. Manuf. Technol. 97 (2018),
  * 0.14 to 0.43 of the edge radius; memory: small coated tools have an edge radius of 3 to 6 µm. */
@@ -75,7 +75,7 @@ export const feedForChip: Formula<'hmax' | 'r'> = formula({
   meaning: 'feed per tooth that gives the thickest chip wanted in a side cut',
   unit: 'mm',
   expression: 'hmax / (2 * sqrt(r * (1 - r)))',
-  inputs: { hmax: { meaning: 'thickest chip', unit: 'mm', over: 0, upTo: 1 }, r: { ...r, upTo: 0.5 } },
+  inputs: { hmax: { meaning: 'thickest chip', unit: 'mm', over: 0, upTo: 10 }, r: { ...r, upTo: 0.5 } },
   source: 'derived: geometry',
   example: { given: { hmax: 0.02, r: 0.1 }, gives: 0.03333, digits: 5 },
   value: ({ hmax, r }) => hmax / (2 * Math.sqrt(r * (1 - r))),
@@ -86,7 +86,7 @@ export const millingFeed: Formula<'fz' | 'z' | 'n'> = formula({
   meaning: 'table feed',
   unit: 'mm/min',
   expression: 'fz * z * n',
-  inputs: { fz, z, n: { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 100_000 } },
+  inputs: { fz, z, n: { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 } },
   source: 'derived: kinematics',
   example: { given: { fz: 0.01, z: 4, n: 12_000 }, gives: 480 },
   value: ({ fz, z, n }) => fz * z * n,
@@ -109,10 +109,10 @@ export const millingPower: Formula<'ap' | 'ae' | 'vf' | 'kc'> = formula({
   unit: 'kW',
   expression: 'ap * ae * vf * kc / 60 / 10^6',
   inputs: {
-    ap: { meaning: 'axial depth of cut', unit: 'mm', from: 0, upTo: 50 },
-    ae: { meaning: 'radial depth of cut', unit: 'mm', from: 0, upTo: 50 },
+    ap: { meaning: 'axial depth of cut', unit: 'mm', from: 0, upTo: 500 },
+    ae: { meaning: 'radial depth of cut', unit: 'mm', from: 0, upTo: 500 },
     vf,
-    kc: { meaning: 'specific cutting force at the mean chip', unit: 'N/mm²', from: 200, upTo: 40_000 },
+    kc: { meaning: 'specific cutting force at the mean chip', unit: 'N/mm²', from: 200, upTo: 1_000_000 },
   },
   source: 'Mitsubishi Materials, face-milling power; memory: Tschätsch',
   example: { given: { ap: 0.2, ae: 2, vf: 480, kc: 5974 }, gives: 0.01912, digits: 5 },
@@ -127,8 +127,8 @@ export const insideCornerFeed: Formula<'vf' | 'R' | 'rc'> = formula({
   expression: 'vf * (R - rc) / R',
   inputs: {
     vf,
-    R: { meaning: 'radius of the corner', unit: 'mm', over: 0, upTo: 100 },
-    rc: { meaning: 'radius of the cutter', unit: 'mm', over: 0, upTo: 25 },
+    R: { meaning: 'radius of the corner', unit: 'mm', over: 0, upTo: 500 },
+    rc: { meaning: 'radius of the cutter', unit: 'mm', over: 0, upTo: 250 },
   },
   source: 'derived: geometry',
   example: { given: { vf: 991.1, R: 1.5, rc: 1 }, gives: 330.4 },
@@ -146,7 +146,7 @@ export const windowPath: Formula<'W' | 'H' | 'R' | 'D'> = formula({
   inputs: {
     W: { meaning: 'width of the window', unit: 'mm', over: 0, upTo: 200 },
     H: { meaning: 'height of the window', unit: 'mm', over: 0, upTo: 200 },
-    R: { meaning: 'corner radius', unit: 'mm', from: 0, upTo: 50 },
+    R: { meaning: 'corner radius', unit: 'mm', from: 0, upTo: 500 },
     D,
   },
   source: 'derived: geometry',
@@ -161,8 +161,8 @@ export const insetPath: Formula<'U' | 's'> = formula({
   unit: 'mm',
   expression: 'U - 2 * pi * s',
   inputs: {
-    U: { meaning: 'finishing path', unit: 'mm', over: 0, upTo: 2000 },
-    s: { meaning: 'stock left on the wall', unit: 'mm', from: 0, upTo: 5 },
+    U: { meaning: 'finishing path', unit: 'mm', over: 0, upTo: 10_000 },
+    s: { meaning: 'stock left on the wall', unit: 'mm', from: 0, upTo: 50 },
   },
   source: 'derived: geometry of parallel curves',
   example: { given: { U: 27.14, s: 0.1 }, gives: 26.51 },
@@ -175,7 +175,7 @@ export const runoutChip: Formula<'t' | 'z'> = formula({
   meaning: 'thicker chip of the worst tooth',
   unit: 'mm',
   expression: 't * sin(pi / z)',
-  inputs: { t: { meaning: 'total indicated runout at the tip', unit: 'mm', from: 0, upTo: 0.1 }, z: { ...z, from: 2 } },
+  inputs: { t: { meaning: 'total indicated runout at the tip', unit: 'mm', from: 0, upTo: 1 }, z: { ...z, from: 2 } },
   source: 'derived: geometry',
   example: { given: { t: 0.01, z: 4 }, gives: 0.00707, digits: 5 },
   value: ({ t, z }) => t * Math.sin(Math.PI / z),
@@ -187,8 +187,8 @@ export const runoutForce: Formula<'Delta' | 'fz' | 'mc'> = formula({
   unit: '',
   expression: '(1 + Delta / fz)^(1 - mc)',
   inputs: {
-    Delta: { meaning: 'thicker chip of the worst tooth', unit: 'mm', from: 0, upTo: 0.1 },
-    fz: { ...fz, from: 0.001, upTo: 0.5 },
+    Delta: { meaning: 'thicker chip of the worst tooth', unit: 'mm', from: 0, upTo: 1 },
+    fz: { ...fz, over: 0, upTo: 10 },
     mc: { meaning: 'exponent of chip thickness', unit: '', from: 0, upTo: 0.5 },
   },
   source: 'derived: force after Kienzle',

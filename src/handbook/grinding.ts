@@ -1,15 +1,15 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Cylindrical grinding, outside and in a bore: kinematics, passes, contact. Infeeds `ae` are radial. */
-const vs: Input = { meaning: 'wheel speed', unit: 'm/s', over: 0, upTo: 150 }
+const vs: Input = { meaning: 'wheel speed', unit: 'm/s', over: 0, upTo: 1000 }
 const vw: Input = { meaning: 'work speed', unit: 'm/min', over: 0, upTo: 200 }
-const ds: Input = { meaning: 'diameter of the wheel', unit: 'mm', over: 0, upTo: 1000 }
+const ds: Input = { meaning: 'diameter of the wheel', unit: 'mm', over: 0, upTo: 10_000 }
 const dw: Input = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 1000 }
-const nw: Input = { meaning: 'work speed in revolutions', unit: 'rpm', over: 0, upTo: 5000 }
+const nw: Input = { meaning: 'work speed in revolutions', unit: 'rpm', over: 0, upTo: 1e9 }
 const ae: Input = { meaning: 'infeed, radial', unit: 'mm', over: 0, upTo: 0.5 }
-const b: Input = { meaning: 'width of the wheel', unit: 'mm', over: 0, upTo: 200 }
-const de: Input = { meaning: 'equivalent diameter', unit: 'mm', over: 0, upTo: 5000 }
-const z: Input = { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 5 }
+const b: Input = { meaning: 'width of the wheel', unit: 'mm', over: 0, upTo: 1000 }
+const de: Input = { meaning: 'equivalent diameter', unit: 'mm', over: 0, upTo: 1_000_000 }
+const z: Input = { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 100 }
 
 /** Wheels wear: work out the speed anew for the diameter that is mounted, and never pass the wheel's own mark. */
 export const wheelSpindleSpeed: Formula<'vs' | 'ds'> = formula({
@@ -28,7 +28,7 @@ export const wheelSpeed: Formula<'ns' | 'ds'> = formula({
   meaning: 'wheel speed',
   unit: 'm/s',
   expression: 'pi * ds * ns / 60000',
-  inputs: { ns: { meaning: 'spindle speed of the wheel', unit: 'rpm', over: 0, upTo: 200_000 }, ds },
+  inputs: { ns: { meaning: 'spindle speed of the wheel', unit: 'rpm', over: 0, upTo: 1_000_000 }, ds },
   source: 'derived: kinematics',
   example: { given: { ns: 1637, ds: 350 }, gives: 30, digits: 1 },
   value: ({ ns, ds }) => (Math.PI * ds * ns) / 60_000,
@@ -117,8 +117,8 @@ export const grindingStroke: Formula<'L' | 'ov' | 'b'> = formula({
   unit: 'mm',
   expression: 'L + 2 * ov - b',
   inputs: {
-    L: { meaning: 'length ground', unit: 'mm', over: 0, upTo: 3000 },
-    ov: { meaning: 'overrun of the wheel beyond each end, a third of its width', unit: 'mm', from: 0, upTo: 100 },
+    L: { meaning: 'length ground', unit: 'mm', over: 0, upTo: 10_000 },
+    ov: { meaning: 'overrun of the wheel beyond each end, a third of its width', unit: 'mm', from: 0, upTo: 1000 },
     b,
   },
   source: 'derived: geometry; overrun: common practice, no source',
@@ -143,9 +143,9 @@ export const traverseTime: Formula<'N' | 'L_s' | 'vfa'> = formula({
   unit: 'min',
   expression: 'N * L_s / vfa',
   inputs: {
-    N: { meaning: 'passes', unit: '', from: 0, upTo: 1000, whole: true },
-    L_s: { meaning: 'stroke of the table', unit: 'mm', from: 0, upTo: 3000 },
-    vfa: { meaning: 'traverse of the table', unit: 'mm/min', over: 0, upTo: 100_000 },
+    N: { meaning: 'passes', unit: '', from: 0, upTo: 1_000_000, whole: true },
+    L_s: { meaning: 'stroke of the table', unit: 'mm', from: 0, upTo: 10_000 },
+    vfa: { meaning: 'traverse of the table', unit: 'mm/min', over: 0, upTo: 1e9 },
   },
   source: 'derived: kinematics',
   example: { given: { N: 4, L_s: 66.67, vfa: 1061 }, gives: 0.2513 },
@@ -158,7 +158,7 @@ export const plungeTime: Formula<'zr' | 'zf' | 'fr' | 'ff' | 'N' | 'nw'> = formu
   unit: 'min',
   expression: '(zr / fr + zf / ff + N) / nw',
   inputs: {
-    zr: { meaning: 'stock to rough, in the direction of feed', unit: 'mm', from: 0, upTo: 5 },
+    zr: { meaning: 'stock to rough, in the direction of feed', unit: 'mm', from: 0, upTo: 100 },
     zf: { meaning: 'stock to finish', unit: 'mm', from: 0, upTo: 1 },
     fr: { meaning: 'roughing infeed for each turn of the work', unit: 'mm', over: 0, upTo: 0.1 },
     ff: { meaning: 'finishing infeed for each turn of the work', unit: 'mm', over: 0, upTo: 0.1 },
@@ -177,8 +177,8 @@ export const sparkOutRest: Formula<'kc' | 'ks' | 'N'> = formula({
   unit: '',
   expression: '(kc / (kc + ks))^N',
   inputs: {
-    kc: { meaning: 'cutting stiffness, normal force over infeed', unit: 'N/µm', over: 0, upTo: 200 },
-    ks: { meaning: 'stiffness of quill and work', unit: 'N/µm', over: 0, upTo: 200 },
+    kc: { meaning: 'cutting stiffness, normal force over infeed', unit: 'N/µm', over: 0, upTo: 1_000_000 },
+    ks: { meaning: 'stiffness of quill and work', unit: 'N/µm', over: 0, upTo: 1_000_000 },
     N: { meaning: 'spark-out passes', unit: '', from: 0, upTo: 20 },
   },
   source: 'derived: linear model',

@@ -2,11 +2,11 @@ import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Kinematics of honing. The cross-hatch angle is the included one, opening about the circumference. */
 const d: Input = { meaning: 'bore diameter', unit: 'mm', over: 0, upTo: 1000 }
-const vt: Input = { meaning: 'peripheral speed', unit: 'm/min', over: 0, upTo: 150 }
-const va: Input = { meaning: 'mean axial speed', unit: 'm/min', over: 0, upTo: 60 }
-const S: Input = { meaning: 'stroke', unit: 'mm', over: 0, upTo: 2000 }
+const vt: Input = { meaning: 'peripheral speed', unit: 'm/min', over: 0, upTo: 10_000 }
+const va: Input = { meaning: 'mean axial speed', unit: 'm/min', over: 0, upTo: 10_000 }
+const S: Input = { meaning: 'stroke', unit: 'mm', over: 0, upTo: 10_000 }
 const alpha: Input = { meaning: 'cross-hatch angle, included', unit: 'deg', over: 0, under: 180 }
-const l_s: Input = { meaning: 'stone length', unit: 'mm', over: 0, upTo: 500 }
+const l_s: Input = { meaning: 'stone length', unit: 'mm', over: 0, upTo: 10_000 }
 
 export const axialSpeed: Formula<'vt' | 'alpha'> = formula({
   symbol: 'va',
@@ -59,8 +59,13 @@ export const honingStroke: Formula<'L' | 'ov' | 'l_s'> = formula({
   unit: 'mm',
   expression: 'L + 2 * ov - l_s',
   inputs: {
-    L: { meaning: 'bore length', unit: 'mm', over: 0, upTo: 2000 },
-    ov: { meaning: 'overrun of the stone beyond each end, a quarter to a third of it', unit: 'mm', from: 0, upTo: 250 },
+    L: { meaning: 'bore length', unit: 'mm', over: 0, upTo: 10_000 },
+    ov: {
+      meaning: 'overrun of the stone beyond each end, a quarter to a third of it',
+      unit: 'mm',
+      from: 0,
+      upTo: 10_000,
+    },
     l_s,
   },
   source: 'derived: geometry; overrun: common practice, no source',
@@ -75,8 +80,8 @@ export const honedVolume: Formula<'d' | 'L' | 'z'> = formula({
   expression: 'pi * d * L * z / 2',
   inputs: {
     d,
-    L: { meaning: 'bore length', unit: 'mm', over: 0, upTo: 2000 },
-    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 1 },
+    L: { meaning: 'bore length', unit: 'mm', over: 0, upTo: 10_000 },
+    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 100 },
   },
   source: 'derived: geometry',
   example: { given: { d: 54, L: 80, z: 0.03 }, gives: 203.6 },
@@ -89,7 +94,7 @@ export const honingTime: Formula<'z' | 'rate'> = formula({
   unit: 'min',
   expression: '1000 * z / rate',
   inputs: {
-    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 1 },
+    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 100 },
     rate: { meaning: 'removal on diameter', unit: 'µm/min', over: 0, upTo: 200 },
   },
   source: 'derived: kinematics',
@@ -103,7 +108,7 @@ export const landShare: Formula<'w' | 'd'> = formula({
   meaning: 'share of land round the ports',
   unit: '',
   expression: '1 - w / (pi * d)',
-  inputs: { w: { meaning: 'width of all ports together', unit: 'mm', from: 0, upTo: 3000 }, d },
+  inputs: { w: { meaning: 'width of all ports together', unit: 'mm', from: 0, upTo: 100_000 }, d },
   source: 'derived: geometry',
   example: { given: { w: 62, d: 54 }, gives: 0.6345 },
   value: ({ w, d }) => 1 - w / (Math.PI * d),
@@ -117,7 +122,7 @@ export const landUnderStone: Formula<'lambda' | 'h_p' | 'l_s'> = formula({
   expression: '1 - (1 - lambda) * h_p / l_s',
   inputs: {
     lambda: { meaning: 'share of land round the ports', unit: '', over: 0, upTo: 1 },
-    h_p: { meaning: 'height of the belt of ports', unit: 'mm', from: 0, upTo: 500 },
+    h_p: { meaning: 'height of the belt of ports', unit: 'mm', from: 0, upTo: 10_000 },
     l_s,
   },
   source: 'derived: linear model, removal after pressure',

@@ -9,9 +9,9 @@ import { type Formula, formula, type Input } from '../formula.ts'
 const h: Input = { meaning: 'chip thickness', unit: 'mm', from: 0.002, upTo: 2.5 }
 const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
 const kappa: Input = { meaning: 'cutting-edge (entering) angle', unit: 'deg', from: 30, upTo: 120 }
-const ap: Input = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 20 }
-const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 2000 }
-const Fc: Input = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 100_000 }
+const ap: Input = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 200 }
+const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
+const Fc: Input = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 10_000_000 }
 
 /** Below this chip an edge rubs: the force is worked out as if the chip were this thick. */
 export const THINNEST_CHIP = 0.002
@@ -83,8 +83,8 @@ export const cuttingForce: Formula<'kc' | 'b' | 'h'> = formula({
   unit: 'N',
   expression: 'kc * b * h',
   inputs: {
-    kc: { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 40_000 },
-    b: { meaning: 'chip width', unit: 'mm', over: 0, upTo: 40 },
+    kc: { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 1_000_000 },
+    b: { meaning: 'chip width', unit: 'mm', over: 0, upTo: 400 },
     h,
   },
   source: 'memory: Kienzle',
@@ -109,7 +109,7 @@ export const motorPower: Formula<'Pc' | 'eta'> = formula({
   unit: 'kW',
   expression: 'Pc / eta',
   inputs: {
-    Pc: { meaning: 'power at the cut', unit: 'kW', from: 0, upTo: 200 },
+    Pc: { meaning: 'power at the cut', unit: 'kW', from: 0, upTo: 10_000 },
     eta: { meaning: 'efficiency of the drive, 0.7 to 0.8', unit: '', from: 0.5, upTo: 1 },
   },
   source: 'Kyocera catalogues 2016 to 2022, turning formulas',
@@ -122,7 +122,7 @@ export const spindleTorque: Formula<'Fc' | 'D'> = formula({
   meaning: 'torque at the spindle',
   unit: 'N m',
   expression: 'Fc * D / 2000',
-  inputs: { Fc, D: { meaning: 'diameter cut', unit: 'mm', over: 0, upTo: 1000 } },
+  inputs: { Fc, D: { meaning: 'diameter cut', unit: 'mm', over: 0, upTo: 10_000 } },
   source: 'derived: force times radius',
   example: { given: { Fc: 1514.1, D: 65 }, gives: 49.21, digits: 2 },
   value: ({ Fc, D }) => (Fc * D) / 2000,

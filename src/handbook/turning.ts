@@ -1,10 +1,10 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Speeds, feeds, times and roughness of a turned surface. */
-const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 2000 }
-const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 100_000 }
+const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
+const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
 const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
-const r: Input = { meaning: 'nose radius', unit: 'mm', from: 0.05, upTo: 4 }
+const r: Input = { meaning: 'nose radius', unit: 'mm', over: 0, upTo: 50 }
 
 /** `D` is the diameter being cut: the start diameter of a pass, not the finished one. */
 export const spindleSpeed: Formula<'vc' | 'D'> = formula({
@@ -12,7 +12,7 @@ export const spindleSpeed: Formula<'vc' | 'D'> = formula({
   meaning: 'spindle speed',
   unit: 'rpm',
   expression: '1000 * vc / (pi * D)',
-  inputs: { vc, D: { meaning: 'diameter cut, or of the cutter', unit: 'mm', over: 0, upTo: 1000 } },
+  inputs: { vc, D: { meaning: 'diameter cut, or of the cutter', unit: 'mm', over: 0, upTo: 10_000 } },
   source: 'Kyocera catalogues 2016 to 2022, turning and milling formulas',
   example: { given: { vc: 160, D: 65 }, gives: 783.5 },
   value: ({ vc, D }) => (1000 * vc) / (Math.PI * D),
@@ -23,7 +23,7 @@ export const cuttingSpeed: Formula<'n' | 'D'> = formula({
   meaning: 'cutting speed at the spindle speed that the machine reaches',
   unit: 'm/min',
   expression: 'pi * D * n / 1000',
-  inputs: { n, D: { meaning: 'diameter cut, or of the cutter', unit: 'mm', over: 0, upTo: 1000 } },
+  inputs: { n, D: { meaning: 'diameter cut, or of the cutter', unit: 'mm', over: 0, upTo: 10_000 } },
   source: 'Kyocera catalogues 2016 to 2022, turning and milling formulas',
   example: { given: { n: 12_000, D: 2 }, gives: 75.4 },
   value: ({ n, D }) => (Math.PI * D * n) / 1000,
@@ -46,10 +46,10 @@ export const turningTime: Formula<'L' | 'La' | 'Lo' | 'i' | 'f' | 'n'> = formula
   unit: 'min',
   expression: '(La + L + Lo) * i / (f * n)',
   inputs: {
-    L: { meaning: 'length cut', unit: 'mm', from: 0, upTo: 3000 },
+    L: { meaning: 'length cut', unit: 'mm', from: 0, upTo: 10_000 },
     La: { meaning: 'approach, 1 to 3 mm', unit: 'mm', from: 0, upTo: 20 },
     Lo: { meaning: 'overtravel, 1 to 2 mm', unit: 'mm', from: 0, upTo: 20 },
-    i: { meaning: 'passes', unit: '', from: 1, upTo: 100, whole: true },
+    i: { meaning: 'passes', unit: '', from: 1, upTo: 100_000, whole: true },
     f,
     n,
   },
@@ -66,8 +66,8 @@ export const facingTime: Formula<'Do' | 'Di' | 'vc' | 'f' | 'n'> = formula({
   expression:
     'pi * (Do^2 - min(Do, max(Di, 1000 * vc / (pi * n)))^2) / (4000 * vc * f) + (min(Do, max(Di, 1000 * vc / (pi * n))) - Di) / (2 * f * n)',
   inputs: {
-    Do: { meaning: 'diameter where the pass begins', unit: 'mm', over: 0, upTo: 500 },
-    Di: { meaning: 'diameter where it ends', unit: 'mm', from: 0, upTo: 500 },
+    Do: { meaning: 'diameter where the pass begins', unit: 'mm', over: 0, upTo: 10_000 },
+    Di: { meaning: 'diameter where it ends', unit: 'mm', from: 0, upTo: 10_000 },
     vc,
     f,
     n: { ...n, meaning: 'spindle speed limit' },
@@ -108,7 +108,7 @@ export const feedForRoughness: Formula<'Rz' | 'r'> = formula({
   meaning: 'feed that leaves ridges of the height wanted',
   unit: 'mm/rev',
   expression: 'sqrt(8 * r * Rz / 1000)',
-  inputs: { Rz: { meaning: 'height of the ridges', unit: 'µm', over: 0, upTo: 200 }, r },
+  inputs: { Rz: { meaning: 'height of the ridges', unit: 'µm', over: 0, upTo: 10_000 }, r },
   source: 'Kyocera catalogues 2016 to 2022, turning formulas, solved for the feed',
   example: { given: { Rz: 9.766, r: 0.8 }, gives: 0.25 },
   value: ({ Rz, r }) => Math.sqrt((8 * r * Rz) / 1000),

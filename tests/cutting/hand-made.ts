@@ -1,0 +1,179 @@
+import type { OperationState } from '../../src/cutting/operation-state.ts'
+import { planCutting } from '../../src/cutting/plan-cutting.ts'
+import type { OperationTime, Step } from '../../src/cutting/step.ts'
+import type { Finding } from '../../src/finding.ts'
+import type { FindingCode } from '../../src/finding-code.ts'
+import type { Part } from '../../src/part/part.ts'
+import type { PlannedPort, PortWindow } from '../../src/ports/port.ts'
+import type { Operation, Process, Purpose } from '../../src/route/operation.ts'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import type { Machine, Shop, Tool } from '../../src/shop/shop.ts'
+import type { OperationSize, Shape } from '../../src/stock/stock.ts'
+import type { Working } from '../../src/working.ts'
+
+const drawn = (nominal: number) => ({ nominal, lower: nominal, upper: nominal, written: String(nominal) })
+
+/** HV of annealed and of tempered low-alloy steel: 200 and 285 HB by DIN 50150. */
+export const ANNEALED = 210
+export const TEMPERED = 300
+
+export function partOf(changes: Partial<Part> = {}): Part {
+  return {
+    number: 'T-1',
+    title: 'Liner',
+    revision: 'A',
+    kind: 'liner',
+    material: { grade: '42CrMo4', written: '42CrMo4', hardness: TEMPERED },
+    length: drawn(80),
+    outside: [],
+    bore: [],
+    top: { path: '/body/top' },
+    bottom: { path: '/body/bottom' },
+    stock: {},
+    ports: [],
+    generalTolerance: 'm',
+    waive: [],
+    places: new Map(),
+    file: 'test.yaml',
+    ...changes,
+  }
+}
+
+export const annealed = (): Part => partOf({ material: { grade: '42CrMo4', written: '42CrMo4', hardness: ANNEALED } })
+
+/** A tube, or a bar where the bore is 0, 80 mm long. */
+export const tube = (outside: number, bore: number, ported = false, length = 80): Shape => ({
+  top: 0,
+  bottom: length,
+  outside: [{ name: 'seat', from: 0, to: length, diameter: outside }],
+  bore: bore > 0 ? [{ name: 'bore', from: 0, to: length, diameter: bore }] : [],
+  ported,
+})
+
+const AT: Readonly<Record<string, readonly [Process, string]>> = {
+  'rough-turn': ['turn', 'lathe'],
+  'finish-turn': ['turn', 'lathe'],
+  'mill-ports': ['mill', 'mill'],
+  'grind-outside': ['grind', 'cylindrical grinder'],
+  'grind-bore': ['grind', 'internal grinder'],
+  'grind-top': ['grind', 'internal grinder'],
+  'hone-bore': ['hone', 'honing machine'],
+}
+
+export function stateOf(
+  purpose: Purpose,
+  before: Shape,
+  after: Shape,
+  sizes: readonly OperationSize[] = [],
+): OperationState {
+  const [process, workCentre] = AT[purpose] ?? ['inspect', 'inspection bench']
+  const operation: Operation = {
+    number: 10,
+    purpose,
+    name: purpose,
+    process,
+    place: 'house',
+    workCentre,
+    holding: '',
+    locatedBy: [],
+    surfaces: [],
+    because: [],
+    cautions: [],
+  }
+  return { operation, sizes, before, after }
+}
+
+export const sizeOf = (feature: string, middle: number, tolerance: number, roughness?: number): OperationSize => ({
+  feature,
+  measure: 'diameter',
+  nominal: middle,
+  lower: middle - tolerance / 2,
+  upper: middle + tolerance / 2,
+  ...(roughness === undefined ? {} : { roughness }),
+})
+
+/** The built-in shop with one machine changed, and tools added in front of its own. */
+export const shopWith = (workCentre: string, changes: Partial<Machine>, tools: readonly Tool[] = []): Shop => ({
+  ...BUILT_IN_SHOP,
+  machines: BUILT_IN_SHOP.machines.map(machine =>
+    machine.workCentre === workCentre ? { ...machine, ...changes } : machine,
+  ),
+  tools: [...tools, ...BUILT_IN_SHOP.tools],
+})
+
+export const withoutTools = (shop: Shop, ...kinds: readonly Tool['kind'][]): Shop => ({
+  ...shop,
+  tools: shop.tools.filter(({ kind }) => !kinds.includes(kind)),
+})
+
+export type Cut = {
+  readonly steps: readonly Step[]
+  readonly time: OperationTime
+  readonly findings: readonly Finding[]
+  readonly workings: readonly Working[]
+  readonly codes: readonly FindingCode[]
+}
+
+/** One operation planned alone. */
+export function cut(
+  part: Part,
+  state: OperationState,
+  shop: Shop = BUILT_IN_SHOP,
+  ports: readonly PlannedPort[] = [],
+  start = 24,
+): Cut {
+  const { steps, time, findings, workings } = planCutting(part, shop, [state], ports, start)
+  const spent = time.get(10)
+  if (!spent) throw new Error('no time')
+  return { steps: steps.get(10) ?? [], time: spent, findings, workings, codes: findings.map(({ code }) => code) }
+}
+
+export function step(steps: readonly Step[], action: string): Step {
+  const found = steps.find(known => known.action.startsWith(action))
+  if (!found) throw new Error(`no step "${action}" among ${steps.map(known => known.action).join('; ')}`)
+  return found
+}
+
+/** A flat-walled window: levels go down 3 mm and 0.3 beyond. */
+export function windowOf(changes: Partial<PortWindow> = {}): PortWindow {
+  return {
+    at: 0,
+    rotary: 0,
+    tilt: 0,
+    crossOffset: 0,
+    x: 0,
+    z: 0,
+    area: { window: 80, flow: 80 },
+    width: 10,
+    height: 8,
+    entryHole: { diameter: 2.2, x: 0, y: 0 },
+    edges: { finished: { highest: 36, lowest: 44 }, asCut: { highest: 36, lowest: 44 } },
+    cutter: 2,
+    largestCutter: 2.4,
+    tightestCorner: 1.5,
+    plunge: { zTop: 3, zThrough: 0, zFarWall: -50, wall: 3 },
+    pathLength: 24 + Math.PI,
+    outline: { finished: [], asCut: [], outside: [], cutterPlane: [] },
+    ...changes,
+  }
+}
+
+export function portOf(windows: readonly PortWindow[], changes: Partial<PlannedPort> = {}): PlannedPort {
+  return {
+    name: 'exhaust',
+    role: 'exhaust',
+    at: 0,
+    up: 0,
+    back: 0,
+    cut: 'level',
+    top: 36,
+    bottom: 44,
+    height: 8,
+    width: 10,
+    arc: 20,
+    corner: 1.5,
+    area: { window: 80, flow: 80 },
+    windows,
+    ...changes,
+  }
+}

@@ -1,0 +1,228 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { expectFigures } from '../handbook/four-figures.ts'
+import { annealed, cut, partOf, portOf, shopWith, stateOf, step, tube, windowOf, withoutTools } from './hand-made.ts'
+
+const wall = tube(54, 48)
+const state = stateOf('mill-ports', wall, { ...wall, ported: true })
+const ports = [portOf([windowOf()])]
+const soft = cut(annealed(), state, BUILT_IN_SHOP, ports)
+const hard = cut(partOf(), state, BUILT_IN_SHOP, ports)
+
+describe('a window of 10 by 8, corners 1.5, wall 3, annealed, 2 mm cutter (derived: worked by hand)', () => {
+  const rough = step(soft.steps, 'rough exhaust')
+  const finish = step(soft.steps, 'finish exhaust')
+
+  it('keeps the feed a tooth where the spindle ends at 12 000 rpm: 75.40 m/min, 480 mm/min', () => {
+    expectFigures(rough.cuttingSpeed, 75.4)
+    expect(rough.feed).toBeCloseTo(0.01, 12)
+    expectFigures(rough.tableFeed, 480)
+    expect(rough.limitedBy).toBe('spindle speed limit 12000 rpm')
+  })
+
+  it('roughs in 17 levels, 450.7 mm, 0.9390 min and the way down at a quarter of the feed', () => {
+    expect(rough.passes).toBe(17)
+    expectFigures(rough.depth * rough.passes, 3.3)
+    const down = 3.3 / (0.25 * 480)
+    expectFigures(rough.time - down - 0.03, 0.939)
+  })
+
+  it('takes the worn peak force of the worked slot, 16.93 N at 0.2 mm, and bends as it says', () => {
+    const share = rough.depth / 0.2
+    expectFigures((rough.force ?? 0) / share, 16.93)
+    expectFigures((rough.deflection ?? 0) / share, 7.725)
+    expectFigures((rough.breakageMargin ?? 0) * share, 4.749)
+    expectFigures((1e3 * (rough.power ?? 0)) / share, 24.85)
+  })
+
+  it('finishes two levels at 0.02065 a tooth, 991.1 mm/min, slower in the corners: 0.06745 min', () => {
+    expect(finish.passes).toBe(2)
+    expectFigures(finish.feed, 0.02065)
+    expectFigures(finish.tableFeed, 991.1)
+    expectFigures(finish.time - 0.03, 0.06745)
+    expectFigures(finish.force ?? 0, 26.52)
+    expectFigures(finish.deflection ?? 0, 12.1)
+    expectFigures(finish.breakageMargin ?? 0, 3.033)
+  })
+
+  it('springs over the same path without a force', () => {
+    const spring = step(soft.steps, 'spring pass')
+    expect(spring.time).toBe(finish.time)
+    expect(spring.force).toBeUndefined()
+  })
+
+  it('asks for 12 cutters for 24 liners of six windows: 72.72 m at 8 m each, a quarter over', () => {
+    const six = Array.from({ length: 6 }, (_, i) => portOf([windowOf()], { name: `port ${i + 1}` }))
+    const remarks = cut(annealed(), state, BUILT_IN_SHOP, six).steps.flatMap(known => known.remarks)
+    expect(remarks.filter(text => text.includes('cutters for the batch'))).toEqual([
+      '12 cutters for the batch: 72.7 m of cut at about 8 m each, a quarter over',
+    ])
+  })
+})
+
+describe('the same window in steel tempered to 300 HV', () => {
+  it('roughs in 22 levels of at most 0.15 at 0.008 a tooth', () => {
+    const rough = step(hard.steps, 'rough exhaust')
+    expect(rough.passes).toBe(22)
+    expect(rough.feed).toBeCloseTo(0.008, 12)
+    expect(rough.limitedBy).toBeUndefined()
+    expect(rough.cuttingSpeed).toBe(70)
+  })
+
+  it('finishes at 0.01652 a tooth', () => {
+    expectFigures(step(hard.steps, 'finish exhaust').feed, 0.01652)
+  })
+
+  it('takes longer than annealed, and wears out more than twice the cutters', () => {
+    expect(hard.time.each).toBeGreaterThan(soft.time.each)
+    const count = (steps: typeof soft.steps) => Number.parseInt(step(steps, 'rough').remarks.at(-1) ?? '', 10)
+    expect(count(hard.steps)).toBeGreaterThan(2 * count(soft.steps) - 2)
+  })
+
+  it('is refused where the bar is too hard for small end mills', () => {
+    const part = partOf({ material: { grade: '42CrMo4', written: '42CrMo4', hardness: 370 } })
+    const { steps, codes } = cut(part, state, BUILT_IN_SHOP, ports)
+    expect(steps).toEqual([])
+    expect(codes).toEqual(['cutting/too-hard-to-cut'])
+  })
+})
+
+describe('the way in', () => {
+  it('drills a square face at full feed until it breaks through', () => {
+    expect(hard.steps.map(({ action }) => action.split(',')[0])).toEqual([
+      'drill the entry hole',
+      'rough exhaust',
+      'finish exhaust',
+      'spring pass exhaust',
+    ])
+    const drill = step(hard.steps, 'drill')
+    // 2.2 mm, point 140: 0.4004 to full diameter, exact geometry.
+    const out = 1.1 / Math.tan((70 * Math.PI) / 180)
+    const slow = out + 0.5
+    const full = 1 + 3 + out + 0.5 - slow - (1 + out)
+    expect(drill.time - 0.03).toBeCloseTo((full + 1 + out) / drill.tableFeed + slow / (0.5 * drill.tableFeed), 9)
+  })
+
+  it.each([
+    [3, 0, false],
+    [7.9, 0, false],
+    [8.1, 0, true],
+    [0, 3.7, false],
+    [0, 4, true],
+    [15, 5, true],
+  ])('with a tilt of %d and the hole %d off the axis: a flat is milled first %s', (tilt, y, flat) => {
+    // 4 off the axis of R 27 slopes 8.52 deg, 3.7 slopes 7.88.
+    const tilted = portOf([windowOf({ tilt, entryHole: { diameter: 2.2, x: 0, y } })])
+    const { steps } = cut(partOf(), state, BUILT_IN_SHOP, [tilted])
+    expect(steps.some(({ action }) => action.startsWith('mill a flat'))).toBe(flat)
+  })
+
+  it('winds a 2 mm cutter down where there is no drill, along a helix of 2 deg', () => {
+    const { steps } = cut(annealed(), state, withoutTools(BUILT_IN_SHOP, 'drill'), ports)
+    const down = step(steps, 'wind down through the wall')
+    // Half the edge feed of 480, a hole of 2.6: 240·0.6/2.6; 3.3 mm at 2 deg is 94.56 mm (derived: worked by hand).
+    expectFigures(down.tableFeed, (240 * 0.6) / 2.6)
+    expectFigures(down.time - 0.03, 94.56 / ((240 * 0.6) / 2.6))
+  })
+
+  it('refuses a window whose cutter is not on hand, once', () => {
+    const odd = portOf([windowOf({ cutter: 1.8 })])
+    const { steps, codes } = cut(partOf(), state, BUILT_IN_SHOP, [odd])
+    expect(steps).toEqual([])
+    expect(codes).toEqual(['cutting/no-cutter'])
+  })
+})
+
+describe('set-ups', () => {
+  const tilted = (tilts: readonly number[]) =>
+    tilts.map((tilt, i) => portOf([windowOf({ tilt })], { name: `port ${i + 1}` }))
+
+  it('loads and sets again for each tilt, not for each window', () => {
+    const one = cut(partOf(), state, BUILT_IN_SHOP, tilted([0, 0, 0])).time
+    const two = cut(partOf(), state, BUILT_IN_SHOP, tilted([0, 5, 0])).time
+    expect(two.setup - one.setup).toBe(15)
+    const handling = BUILT_IN_SHOP.machines.find(({ workCentre }) => workCentre === 'mill')?.handling ?? 0
+    expect(two.each - one.each).toBeGreaterThan(handling)
+  })
+
+  it('indexes for every hole and every window', () => {
+    const once = cut(partOf(), state, BUILT_IN_SHOP, tilted([0])).time.each
+    const twice = cut(partOf(), state, BUILT_IN_SHOP, tilted([0, 0])).time.each
+    const steps = cut(partOf(), state, BUILT_IN_SHOP, tilted([0])).steps.reduce((sum, { time }) => sum + time, 0)
+    expect(twice - once).toBeCloseTo(steps + 2 * 0.05, 9)
+  })
+})
+
+describe('limits of cutter and spindle', () => {
+  const mill = (diameter: number, fluteLength: number, reach: number) =>
+    ({ name: `test mill ${diameter}`, kind: 'end mill', diameter, fluteLength, reach, shank: 6, teeth: 4 }) as const
+  const planned = (diameter: number, fluteLength: number, reach: number, speedLimit = 12_000) =>
+    cut(partOf(), state, shopWith('mill', { speedLimit }, [mill(diameter, fluteLength, reach)]), [
+      portOf([
+        windowOf({
+          cutter: diameter,
+          tightestCorner: diameter,
+          entryHole: { diameter: 6.5, x: 0, y: 0 },
+          tools: { cutter: `test mill ${diameter}`, drill: 'drill 6.5' },
+        }),
+      ]),
+    ])
+
+  it('never turns faster than the spindle, and keeps its feed a tooth', () => {
+    const limits = fc.integer({ min: 3000, max: 40_000 })
+    fc.assert(
+      fc.property(limits, fc.constantFrom(1.5, 2, 3, 4), (speedLimit, diameter) => {
+        const rough = step(planned(diameter, 3 * diameter, 20, speedLimit).steps, 'rough')
+        expect(rough.spindleSpeed).toBeLessThanOrEqual(speedLimit)
+        expect(rough.feed).toBeCloseTo(0.004 * diameter, 12)
+      }),
+    )
+  })
+
+  it('cuts less deep with a longer cutter, never more', () => {
+    const lengths = fc.double({ min: 6, max: 40, noNaN: true })
+    fc.assert(
+      fc.property(lengths, lengths, (a, b) => {
+        const passes = (length: number) => step(planned(3, length, length + 10).steps, 'rough').passes
+        expect(passes(Math.max(a, b))).toBeGreaterThanOrEqual(passes(Math.min(a, b)))
+      }),
+    )
+  })
+
+  it('names breaking as the limit of a stub cutter', () => {
+    const rough = step(planned(4, 11, 30).steps, 'rough')
+    expect(rough.limitedBy).toMatch(/^margin of 3\.\d+ against breaking$/)
+    expect(rough.breakageMargin).toBeGreaterThanOrEqual(3)
+  })
+
+  it('warns of a cutter under 30 to 40 m/min, and not at 40', () => {
+    expect(planned(2, 6, 20, 5000).codes).toContain('cutting/slow-cutter')
+    expect(planned(2, 6, 20, 6400).codes).not.toContain('cutting/slow-cutter')
+  })
+
+  it('warns of a chip under 4 µm, and not at 4', () => {
+    expect(planned(0.9, 3, 15).codes).toContain('cutting/chip-too-thin')
+    expect(planned(1, 3, 15).codes).not.toContain('cutting/chip-too-thin')
+  })
+
+  it('slows a finishing cut that would bend the cutter, and says so where that does not help', () => {
+    const long = step(planned(2, 10, 25).steps, 'finish')
+    expect(long.limitedBy).toMatch(/bend of the cutter/)
+    expect(long.deflection).toBeCloseTo(25, 6)
+    expect(planned(2, 20, 60).codes).toContain('cutting/cutter-bends')
+    expect(planned(2, 6, 20).codes).not.toContain('cutting/cutter-bends')
+  })
+})
+
+describe('levels that follow the curved wall', () => {
+  it('go as deep as the longest line between the outlines, with 0.3 beyond (derived: geometry)', () => {
+    // Radial lines through a wall of 3: wherever round the window, 3 mm.
+    const points = (depth: number) => [-10, 0, 10].map(azimuth => ({ azimuth, depth }))
+    const outline = { finished: [], asCut: points(40), outside: points(40), cutterPlane: [] }
+    const plunge = { zTop: 9, zThrough: 0, zFarWall: -50, wall: 3 }
+    const { steps } = cut(partOf(), state, BUILT_IN_SHOP, [portOf([windowOf({ outline, plunge })])])
+    const rough = step(steps, 'rough')
+    expect(rough.depth * rough.passes).toBeCloseTo(3.3, 9)
+  })
+})
