@@ -61,11 +61,13 @@ export function roundedRectangle(lower: PlanePoint, upper: PlanePoint, radius: M
 
 /**
  * The points of a contour, close enough together that no chord stands off it by more than the tolerance, and at least
- * `least` chords a piece, since a straight line of the plane is curved on a cylinder. The first point is not repeated.
+ * `least` chords a piece that runs across, since a straight line of the plane is then curved on a cylinder. The first
+ * point is not repeated.
  */
 export function sampled(contour: Contour, tolerance: Millimetre, least = 6): readonly Jet[] {
   return contour.flatMap(piece => {
-    const chords = Math.max(least, ...[0, 0.5, 1].map(at => chordsFor(piece(at), tolerance)))
+    const across = Math.abs(piece(0.5).dl) > 1e-9
+    const chords = Math.max(across ? least : 1, ...[0, 0.5, 1].map(at => chordsFor(piece(at), tolerance)))
     return Array.from({ length: chords }, (_, i) => piece(i / chords))
   })
 }

@@ -27,7 +27,7 @@ const HOLDER_CLEARANCE: Millimetre = 2
 /** The entry hole is searched for in a coarser outline. */
 const SEARCH_TOLERANCE: Millimetre = 0.01
 /** Chords of the drawn outlines stand off by at most this. */
-const OUTLINE_TOLERANCE: Millimetre = 0.002
+const OUTLINE_TOLERANCE: Millimetre = 0.001
 
 /** Setting, cutter and measures of one window. */
 export function planWindow(
@@ -75,7 +75,7 @@ export function planWindow(
   const zThrough = zAt(greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value)
   const zFarWall = zAt(least(contour, point => runToFarWall(frame, asCut.bore, point), 0).value)
 
-  const points = sampled(contour, OUTLINE_TOLERANCE, 12)
+  const points = sampled(contour, OUTLINE_TOLERANCE, 20)
   const hole = roomiest(sampled(contour, SEARCH_TOLERANCE, 3), sideOf(port.at))
   const tightest = tightestCorner(contour)
   const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)

@@ -1,19 +1,26 @@
 import { type Degree, type Millimetre, radians, wrapped } from '../../units.ts'
 import type { EdgePoint } from '../port.ts'
 
+/** An outline on a cylinder with the box round it. */
+export type Boxed = { readonly outline: readonly EdgePoint[]; readonly box: Box }
+
 type Box = { readonly middle: Degree; readonly half: Degree; readonly top: Millimetre; readonly bottom: Millimetre }
 
 /**
  * Wall between two windows on a cylinder, developed: 0 where they run into each other. Side edges are axial, so the boxes
  * round the outlines tell the arc between them; where the boxes overlap the outlines themselves are measured.
  */
-export function landBetween(a: readonly EdgePoint[], b: readonly EdgePoint[], radius: Millimetre): Millimetre {
-  const [boxA, boxB] = [boxOf(a), boxOf(b)]
+export function landBetween(a: Boxed, b: Boxed, radius: Millimetre): Millimetre {
+  const [boxA, boxB] = [a.box, b.box]
   const arc = Math.abs(wrapped(boxA.middle - boxB.middle)) - boxA.half - boxB.half
   const across = Math.max(0, radius * radians(arc))
   const along = Math.max(0, boxA.top - boxB.bottom, boxB.top - boxA.bottom)
-  return across > 0 || along > 0 ? Math.hypot(across, along) : betweenOutlines(a, b, radius, boxA.middle)
+  return across > 0 || along > 0
+    ? Math.hypot(across, along)
+    : betweenOutlines(a.outline, b.outline, radius, boxA.middle)
 }
+
+export const boxed = (outline: readonly EdgePoint[]): Boxed => ({ outline, box: boxOf(outline) })
 
 function boxOf(outline: readonly EdgePoint[]): Box {
   const start = outline[0]?.azimuth ?? 0

@@ -3,9 +3,14 @@ import type { FindingCode } from '../../finding-code.ts'
 import type { Part, Port } from '../../part/part.ts'
 import type { Millimetre } from '../../units.ts'
 import type { PlannedPort, PortWindow } from '../port.ts'
+import type { Boxed } from './land-between.ts'
 
 export type CheckedPort = { readonly port: Port; readonly planned: PlannedPort }
-export type CheckedWindow = CheckedPort & { readonly window: PortWindow }
+export type CheckedWindow = CheckedPort & {
+  readonly window: PortWindow
+  readonly onBore: Boxed
+  readonly onOutside: Boxed
+}
 
 /** What the rules look at: the part with its ports as planned. */
 export type Ported = {

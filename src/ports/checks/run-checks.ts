@@ -5,6 +5,7 @@ import type { AsMilled } from '../../stock/stock.ts'
 import type { PlannedPort } from '../port.ts'
 import { portFinding } from '../port-finding.ts'
 import { PORT_CHECKS } from './all-checks.ts'
+import { boxed } from './land-between.ts'
 import type { CheckedPort, CheckFault, PortCheck, Ported } from './port-check.ts'
 
 /** Every rule about ports, tried on the ports as planned. A rule that the part waives is kept as a note with the reason. */
@@ -46,7 +47,15 @@ function portedOf(part: Part, asMilled: AsMilled, ports: readonly CheckedPort[])
   return {
     part,
     ports,
-    windows: ports.flatMap(({ port, planned }) => planned.windows.map(window => ({ port, planned, window }))),
+    windows: ports.flatMap(({ port, planned }) =>
+      planned.windows.map(window => ({
+        port,
+        planned,
+        window,
+        onBore: boxed(window.outline.finished),
+        onOutside: boxed(window.outline.outside),
+      })),
+    ),
     radius: (bore?.size.nominal ?? 0) / 2,
     outside: port => {
       const band = part.outside.find(({ from, to }) => middle(port) >= from && middle(port) < to.nominal)

@@ -13,8 +13,8 @@ export const thinLand: PortCheck = {
   test: ({ windows, radius, outside }, limit) =>
     pairsOf(windows).flatMap(([a, b]) => {
       const land = Math.min(
-        landBetween(a.window.outline.finished, b.window.outline.finished, radius),
-        landBetween(a.window.outline.outside, b.window.outline.outside, outside(a.planned)),
+        landBetween(a.onBore, b.onBore, radius),
+        landBetween(a.onOutside, b.onOutside, outside(a.planned)),
       )
       if (land <= 0 || land >= limit('least')) return []
       return [

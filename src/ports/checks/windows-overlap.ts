@@ -11,8 +11,8 @@ export const windowsOverlap: PortCheck = {
   limits: { least: 0 },
   test: ({ windows, radius, outside }, limit) =>
     pairsOf(windows).flatMap(([a, b]) => {
-      const onBore = landBetween(a.window.outline.finished, b.window.outline.finished, radius)
-      const onOutside = landBetween(a.window.outline.outside, b.window.outline.outside, outside(a.planned))
+      const onBore = landBetween(a.onBore, b.onBore, radius)
+      const onOutside = landBetween(a.onOutside, b.onOutside, outside(a.planned))
       if (Math.min(onBore, onOutside) > limit('least')) return []
       const where = onBore <= limit('least') ? 'on the bore' : 'on the outside'
       return [{ port: b.port, message: `runs into ${a.port.name} (at ${a.port.at}°) ${where}` }]

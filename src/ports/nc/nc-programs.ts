@@ -42,12 +42,14 @@ export function ncProgramsFor(request: NcRequest): readonly NcProgram[] {
   return setUpsOf(request.ports).map(setUp => {
     const data = request.data(setUp.kind === 'drill' ? 'drill' : 'end mill', setUp.cutter, setUp.toolName)
     const choice = { depth: data.depth, ...(request.slug === undefined ? {} : { slug: request.slug }) }
-    const windows = setUp.windows.map(item => ({ ...item, path: planPath(item.window, choice) }))
+    const windows = setUp.windows.map(item =>
+      setUp.kind === 'mill' ? { ...item, path: planPath(item.window, choice) } : item,
+    )
     const safe = safeHeight(shop.fixture, asMilled, setUp.tilt)
     const tilt = fixed(setUp.tilt, 3).replace('-', 'm').replace('.', '_')
     return {
       name: `${part.number}-${part.revision}-tilt-${tilt}-${setUp.kind}-${fixed(setUp.cutter, 2).replace('.', '_')}.nc`,
-      text: writeProgram({ request, setUp: { ...setUp, windows: setUp.windows }, windows, data, safe }),
+      text: writeProgram({ request, setUp, windows, data, safe }),
     }
   })
 }

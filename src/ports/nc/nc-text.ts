@@ -1,5 +1,3 @@
-import { fixed } from '../../figures.ts'
-
 type Word = 'X' | 'Y' | 'Z' | 'A' | 'F'
 export type Words = { readonly [word in Word]?: number }
 
@@ -16,7 +14,7 @@ export type NcText = {
 
 export function openNcText(): NcText {
   const lines: string[] = []
-  const last = new Map<string, string>()
+  const last = new Map<string, number>()
   let number = 0
   const block = (words: string): void => {
     number += 10
@@ -32,13 +30,14 @@ export function openNcText(): NcText {
       for (const word of ['X', 'Y', 'Z', 'A'] as const) {
         const value = to[word]
         if (value === undefined) continue
-        const text = fixed(value, 3)
-        if (last.get(word) === text) continue
-        last.set(word, text)
-        words += ` ${word}${text}`
+        // Adding zero turns a negative zero into a plain one.
+        const thousandths = Math.round(value * 1000) + 0
+        if (last.get(word) === thousandths) continue
+        last.set(word, thousandths)
+        words += ` ${word}${(thousandths / 1000).toFixed(3)}`
       }
       if (words === '') return
-      const feed = to.F === undefined ? undefined : fixed(to.F, 0)
+      const feed = to.F === undefined ? undefined : Math.round(to.F)
       if (g === 'G1' && feed !== undefined && last.get('F') !== feed) {
         last.set('F', feed)
         words += ` F${feed}`

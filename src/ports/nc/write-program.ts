@@ -1,6 +1,7 @@
 import { fixed } from '../../figures.ts'
 import { sineBarStack } from '../../handbook/tilted-rotary.ts'
 import type { Millimetre } from '../../units.ts'
+import { drilledTo, highestUnder } from '../path/drill-depth.ts'
 import type { Pass, ToolPath } from '../path/tool-path.ts'
 import { windowWalls } from '../path/window-walls.ts'
 import type { CuttingData } from './cutting-data.ts'
@@ -10,7 +11,8 @@ import { type NcText, openNcText } from './nc-text.ts'
 type Written = {
   readonly request: NcRequest
   readonly setUp: SetUp
-  readonly windows: readonly (NcWindow & { readonly path: ToolPath })[]
+  /** With their paths where they are milled. */
+  readonly windows: readonly (NcWindow & { readonly path?: ToolPath })[]
   readonly data: CuttingData
   readonly safe: Millimetre
 }
@@ -34,11 +36,12 @@ export function writeProgram({ request, setUp, windows, data, safe }: Written): 
     nc.move('G0', { A: window.rotary })
     if (words.clamp === undefined) nc.comment('clamp rotary')
     else nc.block(words.clamp)
-    nc.move('G0', { X: path.entry.x, Y: path.entry.y })
-    if (setUp.kind === 'drill') {
-      const top = windowWalls(window).outside(path.entry.x, path.entry.y)
-      nc.move('G0', { Z: top + setUp.cutter + 1 })
-      nc.move('G1', { Z: path.drill.to, F: data.feed })
+    nc.move('G0', { X: window.entryHole.x, Y: window.entryHole.y })
+    if (!path) {
+      const walls = windowWalls(window)
+      const top = highestUnder(walls, window.entryHole, setUp.cutter)
+      nc.move('G0', { Z: top + 1 })
+      nc.move('G1', { Z: drilledTo(walls, window.entryHole), F: data.feed })
     } else {
       writeMilling(nc, path, data)
     }

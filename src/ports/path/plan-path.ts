@@ -1,7 +1,8 @@
 import type { Millimetre } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
-import { type Flat, inside, type Loop, outwardNormals, respaced, startingNear } from './offset-loops.ts'
+import { drilledTo, highestUnder } from './drill-depth.ts'
+import { inside, type Loop, outwardNormals, respaced, startingNear } from './offset-loops.ts'
 import type { Pass, TipPlace, ToolPath } from './tool-path.ts'
 import { type WindowWalls, windowWalls } from './window-walls.ts'
 
@@ -13,17 +14,18 @@ export type PathChoice = {
   readonly stock?: Millimetre
 }
 
-/** Stock on the walls for the finishing pass; step sideways; skin that keeps a slug. Common practice, no source. */
+/** Stock on the walls for the finishing pass; skin that keeps a slug. Common practice, no source. */
 const STOCK: Millimetre = 0.1
-const STEP_OVER = 0.6
 const SKIN: Millimetre = 0.2
 /** The last cut through steps sideways by less, since a slanting wall is deeper on one side of the cutter. */
 const LAST_STEP_OVER = 0.25
+/** Roughing runs every second of those loops: half the cutter sideways. */
+const ROUGH_EVERY = 2
 const FINISH_DEPTH = 1
 /** Longest stretch of a pass. */
-const LONGEST: Millimetre = 2.5
-const ROUGH_TOLERANCE: Millimetre = 0.01
-const FINISH_TOLERANCE: Millimetre = 0.002
+const LONGEST: Millimetre = 3
+const ROUGH_TOLERANCE: Millimetre = 0.02
+const FINISH_TOLERANCE: Millimetre = 0.001
 
 /** Every pass of one window: roughing in steps that follow the curved wall, the cut through, finishing and a spring pass. */
 export function planPath(window: PortWindow, choice: PathChoice): ToolPath {
@@ -33,20 +35,21 @@ export function planPath(window: PortWindow, choice: PathChoice): ToolPath {
   const stock = choice.stock ?? STOCK
   const outline = window.outline.cutterPlane.map(({ x, y }) => ({ x: window.x + x, y: window.crossOffset + y }))
   const entry = { x: entryHole.x, y: entryHole.y }
-  const nest = (step: Millimetre): readonly Loop[] => nested(outline, cutter / 2 + stock, step, slug === 'kept')
-  const through = (loop: Loop, step: Millimetre, last: boolean): Pass => throughPass(walls, loop, cutter, step, last)
-
-  const roughLoops = nest(STEP_OVER * cutter).map(loop => startingNear(respaced(loop, ROUGH_TOLERANCE, LONGEST), entry))
-  const floors = roughLoops.map(loop => {
-    const floor = through(loop, 0, false)
-    return slug === 'kept' ? floor.map(place => ({ ...place, z: place.z + BREAK_THROUGH + SKIN })) : floor
-  })
-  const rough = inSteps(walls, floors, cutter, choice.depth)
+  const coarse = respaced(outline, ROUGH_TOLERANCE, Number.POSITIVE_INFINITY)
   const lastStep = LAST_STEP_OVER * cutter
-  const lastLoops = slug === 'kept' ? [] : nest(lastStep)
-  const last = lastLoops.map((loop, i) =>
-    through(startingNear(respaced(loop, ROUGH_TOLERANCE, LONGEST), entry), lastStep, i === lastLoops.length - 1),
-  )
+  const nest = nested(inside(coarse, cutter / 2 + stock), lastStep, slug === 'kept' ? 0 : Number.POSITIVE_INFINITY)
+  const spaced = (loop: Loop): Loop => startingNear(respaced(loop, ROUGH_TOLERANCE, LONGEST), entry)
+  const through = (loop: Loop, step: Millimetre, innermost: boolean): Pass =>
+    throughPass(walls, loop, cutter, step, innermost)
+
+  const floors = nest
+    .filter(({ turn }) => turn % ROUGH_EVERY === 0)
+    .map(({ loop }) => {
+      const floor = through(spaced(loop), 0, false)
+      return slug === 'kept' ? floor.map(place => ({ ...place, z: place.z + BREAK_THROUGH + SKIN })) : floor
+    })
+  const rough = inSteps(walls, floors, cutter, choice.depth)
+  const last = slug === 'kept' ? [] : nest.map(({ loop, innermost }) => through(spaced(loop), lastStep, innermost))
   const finishLoops = inside(outline, cutter / 2).map(loop =>
     startingNear(respaced(loop, FINISH_TOLERANCE, LONGEST), entry),
   )
@@ -72,14 +75,16 @@ export function planPath(window: PortWindow, choice: PathChoice): ToolPath {
   }
 }
 
-/** Loops from the outermost inward, until none is left; the outermost alone for a slug. */
-function nested(outline: Loop, first: Millimetre, step: Millimetre, alone: boolean): readonly Loop[] {
-  const loops: Loop[] = []
-  for (let distance = first; ; distance += step) {
-    const found = inside(outline, distance)
-    loops.push(...found)
-    if (found.length === 0 || alone) return loops
-  }
+type Nested = { readonly loop: Loop; readonly turn: number; readonly innermost: boolean }
+
+/**
+ * Loops from the outermost inward, until none is left. Each is offset from the one round it: one long step would turn the
+ * small corners inside out and cost the library much sorting.
+ */
+function nested(loops: readonly Loop[], step: Millimetre, most: number, turn = 0): readonly Nested[] {
+  const within = loops.map(loop => (turn < most ? inside(loop, step) : []))
+  const here = loops.map((loop, i) => ({ loop, turn, innermost: within[i]?.length === 0 }))
+  return here.length === 0 ? [] : [...here, ...nested(within.flat(), step, most, turn + 1)]
 }
 
 /**
@@ -99,16 +104,6 @@ function throughPass(walls: WindowWalls, loop: Loop, cutter: Millimetre, step: M
 
 const closed = (pass: Pass): Pass => (pass[0] ? [...pass, pass[0]] : pass)
 
-/** Highest place of the outside under the cutter. */
-function highestUnder(walls: WindowWalls, { x, y }: Flat, cutter: Millimetre): Millimetre {
-  const rim = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4)
-  const radius = cutter / 2
-  return Math.max(
-    walls.outside(x, y),
-    ...rim.map(turn => walls.outside(x + radius * Math.cos(turn), y + radius * Math.sin(turn))),
-  )
-}
-
 /** The floors approached in equal steps from the outside, innermost loop first on each level. */
 function inSteps(walls: WindowWalls, floors: readonly Pass[], cutter: Millimetre, depth: Millimetre): readonly Pass[] {
   const tops = floors.map(floor => floor.map(place => highestUnder(walls, place, cutter)))
@@ -124,14 +119,4 @@ function inSteps(walls: WindowWalls, floors: readonly Pass[], cutter: Millimetre
       )
       .toReversed(),
   ).flat()
-}
-
-/** Depth of the drill's point: its full diameter past the bore. Point angle 140°. */
-function drilledTo(walls: WindowWalls, hole: PortWindow['entryHole']): Millimetre {
-  const radius = hole.diameter / 2
-  const rim = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4)
-  const lowest = Math.min(
-    ...rim.map(turn => walls.bore(hole.x + radius * Math.cos(turn), hole.y + radius * Math.sin(turn))),
-  )
-  return lowest - BREAK_THROUGH - radius / Math.tan((70 * Math.PI) / 180)
 }

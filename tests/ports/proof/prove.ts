@@ -28,8 +28,7 @@ export function prove(
     return solid
   }
   let solid = blank
-  let rapidVolume = 0
-  let allowed = Solid.union([])
+  let [rapidVolume, strayVolume] = [0, 0]
   for (const program of programs) {
     const read = readNc(program.text)
     const diameter = Number(read.head.get('cutter'))
@@ -40,7 +39,8 @@ export function prove(
       // On the way in nothing is cut yet; on the way out the window is.
       const rapids = here.filter(({ rapid }) => rapid)
       const takenBy = (moves: readonly Move[]): number => {
-        const body = keep(swept(moves, diameter).transform(back))
+        // A hair thinner, since on its way out the cutter touches the walls that it has just cut.
+        const body = keep(swept(moves, diameter - 0.004).transform(back))
         return Math.abs(keep(solid.intersect(body)).volume())
       }
       rapidVolume += takenBy(rapids.filter(({ from, to }) => to.z <= from.z))
@@ -50,14 +50,15 @@ export function prove(
           diameter,
         ).transform(back),
       )
-      solid = keep(solid.subtract(cut))
+      const [taken, left] = solid.split(cut).map(keep)
+      if (!taken || !left) throw new Error('the solid could not be split')
+      solid = left
       rapidVolume += takenBy(rapids.filter(({ from, to }) => to.z > from.z))
       const windows = ports.flatMap(port => port.windows).filter(window => isHere(window, read, rotary))
-      allowed = keep(allowed.add(keep(Solid.union(windows.map(prismOf)).transform(back))))
+      const allowed = keep(Solid.union(windows.map(prismOf)).transform(back))
+      strayVolume += Math.abs(keep(taken.subtract(allowed)).volume())
     }
   }
-  const removed = keep(blank.subtract(solid))
-  const strayVolume = Math.abs(keep(removed.subtract(allowed)).volume())
   const bored = keep(solid.subtract(keep(boreOf(finished))))
   // A slug that was kept has come loose and fallen out.
   const pieces = bored.decompose().map(keep)

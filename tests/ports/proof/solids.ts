@@ -20,7 +20,7 @@ export function blankOf({ shape, topStock, boreDiameter }: AsMilled): Manifold {
   ])
   const bottom = outside.at(-1)?.[1] ?? 0
   const profile: Vec2[] = [[0, bottom], ...outside.toReversed(), [0, 0]]
-  return Solid.revolve([profile], 256).subtract(boreOf(boreDiameter))
+  return Solid.revolve([profile], 128).subtract(boreOf(boreDiameter))
 }
 
 /** The bore as a solid to take away, its facets no farther from the true cylinder inside than outside. */

@@ -1,0 +1,43 @@
+import fc from 'fast-check'
+import { planPorts } from '../../../src/ports/plan-ports.ts'
+import { type Asked, linerOf, milledAt, shopWith } from '../liner.ts'
+
+/** Ports of a 48 mm bore, most of them legal, about a quarter of the circumference each. */
+const ports: fc.Arbitrary<Asked> = fc
+  .record({
+    at: fc.integer({ min: -12, max: 12 }),
+    top: fc.double({ min: 25, max: 50, noNaN: true }),
+    height: fc.double({ min: 6, max: 16, noNaN: true }),
+    width: fc.double({ min: 8, max: 22, noNaN: true }),
+    up: fc.integer({ min: -15, max: 45 }),
+    back: fc.integer({ min: -20, max: 30 }),
+    share: fc.double({ min: 0.6, max: 1, noNaN: true }),
+    cut: fc.constantFrom('level' as const, 'straight' as const),
+    on: fc.constantFrom('bore' as const, 'cutter' as const),
+  })
+  .map(({ share, on, ...port }) => ({
+    ...port,
+    corner: { on, radius: share * Math.min(3, 0.3 * port.height, 0.3 * port.width) },
+  }))
+
+const QUARTERS = [-137, -47, 43, 133]
+
+/** Liners with four legal ports each, the same ones every time. */
+export function randomLiners(count: number, seed: number): readonly (readonly Asked[])[] {
+  const drawn = fc.sample(ports, { numRuns: 12 * count, seed })
+  const placed = drawn.map((port, i) => ({ ...port, at: port.at + (QUARTERS[i % 4] ?? 0) }))
+  const quarters = QUARTERS.map((_, quarter) => placed.filter((port, i) => i % 4 === quarter && isLegal([port])))
+  return Array.from({ length: count }, () => {
+    const liner: Asked[] = []
+    for (const legal of quarters) {
+      const next = legal.findIndex(port => isLegal([...liner, port]))
+      liner.push(...legal.splice(next, next < 0 ? 0 : 1))
+    }
+    return liner
+  })
+}
+
+const isLegal = (asked: readonly Asked[]): boolean =>
+  planPorts(linerOf(asked), shopWith(), milledAt(47.8, 55.2, 0.2)).findings.every(
+    ({ severity }) => severity !== 'error',
+  )
