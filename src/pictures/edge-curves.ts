@@ -11,7 +11,7 @@ import { type Mark, type Measure, onPaper, type Picture, type Point } from './pi
 import { scaleWritten } from './scale.ts'
 
 const ENLARGED: readonly number[] = [200, 100, 50, 20, 10, 5, 2, 1]
-const PANEL = { height: onPaper(34), curve: onPaper(14), side: onPaper(9), head: 26 }
+const PANEL = { height: onPaper(34), curve: onPaper(14), side: onPaper(12), head: 26 }
 const ACROSS = 2
 
 /** The roof of a window between its corners: depth below the finished top face against azimuth from the middle. */
@@ -114,7 +114,7 @@ function panelMarks(
   const title = text({ x: corner.x, y: corner.y + 12 }, port.name, { size: SMALL, bold: true })
   const after = measure(port.name, SMALL, true) + 6
   const heading = [title, text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}`)]
-  const bar = barMarks({ x: corner.x + onPaper(4), y: top }, scale)
+  const bar = barMarks({ x: corner.x + onPaper(5.5), y: top }, scale)
   const ends = [
     { words: 'finished', roof: finished },
     { words: 'as cut', roof: asCut },

@@ -20,7 +20,8 @@ import { surfaceMarks } from './surface-marks.ts'
 
 export type Room = { readonly width: Point; readonly height: Point }
 
-const CAPTION: Point = 14
+/** Two lines of caption, and half a line width at either edge. */
+const CAPTION: Point = 32
 const SIDE: Point = onPaper(6)
 /** Left for the labels above the part. */
 const ABOVE: Point = onPaper(13)
@@ -35,7 +36,7 @@ export function drawOperation(plan: Plan, operation: PlannedOperation, room: Roo
   const { shape } = operation
   const view = tellingView(shape.ported ? plan.ports : [])
   const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
-  const scales = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 2)
+  const scales = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 10)
   let best: Drawn & { readonly scale: number } = { marks: [], missing: [], bottom: room.height, scale: 1 }
   for (const [index, scale] of scales.entries()) {
     const drawn = drawAt(plan, operation, view, scale, room, measure)
@@ -139,14 +140,16 @@ function captionOf(
   scale: number,
   missing: readonly Shown[],
 ): string {
-  const numbers = missing.flatMap(({ rows }) => rows.flatMap(({ numbers = [] }) => numbers))
+  const unshown = missing.map(
+    ({ rows, features }) => rows.flatMap(({ numbers = [] }) => numbers).join(', ') || features.join(', '),
+  )
   const worked = HARDENING_PROCESSES.has(process) ? 'Chain line: treated here.' : 'Widest line: cut here.'
   return [
     `Scale ${scaleWritten(scale)}.`,
     ...(surfaces.length > 0 ? [worked] : []),
     ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
     ...(shape.ported ? [`Section at azimuth ${angle(view.section, 0)}°, seen from ${angle(view.seenFrom, 0)}°.`] : []),
-    ...(numbers.length > 0 ? [`Not shown: ${numbers.join(', ')}.`] : []),
+    ...(unshown.length > 0 ? [`Not shown, see the table: ${unshown.join(', ')}.`] : []),
   ].join('  ')
 }
 
