@@ -7,6 +7,7 @@ import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
+import { drillThrustBand } from './drill-thrust-band.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
@@ -67,6 +68,7 @@ export function drillThrough(task: CuttingTask, bore: Millimetre, length: Millim
   const { kc11, mc } = material.force
   const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: FACTOR }, about)
   const M = notebook.use(drillTorque, { kc, f: feed, D }, about)
+  const thrust = notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about)
   const point = notebook.use(pointLength, { D, sigma: drill.point }, about)
   const time = notebook.use(
     turningTime,
@@ -85,7 +87,8 @@ export function drillThrough(task: CuttingTask, bore: Millimetre, length: Millim
     depth: D / 2,
     passes: 1,
     time: time + SHOP_TIMES.rapid,
-    force: notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about),
+    force: thrust,
+    forceBand: drillThrustBand(material, D, feed, thrust),
     power: notebook.use(drillPower, { M, n }, about),
     ...(limitedBy.length > 0 ? { limitedBy: limitedBy.join('; ') } : {}),
     remarks: [

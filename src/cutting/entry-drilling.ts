@@ -7,6 +7,7 @@ import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { feedRate } from '../handbook/turning.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
+import { drillThrustBand } from './drill-thrust-band.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
@@ -121,6 +122,7 @@ export function drillEntry(task: CuttingTask, drill: EntryDrill, entry: Entry): 
   const { kc11, mc } = material.force
   const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: FACTOR }, about)
   const M = notebook.use(drillTorque, { kc, f: feed, D }, about)
+  const thrust = notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about)
   return {
     tool: drill.name,
     action: `drill the entry hole, ${entry.named}`,
@@ -133,7 +135,8 @@ export function drillEntry(task: CuttingTask, drill: EntryDrill, entry: Entry): 
     depth: entry.wall,
     passes: 1,
     time: time + SHOP_TIMES.rapid,
-    force: notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about),
+    force: thrust,
+    forceBand: drillThrustBand(material, D, feed, thrust),
     power: notebook.use(drillPower, { M, n }, about),
     ...(limitedBy ? { limitedBy } : {}),
     remarks: [

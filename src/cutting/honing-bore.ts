@@ -9,7 +9,14 @@ import {
   landShare,
   landUnderStone,
 } from '../handbook/honing.ts'
-import { CROSS_HATCH, HONING_RATE, HONING_SPEED, LAST_STONE_STOCK, STONE_RULES } from '../handbook/honing-data.ts'
+import {
+  CROSS_HATCH_ANGLE,
+  HONING_PRESSURE,
+  HONING_RATE,
+  HONING_SPEED,
+  LAST_STONE_STOCK,
+  STONE_RULES,
+} from '../handbook/honing-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import type { Roughness } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
@@ -64,7 +71,7 @@ function honeStep(
   const spindle = spindleFor(machine, wanted, cut.to, notebook, about)
   const ov = STONE_RULES.overrun * stones.length
   const S = notebook.use(honingStroke, { L: cut.length, ov, l_s: stones.length }, about)
-  const va = notebook.use(axialSpeed, { vt: spindle.cuttingSpeed, alpha: CROSS_HATCH.usual }, about)
+  const va = notebook.use(axialSpeed, { vt: spindle.cuttingSpeed, alpha: CROSS_HATCH_ANGLE }, about)
   const strokes = notebook.use(doubleStrokes, { va, S }, about)
   const { n, vt } = clearOfRetracing(spindle, strokes)
   const angle = notebook.use(crossHatchAngle, { va, vt }, about)
@@ -88,6 +95,7 @@ function honeStep(
     remarks: [
       START_AT,
       `stroke ${figure(S)}, ${figure(strokes)} double strokes a minute; cross-hatch ${figure(angle, 2)}° included, about the circumference`,
+      `${HONING_PRESSURE[stage].join(' to ')} N/mm² on the stones (memory)`,
       `overrun ${figure(ov)} at each end: shorter if the ends are large, longer if they are small`,
       `leaves Ra ${stones.leaves[0]} to ${stones.leaves[1]} (memory, ±40 %); measure`,
       ...(belt ? overPorts(task, cut, stones, belt) : []),
@@ -122,6 +130,6 @@ function overPorts({ notebook, operation }: CuttingTask, cut: BandCut, stones: S
   const under = notebook.use(landUnderStone, { lambda, h_p: belt.height, l_s: stones.length }, about)
   return [
     `ports: the belt hones ${figure(1 / under)} times as fast; reverse clear of it, measure away from the ports`,
-    'stones wider than a port by a third, or guide shoes, or half the pressure; port edges broken first',
+    `stones ${figure(STONE_RULES.overPortWidth)} times as wide as a port, or guide shoes, or half the pressure; port edges broken first`,
   ]
 }

@@ -1,4 +1,5 @@
 import type { Finding } from '../finding.ts'
+import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Purpose } from '../route/operation.ts'
@@ -111,6 +112,6 @@ function noteMaterial({ grade, family, HB, force }: CuttingMaterial, notebook: R
     value: HB,
     unit: 'HB',
     expression: '',
-    source: 'the part file, converted by DIN 50150; where it gives none, the hard end of the grade’s usual range',
+    source: `the part file, converted by DIN 50150, else the hard end of the grade's usual range; group: ${SPECIFIC_FORCE_SOURCE}`,
   })
 }

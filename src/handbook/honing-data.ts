@@ -36,10 +36,7 @@ export const LAST_STONE_STOCK = 0.006
  * Degrees, included. Source: the instructions of one 1050 cc two-stroke top-end kit, and "about 45°" in two-stroke notes;
  * over 60 the rings spin and the charge bleeds, under 25 little oil stays at a bridge: common practice, no source.
  */
-export const CROSS_HATCH = { usual: 45, least: 25, most: 60 } as const
-
-/** m/min. Source: common practice, no source. */
-export const AXIAL_SPEED = { least: 8, most: 25 } as const
+export const CROSS_HATCH_ANGLE = 45
 
 /** N/mm². Source: memory. */
 export const HONING_PRESSURE = { rough: [0.6, 1.5], finish: [0.2, 0.5] } as const
@@ -50,9 +47,7 @@ export const STONE_RULES: {
   readonly overTallestPort: number
   readonly beyondBelt: number
   readonly overPortWidth: number
-  readonly overBoreLength: readonly [number, number]
   readonly shortestStroke: number
-  readonly portEdgeBreak: readonly [number, number]
   readonly retraces: number
 } = {
   /** Overrun beyond each end, in stone lengths; never over a half. */
@@ -63,11 +58,7 @@ export const STONE_RULES: {
   beyondBelt: 1 / 4,
   /** Stone width over port width, else guide shoes or half the pressure. */
   overPortWidth: 1.3,
-  /** Stone over bore length, for bores of one to two diameters. */
-  overBoreLength: [0.6, 0.7],
   shortestStroke: 12,
-  /** Break of the port edges before the last honing, mm. */
-  portEdgeBreak: [0.3, 0.5],
   /** Turns for each double stroke nearer to a whole number than this retrace their own grooves. */
   retraces: 0.03,
 }

@@ -13,9 +13,6 @@ const ap: Input = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 200 }
 const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
 const Fc: Input = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 10_000_000 }
 
-/** Below this chip an edge rubs: the force is worked out as if the chip were this thick. */
-export const THINNEST_CHIP = 0.002
-
 /** Factors on the specific force. Source: memory: Tschätsch and Dubbel. */
 export const FORCE_FACTORS = {
   worn: 1.3,

@@ -54,7 +54,7 @@ const LOW_ALLOY = [
 ] as const
 
 /** Aluminium makes a steel abrasive and gummy. Source: common practice, no source: 0.85 to 0.9. */
-export const ALUMINIUM_STEEL_SHARE = 0.85
+const ALUMINIUM_STEEL_SHARE = 0.85
 
 /** Starting speeds, spread ±30 %. */
 export const TURNING_ROWS: readonly TurningRow[] = [
@@ -104,7 +104,5 @@ export const TURNING_STARTS = {
   enteringAngle: 95,
   approach: 2,
   overtravel: 2,
-  /** Turning after porting: half the feed, a quarter off the speed. */
-  interrupted: { feed: 0.5, speed: 0.75 },
   driveEfficiency: 0.8,
 } as const

@@ -61,6 +61,11 @@ describe('stones', () => {
     )
   })
 
+  it('are the finest grit whose worst Ra still serves: 400 for 0.3, 280 for 0.4 (memory: honing-tool guides)', () => {
+    expect(cut(partOf(), bore(0.01, 0.3), all).steps[0]?.tool).toContain('A 400')
+    expect(cut(partOf(), bore(0.01, 0.4), all).steps[0]?.tool).toContain('A 280')
+  })
+
   it('are told of when none is fine enough', () => {
     expect(cut(partOf(), bore(0.01, 0.1), all).codes).toEqual(['cutting/stones-leave-more'])
   })

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { cheapestLife, taylorConstant, toolLife } from '../../src/handbook/tool-life.ts'
+import { cheapestLife, TAYLOR_EXPONENT, taylorConstant, toolLife } from '../../src/handbook/tool-life.ts'
 import { expectFigures } from './four-figures.ts'
 
 describe("Taylor's law (memory: Taylor; figures derived, worked by hand)", () => {
-  const C = taylorConstant.value({ vc: 175, T: 15, n: 0.25 })
+  const C = taylorConstant.value({ vc: 175, T: 15, n: TAYLOR_EXPONENT.carbide })
 
   it('gives C and the lives at other speeds, carbide', () => {
     expectFigures(C, 344.4)
