@@ -123,7 +123,6 @@ type PortCode =
   | 'ports/exhaust-width'
   | 'ports/far-wall-strike'
   | 'ports/floor-at-bottom'
-  | 'ports/inlet-by-skirt'
   | 'ports/knife-edge'
   | 'ports/land-to-flange'
   | 'ports/linkage-locks'
