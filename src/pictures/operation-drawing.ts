@@ -4,7 +4,7 @@ import { HARDENING_PROCESSES } from '../route/operation.ts'
 import type { Shape } from '../stock/stock.ts'
 import type { Box } from './box.ts'
 import { cropped } from './crop.ts'
-import { type Span, stackDimensions } from './dimension-stack.ts'
+import { type Span, type Stacked, stackDimensions } from './dimension-stack.ts'
 import { type Block, labelBlock } from './label.ts'
 import { labelMarks } from './label-marks.ts'
 import { locatingMarks } from './locating-marks.ts'
@@ -26,7 +26,7 @@ const SIDE: Point = onPaper(6)
 /** Left for the labels above the part. */
 const ABOVE: Point = onPaper(13)
 
-type Drawn = { readonly marks: readonly Mark[]; readonly missing: readonly Shown[]; readonly bottom: Point }
+type Drawn = { readonly marks: readonly Mark[]; readonly missing: readonly Shown[]; readonly stack: Stacked }
 
 /**
  * The part as it leaves one operation, at the largest standard scale at which every size finds its place: half-section
@@ -37,13 +37,16 @@ export function drawOperation(plan: Plan, operation: PlannedOperation, room: Roo
   const view = tellingView(shape.ported ? plan.ports : [])
   const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
   const scales = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 10)
-  let best: Drawn & { readonly scale: number } = { marks: [], missing: [], bottom: room.height, scale: 1 }
-  for (const [index, scale] of scales.entries()) {
-    const drawn = drawAt(plan, operation, view, scale, room, measure)
-    const fits = drawn.bottom <= room.height - CAPTION && drawn.missing.length === 0
-    if (fits || index === 0 || drawn.missing.length < best.missing.length) best = { ...drawn, scale }
-    if (fits) break
+  const lowest = room.height - CAPTION
+  const leaves = ({ bottom, boxes }: Stacked): boolean => bottom > lowest || boxes.some(({ x }) => x < SIDE)
+  const faults = ({ stack, missing }: Drawn): number => missing.length + (leaves(stack) ? 1000 : 0)
+  let best: (Drawn & { readonly scale: number }) | undefined
+  for (const scale of scales) {
+    const drawn = { ...drawAt(plan, operation, view, scale, room, measure), scale }
+    if (!best || faults(drawn) < faults(best)) best = drawn
+    if (faults(best) === 0) break
   }
+  if (!best) throw new RangeError(`no drawing scale fits ${part.width} × ${part.height} mm`)
   const caption = captionOf(operation, view, best.scale, best.missing)
   return cropped(best.marks, [caption], room.width, measure, alternativeOf(plan, operation, best.scale))
 }
@@ -96,7 +99,7 @@ function drawAt(
   return {
     marks: [...marks, ...stack.marks, ...labelled.marks],
     missing: sizes.filter(size => !shown.has(size) && !size.onlyChecked),
-    bottom: stack.bottom,
+    stack,
   }
 }
 
