@@ -44,7 +44,8 @@ export function layOutDocument(
   let to = 0
   const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
     const nodes = alignDecimals(parseMarkup(fill(template, view), template))
-    for (const text of [documentType, corner, heading, ...textsOf(nodes)]) guard(text)
+    for (const text of [documentType, corner, heading]) guard(text)
+    eachText(nodes, guard)
     const section: Tag = { type: 'Sect' }
     const bodies = paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
     const from = to + 1
@@ -63,5 +64,9 @@ export function layOutDocument(
   return { sheet, paper, block, pictures, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }
 }
 
-const textsOf = (nodes: readonly Node[]): readonly string[] =>
-  nodes.flatMap(node => (isNode(node) ? textsOf(node.children) : [node]))
+function eachText(nodes: readonly Node[], see: (text: string) => void): void {
+  for (const node of nodes) {
+    if (isNode(node)) eachText(node.children, see)
+    else see(node)
+  }
+}

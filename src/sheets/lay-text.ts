@@ -4,21 +4,29 @@ import { type Line, RING_WIDTH } from './set-lines.ts'
 import type { Slice } from './slice.ts'
 import { BASELINE, LINE_HEIGHT, TYPE } from './theme.ts'
 
+const ORIGIN = { x: 0, y: 0 }
+
 export type Align = 'left' | 'right' | 'middle'
 
 /** A line with type of the largest size takes two lines of the grid and stands on the lower one. */
 export const heightOf = (line: Line): Point =>
   line.pieces.some(({ style }) => style.size >= TYPE.page) ? 2 * LINE_HEIGHT : LINE_HEIGHT
 
-/** A line of text, its top left corner the origin. */
-export function lineItems(line: Line, width: Point, align: Align, tag: Tag | undefined): readonly Item[] {
-  const baseline = heightOf(line) - LINE_HEIGHT + BASELINE
-  const left = align === 'left' ? 0 : (width - line.width) / (align === 'right' ? 1 : 2)
+/** A line of text in a room that begins at `at`, in most places the origin. */
+export function lineItems(
+  line: Line,
+  width: Point,
+  align: Align,
+  tag: Tag | undefined,
+  at: { readonly x: Point; readonly y: Point } = ORIGIN,
+): readonly Item[] {
+  const baseline = at.y + heightOf(line) - LINE_HEIGHT + BASELINE
+  const left = at.x + (align === 'left' ? 0 : (width - line.width) / (align === 'right' ? 1 : 2))
   const tagged = tag && { tag }
   return line.pieces.map(({ text, style: { size, bold, ring }, x }): Item => {
     if (!ring) return { kind: 'text', x: left + x, y: baseline, text, size, bold, ...tagged }
     const radius = RING_WIDTH / 2 - 0.6
-    return { kind: 'ring', x: left + x + RING_WIDTH / 2, y: LINE_HEIGHT / 2, radius, text, size, ...tagged }
+    return { kind: 'ring', x: left + x + RING_WIDTH / 2, y: at.y + LINE_HEIGHT / 2, radius, text, size, ...tagged }
   })
 }
 
@@ -32,7 +40,7 @@ export function paragraph(
   return lines.map((line, index) => ({
     height: heightOf(line),
     gap: 0,
-    items: lineItems(line, width - indent, align, tag).map(item => ({ ...item, x: item.x + indent })),
+    items: lineItems(line, width - indent, align, tag, { x: indent, y: 0 }),
     keep: lines.length > 1 && (index === 0 || index === lines.length - 2),
   }))
 }
