@@ -60,6 +60,13 @@ function written({ formula, given, about, value }: Use): Working {
   }
 }
 
+/** Computes and keeps nothing: for trials whose figures do not go out. */
+export const SCRATCH: Notebook = {
+  use: (formula, given) => formula.value(given),
+  note: () => undefined,
+  workings: [],
+}
+
 /** `0.45 * cbrt(D)` with D 48 becomes `0.45 * cbrt(48)`; a negative number goes in with its brackets. */
 export function filledIn(expression: string, given: Given): string {
   return expression.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, name => {

@@ -10,16 +10,19 @@ export function holdingWaits(ordered: readonly Task[], waits: readonly Wait[]): 
   const place = new Map(ordered.map((task, index) => [task, index]))
   const apart = ({ first, then }: Wait) => (place.get(then) ?? 0) - (place.get(first) ?? 0)
   const before = new Map<Task, Set<Task>>()
+  const waitedFor = new Map(
+    ordered.map(task => [task, new Set(waits.filter(({ then }) => then === task).map(({ first }) => first))]),
+  )
   for (const task of ordered) {
     const all = new Set<Task>()
-    for (const { first } of waits.filter(({ then }) => then === task)) {
+    for (const first of waitedFor.get(task) ?? []) {
       all.add(first)
       for (const earlier of before.get(first) ?? []) all.add(earlier)
     }
     before.set(task, all)
   }
   const implied = ({ first, then }: Wait) =>
-    waits.some(wait => wait.then === then && wait.first !== first && before.get(wait.first)?.has(first))
+    [...(waitedFor.get(then) ?? [])].some(between => between !== first && before.get(between)?.has(first))
   const closest = (rule: RouteRule) =>
     waits.filter(wait => wait.rule === rule).reduce((best, wait) => (apart(wait) < apart(best) ? wait : best))
   const kept = waits.filter(wait => !implied(wait))
@@ -30,14 +33,12 @@ export function holdingWaits(ordered: readonly Task[], waits: readonly Wait[]): 
 
 /** The lines beside an operation: why it is done, then the rules that hold its place, nearest neighbour first. */
 export function reasonsFor(task: Task, ordered: readonly Task[], holding: readonly Wait[]): readonly string[] {
+  const place = (other: Task) => ordered.indexOf(other)
+  const after = holding.filter(({ then }) => then === task).toSorted((a, b) => place(b.first) - place(a.first))
+  const before = holding.filter(({ first }) => first === task).toSorted((a, b) => place(a.then) - place(b.then))
   const lines = [
-    ...ordered
-      .toReversed()
-      .flatMap(earlier => holding.filter(({ first, then }) => then === task && first === earlier))
-      .map(({ first, rule }) => `after ${named(first)}: ${rule.because}`),
-    ...ordered
-      .flatMap(later => holding.filter(({ first, then }) => first === task && then === later))
-      .map(({ then, rule }) => `before ${named(then)}: ${rule.because}`),
+    ...after.map(({ first, rule }) => `after ${named(first)}: ${rule.because}`),
+    ...before.map(({ then, rule }) => `before ${named(then)}: ${rule.because}`),
   ]
   return [...task.why, ...new Set(lines)]
 }

@@ -47,7 +47,12 @@ export function growthFor(
   wall: Millimetre,
 ): Growth & { readonly workings: readonly Working[] } {
   const notebook = openNotebook()
-  return { ...growthIn(notebook, part, shop, depth, wall), workings: notebook.workings }
+  return {
+    ...growthIn(notebook, part, shop, depth, wall),
+    get workings() {
+      return notebook.workings
+    },
+  }
 }
 
 /** Stress relief of a part that is to be nitrided, or the finding that says why there is none. */
@@ -80,11 +85,17 @@ export function planCase(
   orderedFor: readonly Removal[] = removal,
 ): PlannedCase {
   const notebook = openNotebook()
-  const { workings } = notebook
+  // Written out only when read: the stock is settled by trial, and most trials go nowhere.
+  const outcome = (planned: Omit<PlannedCase, 'workings'>): PlannedCase => ({
+    ...planned,
+    get workings() {
+      return notebook.workings
+    },
+  })
   const { hardening } = part
-  if (!hardening) return { findings: [], workings }
+  if (!hardening) return outcome({ findings: [] })
   const window = hardeningWindow(hardening.process)
-  if (!window) return { findings: [notPlanned(part)], workings }
+  if (!window) return outcome({ findings: [notPlanned(part)] })
 
   const temperature = caseTemperature(part, shop, window)
   const before = [
@@ -92,13 +103,13 @@ export function planCase(
     ...temperatureFindings(part, window, temperature),
     ...orderFindings(part, shop, wall),
   ]
-  if (hasErrors(before.filter(({ code }) => STOPS.has(code)))) return { findings: before, workings }
+  if (hasErrors(before.filter(({ code }) => STOPS.has(code)))) return outcome({ findings: before })
   const figures = caseFigures(notebook, part, shop, window)
-  if ('missing' in figures) return { findings: [...before, gradeUnknown(part, figures.missing)], workings }
+  if ('missing' in figures) return outcome({ findings: [...before, gradeUnknown(part, figures.missing)] })
 
   const most = Math.max(0, ...removal.map(({ most }) => most))
   const depth = orderedDepth(notebook, part, window, figures, orderedFor, wall)
-  if ('refused' in depth) return { findings: [...before, depth.refused], workings }
+  if ('refused' in depth) return outcome({ findings: [...before, depth.refused] })
   const { asked, ordered } = depth
   const middle = (ordered.least + ordered.most) / 2
   const profile = caseProfile(notebook, figures, ordered.least)
@@ -114,7 +125,7 @@ export function planCase(
     notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' }),
   )
 
-  return {
+  return outcome({
     case: {
       process: hardening.process,
       ordered,
@@ -143,8 +154,7 @@ export function planCase(
       ...roomFindings(notebook, part, window, wall, ordered),
       ...cycleFindings(part, shop, window, middle, time.nominal),
     ],
-    workings,
-  }
+  })
 
   function temperIn(part: Part, nitriding: number, hours: number): readonly Finding[] {
     const { temper } = part.material

@@ -2,7 +2,7 @@ import { faceGrowth } from '../handbook/stock-at-worst-place.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
-import { type Notebook, openNotebook } from '../working.ts'
+import { type Notebook, SCRATCH } from '../working.ts'
 import type { Growth } from './case-growth.ts'
 import { boreOf, seatOf } from './case-surfaces.ts'
 import { fixedStock, leastStocks, stepOf } from './choose-stock.ts'
@@ -38,13 +38,12 @@ const SPARE = 0.01
  * between clean-up and case. A stock that the part file fixes is laid over that, and judged against the order that stands.
  */
 export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): SettledStock {
-  const scratch = openNotebook()
   const step = shop.habits.stockStep
   let growth: Growth = growthFor(part, shop, part.hardening?.depth?.least ?? 0.2, wall)
   let settled: Round | undefined
   for (let round = 0; round < ROUNDS; round++) {
-    const along = growthsOf(scratch, part, growth)
-    const stocks = chains.map(chain => leastStocks(scratch, chain, along[chain.kind], step))
+    const along = growthsOf(SCRATCH, part, growth)
+    const stocks = chains.map(chain => leastStocks(SCRATCH, chain, along[chain.kind], step))
     const next = evaluate(part, shop, chains, growth, stocks, wall)
     const same = settled !== undefined && sameGrowth(growth, next.growth)
     settled = next
@@ -103,10 +102,9 @@ function evaluate(
   wall: Millimetre,
   orderedFor?: readonly Removal[],
 ): Round {
-  const scratch = openNotebook()
-  const along = growthsOf(scratch, part, growth)
-  const solved = chains.map((chain, index) => solveChain(scratch, chain, along[chain.kind], stocks[index] ?? []))
-  const cuts = solved.map(chain => cutsOf(scratch, chain))
+  const along = growthsOf(SCRATCH, part, growth)
+  const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along[chain.kind], stocks[index] ?? []))
+  const cuts = solved.map(chain => cutsOf(SCRATCH, chain))
   const removal = removals(chains, cuts)
   const planned = planCase(part, shop, removal, wall, orderedFor)
   const wanted = Math.max(0, ...(orderedFor ?? removal).map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
@@ -136,6 +134,9 @@ const removals = (chains: readonly FinishChain[], cuts: readonly (readonly Cut[]
         ]
       : [],
   )
+
+const sameStocks = (a: readonly Stocks[], b: readonly Stocks[]): boolean =>
+  a.every((stocks, at) => stocks.every((stock, index) => stock === b[at]?.[index]))
 
 const sameGrowth = (a: Growth, b: Growth): boolean =>
   (['outside', 'bore'] as const).every(side =>
@@ -174,7 +175,9 @@ function balanced(part: Part, shop: Shop, chains: readonly FinishChain[], least:
     (_: FinishChain, cuts: readonly Cut[]) => deepest - removalOf(cuts).most,
   ]
   for (const room of rooms) {
-    const tried = evaluate(part, shop, chains, least.growth, raised(room), wall)
+    const stocks = raised(room)
+    if (sameStocks(stocks, least.stocks)) return least
+    const tried = evaluate(part, shop, chains, least.growth, stocks, wall)
     if (tried.planned.case?.ordered.least === order.ordered.least) return tried
   }
   return least
