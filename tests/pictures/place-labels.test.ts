@@ -4,8 +4,8 @@ import { type Placed, placeLabels, type Surroundings, type Wanted } from '../../
 
 const FRAME = { x: 0, y: 0, width: 500, height: 300 }
 const place = fc.record({
-  x: fc.double({ min: 100, max: 400, noNaN: true }),
-  y: fc.double({ min: 80, max: 220, noNaN: true }),
+  x: fc.integer({ min: 100, max: 400 }),
+  y: fc.integer({ min: 80, max: 220 }),
 })
 const label: fc.Arbitrary<Wanted> = fc.record({
   anchor: place,
