@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { inwardLimits } from '../../src/figures.ts'
 import { drawLifeStrip } from '../../src/pictures/life-strip.ts'
 import { drawOperation } from '../../src/pictures/operation-drawing.ts'
 import type { Plan, PlannedOperation } from '../../src/plan/plan.ts'
 import type { OperationSize, Shape } from '../../src/stock/stock.ts'
-import { faultsOf } from './legibility.ts'
+import { faultsOf, showsLimits } from './legibility.ts'
 import { measure } from './measure.ts'
 import { SAMPLE_PLAN } from './sample-plan.ts'
 
@@ -99,8 +100,8 @@ describe('any turned part', () => {
         const { plan, operation } = turnedPlan(shape)
         const { marks } = drawOperation(plan, operation, room, measure)
         const words = marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
-        for (const { lower, feature } of operation.sizes) {
-          const shown = words.some(text => text.includes(lower.toFixed(2)) || text.includes(lower.toFixed(3)))
+        for (const { lower, upper, feature } of operation.sizes) {
+          const shown = words.some(text => showsLimits(text, lower, upper))
           expect(shown || words.some(text => text.includes(feature))).toBe(true)
         }
       }),

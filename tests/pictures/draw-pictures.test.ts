@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { inwardLimits } from '../../src/figures.ts'
 import { drawPictures } from '../../src/pictures/draw-pictures.ts'
-import { faultsOf } from './legibility.ts'
+import { faultsOf, showsLimits } from './legibility.ts'
 import { measure } from './measure.ts'
 import { SAMPLE_PLAN } from './sample-plan.ts'
 
@@ -49,9 +50,7 @@ describe('every picture of a plan', () => {
       const texts =
         pictures.get(`operation-${number}`)?.marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : [])) ?? []
       for (const { lower, upper, feature } of sizes) {
-        const shown = texts.some(text =>
-          [2, 3].some(places => text.includes(lower.toFixed(places)) && text.includes(upper.toFixed(places))),
-        )
+        const shown = texts.some(text => showsLimits(text, lower, upper))
         expect(shown, `${number} ${feature} ${lower} ${upper}`).toBe(true)
       }
     }

@@ -89,3 +89,12 @@ function styleFaults(marks: readonly Mark[]): readonly string[] {
     ]
   })
 }
+
+/** True when a text prints two limits, in either order, each to within one unit of its own last place. */
+export function showsLimits(words: string, lower: number, upper: number): boolean {
+  const match = /(\d+\.(\d+)) \/ (\d+\.\d+)/.exec(words)
+  if (!match) return false
+  const [small, large] = [Number(match[1]), Number(match[3])].toSorted((a, b) => a - b)
+  const place = 10 ** -(match[2]?.length ?? 0) + 1e-9
+  return Math.abs((small ?? 0) - lower) < place && Math.abs((large ?? 0) - upper) < place
+}
