@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { inwardLimits } from '../../src/figures.ts'
 import { drawLifeStrip } from '../../src/pictures/life-strip.ts'
 import { drawOperation } from '../../src/pictures/operation-drawing.ts'
 import type { Plan, PlannedOperation } from '../../src/plan/plan.ts'

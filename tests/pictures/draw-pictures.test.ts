@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { inwardLimits } from '../../src/figures.ts'
 import { drawPictures } from '../../src/pictures/draw-pictures.ts'
 import { faultsOf, showsLimits } from './legibility.ts'
 import { measure } from './measure.ts'
