@@ -12,6 +12,28 @@ export function fixed(value: number, places: number): string {
 export const length = (millimetre: number, units: Units = 'mm', places = 3): string =>
   units === 'mm' ? fixed(millimetre, places) : fixed(millimetre / 25.4, places + 1)
 
+/**
+ * Both limits, never printed outside themselves: the lower is rounded up and the upper down. More places where the two would
+ * cross: a tolerance finer than the gauge is the plan's to find, not the paper's to hide.
+ */
+export function inwardLimits(
+  lower: number,
+  upper: number,
+  places: number,
+  units: Units = 'mm',
+): readonly [string, string] {
+  const unit = units === 'mm' ? 1 : 25.4
+  const shown = units === 'mm' ? places : places + 1
+  const step = 10 ** shown
+  // Below the last figure that any gauge reads, so that 47.8 stays 47.8 in spite of how numbers are held.
+  const slack = 1e-6
+  const low = Math.ceil((lower / unit) * step - slack) / step
+  const high = Math.floor((upper / unit) * step + slack) / step
+  return low > high && places < 6
+    ? inwardLimits(lower, upper, places + 1, units)
+    : [fixed(low, shown), fixed(high, shown)]
+}
+
 export const angle = (degree: number, places = 2): string => fixed(degree, places)
 export const minutes = (minute: number): string => fixed(minute, minute < 10 ? 1 : 0)
 export const hours = (hour: number): string => fixed(hour, 0)

@@ -1,4 +1,4 @@
-import { fixed } from '../figures.ts'
+import { fixed, inwardLimits } from '../figures.ts'
 import type { CasePlan, Ladder, StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -43,7 +43,7 @@ export function ladderRows(
     const before = states[index - 1]
     const places = placesFor(state)
     const entry = own.find(({ operation }) => operation === state.operation)
-    const written = kind === 'bore' ? [state.lower, state.upper] : [state.upper, state.lower]
+    const limits = inwardLimits(state.lower, state.upper, places)
     const taken = before && takenBetween(kind, before, { inner, outer }, entry)
     const off = own
       .filter(({ operation }) => operation <= state.operation)
@@ -53,7 +53,7 @@ export function ladderRows(
       name: state.name,
       inner,
       outer,
-      written: written.map(size => fixed(size, places)).join(' / '),
+      written: (kind === 'bore' ? limits : limits.toReversed()).join(' / '),
       ...(taken && { taken }),
       ...(isHardened && state.operation >= hardening && { caseDepth: Math.max(0, hardened.ordered.least - off) }),
     }

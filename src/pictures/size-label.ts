@@ -1,4 +1,4 @@
-import { fixed } from '../figures.ts'
+import { inwardLimits } from '../figures.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlannedOperation } from '../plan/plan.ts'
 import type { OperationSize } from '../stock/stock.ts'
@@ -87,7 +87,7 @@ function rowOf(group: readonly OperationSize[], here: readonly Characteristic[],
   const [size] = group
   if (!size) return { numbers, lines: [] }
   const places = found[0]?.places ?? (size.upper - size.lower < 0.1 ? 3 : 2)
-  const limits = [fixed(size.lower, places), fixed(size.upper, places)]
+  const limits = inwardLimits(size.lower, size.upper, places)
   const [first, second] = grows(size, bores) ? limits : limits.toReversed()
   const sign = size.measure === 'diameter' ? 'Ø' : ''
   const what = size.edge ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)

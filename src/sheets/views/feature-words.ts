@@ -9,9 +9,8 @@ export function featureWords({ feature, measure, edge }: Pick<OperationSize, 'fe
   return feature === measure ? feature : `${feature} ${measure}`
 }
 
-/** A bore, a window and a depth are holes: the smaller limit is met first. */
-export function orderOf(plan: Plan, feature: string, measure: OperationSize['measure'] = 'diameter'): Order {
-  if (measure === 'depth') return 'hole'
+/** A bore and a window are holes: the smaller limit is met first. */
+export function orderOf(plan: Plan, feature: string): Order {
   const holes = new Set([
     'bore',
     ...plan.operations.flatMap(({ shape }) => shape.bore.map(({ name }) => name)),

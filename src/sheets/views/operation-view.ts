@@ -21,6 +21,8 @@ export type OperationView = {
   readonly piece: string
   readonly pieces: string
   readonly steps: readonly StepRow[]
+  /** Whether any step has a speed: bench work has none, and its sheet no columns for them. */
+  readonly machined: boolean
   readonly sizes: readonly SizeRow[]
   readonly checks: readonly CheckRow[]
   readonly cautions: readonly string[]
@@ -43,6 +45,7 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
     piece: minutes(time.each),
     pieces: String(plan.batch.start),
     steps: stepRows(operation.steps, figures),
+    machined: operation.steps.some(({ cuttingSpeed, tableFeed }) => cuttingSpeed > 0 || tableFeed > 0),
     sizes: sizeRows(plan, operation, figures),
     checks: plan.inspection.characteristics
       .filter(characteristic => characteristic.operation === number)

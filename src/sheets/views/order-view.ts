@@ -61,6 +61,15 @@ const PACKING: readonly string[] = [
   'Do not part pieces from their numbers. Report a damaged piece before working it.',
 ]
 
+/** Lines of the case that the hardener does not work by. */
+const OURS: ReadonlySet<string> = new Set(['Outside grows', 'Bore closes', 'Depth left at the worst place'])
+/** Lines of the case that whoever finishes the pieces works by. */
+const TOLD: ReadonlySet<string> = new Set([
+  'Depth to order',
+  'Depth left at the worst place',
+  'Surface hardness expected',
+])
+
 export function orderView(plan: Plan, operation: PlannedOperation, figures: PaperFigures): OrderView {
   const { number, process } = operation
   const { length, unit } = figures
@@ -73,12 +82,16 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     grade: plan.material.grade,
     drawing: `operation-${number}`,
     arrives: arriving(plan, number, figures),
-    condition: hardening ? [] : hardened(plan, number) ? caseOrder(plan, figures).slice(0, 5) : [],
+    condition: hardening
+      ? []
+      : hardened(plan, number)
+        ? caseOrder(plan, figures).filter(({ what }) => TOLD.has(what))
+        : [],
     datums: operation.locatedBy.join(', '),
     task: operation.name,
     holding: operation.holding,
     because: operation.because[0] ?? '',
-    treatment: hardening ? caseOrder(plan, figures) : [],
+    treatment: hardening ? caseOrder(plan, figures).filter(({ what }) => !OURS.has(what)) : [],
     sizes: sizeRows(plan, operation, figures),
     takes: plan.stock
       .filter(entry => entry.operation === number)

@@ -1,4 +1,4 @@
-import { fixed, length, type Units } from '../../figures.ts'
+import { inwardLimits, length, type Units } from '../../figures.ts'
 import type { Limits } from '../../limits.ts'
 
 /** Figures as a sheet prints them, in the units that it was asked for. */
@@ -18,24 +18,10 @@ export function paperFigures(units: Units): PaperFigures {
     unit: units === 'mm' ? 'mm' : 'in',
     length: (millimetre, places) => length(millimetre, units, places),
     limits: ({ lower, upper }, order, places) => {
-      const inward = inwardLimits(lower, upper, units, places)
+      const inward = inwardLimits(lower, upper, places, units)
       return order === 'hole' ? pair(inward[0], inward[1]) : pair(inward[1], inward[0])
     },
   }
-}
-
-/** More places where the two would cross: a tolerance finer than the gauge is the plan's to find, not the paper's to hide. */
-function inwardLimits(lower: number, upper: number, units: Units, places: number): [string, string] {
-  const unit = units === 'mm' ? 1 : 25.4
-  const shown = units === 'mm' ? places : places + 1
-  const step = 10 ** shown
-  // Below the last figure that any gauge reads, so that 47.8 stays 47.8 in spite of how numbers are held.
-  const slack = 1e-6
-  const low = Math.ceil((lower / unit) * step - slack) / step
-  const high = Math.floor((upper / unit) * step + slack) / step
-  return low > high && places < 6
-    ? inwardLimits(lower, upper, units, places + 1)
-    : [fixed(low, shown), fixed(high, shown)]
 }
 
 /** Two limits stay on one line. */

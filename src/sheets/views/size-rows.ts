@@ -18,10 +18,10 @@ export const sizeRows = (plan: Plan, operation: PlannedOperation, figures: Paper
   operation.sizes.map(size => sizeRow(plan, operation.number, size, figures))
 
 function sizeRow(plan: Plan, operation: number, size: OperationSize, figures: PaperFigures): SizeRow {
-  const { feature, measure, roughness, drawn } = size
+  const { feature, roughness, drawn } = size
   return {
     what: featureWords(size),
-    limits: figures.limits(size, orderOf(plan, feature, measure), placesOf(plan, operation, size)),
+    limits: figures.limits(size, orderOf(plan, feature), placesOf(plan, operation, size)),
     roughness: roughness === undefined ? '' : fixed(roughness, roughness < 1 ? 2 : 1),
     drawn: drawn ?? '',
   }

@@ -23,7 +23,7 @@ export const stepRows = (steps: readonly Step[], { length }: PaperFigures): read
     tool: step.tool,
     cuttingSpeed: some(step.cuttingSpeed, 0),
     spindleSpeed: some(step.spindleSpeed, 0),
-    feed: step.feed > 0 ? `${significant(step.feed)} ${step.feedUnit}` : DASH,
+    feed: step.feed > 0 ? `${significant(step.feed)}\u00a0${step.feedUnit}` : DASH,
     tableFeed: some(step.tableFeed, 0),
     depth: step.depth > 0 ? length(step.depth, step.depth < 0.1 ? 3 : 2) : DASH,
     passes: String(step.passes),
