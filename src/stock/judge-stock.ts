@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts'
 import { wallLimit } from '../handbook/case-limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
-import type { Notebook } from '../working.ts'
+import { type Notebook, SCRATCH } from '../working.ts'
 import { fixedStock, roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
 import { growthsOf, HEAVY_STOCK, type SettledStock } from './settle-stock.ts'
 import { type SolvedChain, toleranceLeft } from './solve-chain.ts'
@@ -34,12 +34,12 @@ export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, set
         ...rest,
         margin: { cleanUp, ...(margin !== undefined && { case: margin }) },
         ...(hardness !== undefined && { hardnessAtFinish: hardness }),
-        verdict: verdictOf(cleanUp, held, serves(notebook, window)),
+        verdict: verdictOf(cleanUp, held, serves(window)),
       }
     })
     return {
       entries,
-      findings: entries.flatMap((entry, index) => stockFindings(notebook, window, entry, index, held)),
+      findings: entries.flatMap((entry, index) => stockFindings(window, entry, index, held)),
     }
   })
   return { entries: judged.flatMap(({ entries }) => entries), findings: judged.flatMap(({ findings }) => findings) }
@@ -62,22 +62,22 @@ function verdictOf(cleanUp: Millimetre, held: Millimetre | undefined, serves: bo
   return deep ? 'deep' : 'thin'
 }
 
-/** What is taken, per side, when every open stock is the least that cleans up. */
-function leastRemoval(notebook: Notebook, { part, solved, settled }: Window): Millimetre {
+/** What is taken, per side, when every stock is the least that cleans up. */
+function leastRemoval({ part, solved, settled }: Window): Millimetre {
   const { chain, stocks } = solved
-  const growth = growthsOf(notebook, part, settled.growth)[chain.kind]
-  const most = removalOf(cutsOf(notebook, solved)).most
+  const growth = growthsOf(SCRATCH, part, settled.growth)[chain.kind]
+  const most = removalOf(cutsOf(SCRATCH, solved)).most
   return chain.finishes.reduce(
-    (sum, _, index) => sum + (stockThatCleansUp(notebook, chain, index, growth) - (stocks[index] ?? 0)) / 2,
+    (sum, _, index) => sum + (stockThatCleansUp(SCRATCH, chain, index, growth) - (stocks[index] ?? 0)) / 2,
     most,
   )
 }
 
 /** Whether any figure cleans up and keeps the case. */
-function serves(notebook: Notebook, window: Window): boolean {
+function serves(window: Window): boolean {
   const { solved, asked, deepest } = window
   if (!solved.chain.cased) return true
-  return deepest - leastRemoval(notebook, window) - asked >= ENOUGH
+  return deepest - leastRemoval(window) - asked >= ENOUGH
 }
 
 /** A case may be ordered this deep when the wall bears it. */
@@ -94,7 +94,6 @@ export function deepestCase({ planned, wall }: SettledStock): Millimetre {
 }
 
 function stockFindings(
-  notebook: Notebook,
   window: Window,
   entry: StockEntry,
   index: number,
@@ -110,8 +109,8 @@ function stockFindings(
   const unit = chain.kind === 'face' ? 2 : 1
   const findings: Finding[] = []
   const short = -entry.margin.cleanUp
-  const growth = growthsOf(notebook, part, settled.growth)[chain.kind]
-  const enough = roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step)) / unit
+  const growth = growthsOf(SCRATCH, part, settled.growth)[chain.kind]
+  const enough = roundedUp(stockThatCleansUp(SCRATCH, chain, index, growth), stepOf(chain, step)) / unit
   if (entry.verdict === 'impossible') {
     return index > 0
       ? []
@@ -119,9 +118,9 @@ function stockFindings(
           {
             severity: 'error',
             code: 'stock/impossible',
-            message: `${chain.surface}: no stock both cleans up and keeps ${fixed(window.asked, 2)} mm of case: the least that cleans up takes up to ${fixed(leastRemoval(notebook, window), 3)} mm per side`,
+            message: `${chain.surface}: no stock both cleans up and keeps ${fixed(window.asked, 2)} mm of case: the least that cleans up takes up to ${fixed(leastRemoval(window), 3)} mm per side`,
             at,
-            hint: whatWouldServe(chain, leastRemoval(notebook, window) + window.asked - window.deepest),
+            hint: whatWouldServe(chain, leastRemoval(window) + window.asked - window.deepest),
           },
         ]
   }
@@ -139,7 +138,7 @@ function stockFindings(
     findings.push({
       severity: 'error',
       code: 'stock/deep',
-      message: `${chain.surface}: up to ${fixed(removalOf(cutsOf(notebook, solved)).most, 3)} mm per side comes off; with ${fixed(window.asked, 2)} mm asked the case would have to be ${fixed(-held, 3)} mm deeper than can be had`,
+      message: `${chain.surface}: up to ${fixed(removalOf(cutsOf(SCRATCH, solved)).most, 3)} mm per side comes off; with ${fixed(window.asked, 2)} mm asked the case would have to be ${fixed(-held, 3)} mm deeper than can be had`,
       at,
       hint: `leave ${fixed(Math.max(0, less), 2)} mm or less (stock.${finish.stockKey})`,
     })

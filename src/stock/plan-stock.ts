@@ -7,6 +7,7 @@ import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import { axialSizes } from './axial-sizes.ts'
+import { stockThatCleansUp } from './choose-stock.ts'
 import { finishChains } from './finish-chain.ts'
 import { judgeStock } from './judge-stock.ts'
 import { laddersOf } from './ladders.ts'
@@ -16,6 +17,7 @@ import { growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
 import type { AsMilled, CasePlan, Ladder, OperationSize, Shape, StockEntry } from './stock.ts'
+import { withChances } from './with-chances.ts'
 
 export type StockPlan = {
   readonly sizes: ReadonlyMap<number, readonly OperationSize[]>
@@ -33,12 +35,22 @@ export type StockPlan = {
   readonly workings: readonly Working[]
 }
 
+/** `chances: false` leaves out what is reckoned over a batch: a sweep needs the margins alone. */
+export type StockOptions = { readonly chances?: boolean }
+
 /** Every in-between size, worked backward from the drawing, what each finishing operation then takes, and the case to order. */
-export function planStock(part: Part, shop: Shop, operations: readonly Operation[]): StockPlan {
+export function planStock(
+  part: Part,
+  shop: Shop,
+  operations: readonly Operation[],
+  { chances = true }: StockOptions = {},
+): StockPlan {
   const notebook = openNotebook()
   const chains = finishChains(notebook, part, shop, operations)
   const settled = settleStock(part, shop, chains, thinnestWall(part))
   const along = growthsOf(notebook, part, settled.growth)
+  for (const chain of chains)
+    for (const index of chain.finishes.keys()) stockThatCleansUp(notebook, chain, index, along[chain.kind])
   const solved = settled.chains.map(({ chain, stocks }) => solveChain(notebook, chain, along[chain.kind], stocks))
   const axial = axialSizes(
     part,
@@ -56,7 +68,7 @@ export function planStock(part: Part, shop: Shop, operations: readonly Operation
   return {
     sizes: operationSizes(sized, operations),
     shapes,
-    entries: judged.entries,
+    entries: chances ? withChances(notebook, judged.entries, solved, settled.planned.case) : judged.entries,
     ladders: laddersOf(sized, operations),
     ...(settled.planned.case && { case: settled.planned.case }),
     ...(asMilled && { asMilled }),

@@ -63,12 +63,17 @@ export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain
   const chosen = balanced(part, shop, chains, least, wall)
   if (!chains.some(chain => chain.finishes.some((_, index) => fixedStock(chain, index, part.stock) !== undefined)))
     return chosen
-  const stocks = chains.map((chain, at) =>
-    chain.finishes.map((_, index) => fixedStock(chain, index, part.stock) ?? chosen.stocks[at]?.[index] ?? 0),
-  )
   const orderedFor = usualRemovals(part, chains, chosen)
-  const growthThen = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth
-  return evaluate(part, shop, chains, growthThen ?? chosen.growth, stocks, wall, orderedFor)
+  const then = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth ?? chosen.growth
+  const along = growthsOf(SCRATCH, part, then)
+  const stocks = chains.map((chain, at) => {
+    const least = leastStocks(SCRATCH, chain, along[chain.kind], step)
+    return chain.finishes.map(
+      (_, index) =>
+        fixedStock(chain, index, part.stock) ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
+    )
+  })
+  return evaluate(part, shop, chains, then, stocks, wall, orderedFor)
 }
 
 /**

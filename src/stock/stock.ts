@@ -41,7 +41,17 @@ export type StockEntry = {
   /** What the per-side figures are made of. */
   readonly eccentricity: Millimetre
   readonly form: Millimetre
+  /** Of the stock on diameter: half widths about the middle, and what 99.73 % of simulated pieces have. */
+  readonly spread?: {
+    readonly worstCase: Millimetre
+    readonly rootSumSquare: Millimetre
+    readonly simulated: { readonly least: Millimetre; readonly most: Millimetre }
+  }
+  /** For one piece, and for one or more in the batch. */
+  readonly chance?: { readonly piece: StockChance; readonly batch?: StockChance }
 }
+
+export type StockChance = { readonly notCleanedUp: number; readonly tooLittleCase?: number }
 
 export type Spread = {
   readonly least: Millimetre

@@ -1,0 +1,78 @@
+import type { Millimetre } from '../units.ts'
+import { WITHIN } from './random.ts'
+import type { Spread } from './stock.ts'
+
+/** Chances of lengths that lie a fixed step apart. The weights add up to 1. */
+export type Distribution = { readonly start: Millimetre; readonly step: Millimetre; readonly weights: Float64Array }
+
+/** Chance that a bell-shaped number in [-1, 1] is below: three even spreads added. */
+function bellBelow(value: number): number {
+  const x = 1.5 * (Math.min(1, Math.max(-1, value)) + 1)
+  if (x < 1) return x ** 3 / 6
+  if (x < 2) return (-2 * x ** 3 + 9 * x ** 2 - 9 * x + 3) / 6
+  return 1 - (3 - x) ** 3 / 6
+}
+
+function fromBelow(
+  step: Millimetre,
+  low: Millimetre,
+  high: Millimetre,
+  below: (value: Millimetre) => number,
+): Distribution {
+  const first = Math.round(low / step)
+  const last = Math.round(high / step)
+  const weights = new Float64Array(last - first + 1)
+  let from = 0
+  for (let cell = first; cell <= last; cell++) {
+    const to = cell === last ? 1 : below((cell + 0.5) * step)
+    weights[cell - first] = Math.max(0, to - from)
+    from = to
+  }
+  return { start: first * step, step, weights }
+}
+
+/** Bell-shaped from least to most, as likely below the nominal as above it. */
+export const bellShaped = (step: Millimetre, { least, nominal, most }: Spread): Distribution =>
+  fromBelow(step, least, most, value =>
+    value < nominal
+      ? bellBelow((value - nominal) / Math.max(nominal - least, 1e-12))
+      : bellBelow((value - nominal) / Math.max(most - nominal, 1e-12)),
+  )
+
+/** Any length up to the most, all as likely. */
+export const evenlySpread = (step: Millimetre, most: Millimetre): Distribution =>
+  fromBelow(step, 0, most, value => (most === 0 ? 1 : Math.min(1, Math.max(0, value / most))))
+
+/** How far off centre, when both components are bell-shaped and the most is three sigma. */
+export const offCentreBy = (step: Millimetre, most: Millimetre): Distribution =>
+  fromBelow(step, 0, most, value => {
+    if (most === 0 || value >= most) return 1
+    return value <= 0 ? 0 : (1 - Math.exp(-4.5 * (value / most) ** 2)) / WITHIN
+  })
+
+/** Of the sum of two lengths that know nothing of each other, both in the same steps. */
+export function added(a: Distribution, b: Distribution): Distribution {
+  const weights = new Float64Array(a.weights.length + b.weights.length - 1)
+  for (let i = 0; i < a.weights.length; i++) {
+    const p = a.weights[i] ?? 0
+    for (let j = 0; j < b.weights.length; j++) weights[i + j] = (weights[i + j] ?? 0) + p * (b.weights[j] ?? 0)
+  }
+  return { start: a.start + b.start, step: a.step, weights }
+}
+
+export const negated = ({ start, step, weights }: Distribution): Distribution => ({
+  start: -(start + step * (weights.length - 1)),
+  step,
+  weights: weights.toReversed(),
+})
+
+/** Chance of less than a length; of the cell that holds it, the share below. */
+export function chanceBelow({ start, step, weights }: Distribution, length: Millimetre): number {
+  let chance = 0
+  for (const [index, weight] of weights.entries()) {
+    const share = (length - (start + step * (index - 0.5))) / step
+    if (share <= 0) break
+    chance += weight * Math.min(1, share)
+  }
+  return Math.min(1, Math.max(0, chance))
+}

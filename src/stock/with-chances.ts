@@ -1,0 +1,81 @@
+import { chanceInBatch, stockByRootSumSquare } from '../handbook/batch-chance.ts'
+import { toleranceOf } from '../limits.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { middleOfPieces, simulateStock } from './simulate-stock.ts'
+import type { SolvedChain } from './solve-chain.ts'
+import type { CasePlan, Spread, StockChance, StockEntry } from './stock.ts'
+import { pieceChances } from './stock-chance.ts'
+
+/** Enough for the middle 99.73 % to settle to some micrometres. */
+const PIECES = 1000
+/** The same batch every time. */
+const SEED = 2631
+
+/** The entries with their spread, three ways, and the chance that one piece fails. */
+export function withChances(
+  notebook: Notebook,
+  entries: readonly StockEntry[],
+  chains: readonly SolvedChain[],
+  order: CasePlan | undefined,
+): readonly StockEntry[] {
+  const ordered = order && orderedSpread(order)
+  const added = new Map(
+    chains
+      .filter(({ chain }) => chain.finishes.length > 0)
+      .map(solved => {
+        const simulated = simulateStock(solved, PIECES, SEED)
+        const chances = pieceChances(solved, ordered, order?.asked ?? 0)
+        return [
+          solved.chain.surface,
+          solved.chain.finishes.map(({ operation }, index) => ({
+            operation: operation.number,
+            rootSumSquare: rootSumSquareOf(notebook, solved, index),
+            simulated: middleOfPieces(simulated.map(({ onDiameter }) => onDiameter[index] ?? 0)),
+            piece: chances[index] ?? { notCleanedUp: 0 },
+          })),
+        ] as const
+      }),
+  )
+  return entries.map(entry => {
+    const found = added.get(entry.surface)?.find(({ operation }) => operation === entry.operation)
+    if (!found) return entry
+    const { rootSumSquare, simulated, piece } = found
+    const worstCase = (entry.onDiameter.most - entry.onDiameter.least) / 2
+    return { ...entry, spread: { worstCase, rootSumSquare, simulated }, chance: { piece } }
+  })
+}
+
+/** A case is ordered with no minus side: any depth of its range may come. */
+export const orderedSpread = ({ ordered: { least, most } }: CasePlan): Spread => ({
+  least,
+  nominal: (least + most) / 2,
+  most,
+})
+
+/** On diameter; of a face twice the length, which grows at both ends. */
+function rootSumSquareOf(notebook: Notebook, { chain, growth, soft, after }: SolvedChain, index: number): Millimetre {
+  const twice = chain.kind === 'face' ? 2 : 1
+  return notebook.use(
+    stockByRootSumSquare,
+    {
+      T_before: twice * toleranceOf(after[index - 1] ?? soft),
+      T_after: twice * toleranceOf(after[index] ?? chain.final),
+      G: index === 0 ? twice * (growth.most - growth.least) : 0,
+    },
+    { operation: chain.finishes[index]?.operation.number ?? 0, about: chain.surface },
+  )
+}
+
+/** The chances of a whole batch, once it is known how many pieces are started. */
+export const withBatchChances = (entries: readonly StockEntry[], pieces: number): readonly StockEntry[] =>
+  entries.map(entry => {
+    if (!entry.chance) return entry
+    const { notCleanedUp, tooLittleCase } = entry.chance.piece
+    const inBatch = (p: number) => chanceInBatch.value({ p, n: pieces })
+    const batch: StockChance = {
+      notCleanedUp: inBatch(notCleanedUp),
+      ...(tooLittleCase !== undefined && { tooLittleCase: inBatch(tooLittleCase) }),
+    }
+    return { ...entry, chance: { ...entry.chance, batch } }
+  })
