@@ -1,3 +1,4 @@
+import { hardness } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { Process } from '../../route/operation.ts'
 import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
@@ -19,8 +20,6 @@ export type OrderView = {
   readonly datums: string
   readonly task: string
   readonly holding: string
-  /** One line. */
-  readonly because: string
   /** What the hardener is asked for. */
   readonly treatment: readonly { readonly what: string; readonly value: string }[]
   readonly sizes: readonly SizeRow[]
@@ -62,12 +61,12 @@ const PACKING: readonly string[] = [
 ]
 
 /** Lines of the case that the hardener does not work by. */
-const OURS: ReadonlySet<string> = new Set(['Outside grows', 'Bore closes', 'Depth left at the worst place'])
-/** Lines of the case that whoever finishes the pieces works by. */
-const TOLD: ReadonlySet<string> = new Set([
-  'Depth to order',
+const OURS: ReadonlySet<string> = new Set([
+  'Outside grows',
+  'Bore closes',
   'Depth left at the worst place',
-  'Surface hardness expected',
+  'Depth asked for after finishing',
+  'Time at temperature, estimate',
 ])
 
 export function orderView(plan: Plan, operation: PlannedOperation, figures: PaperFigures): OrderView {
@@ -82,15 +81,10 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     grade: plan.material.grade,
     drawing: `operation-${number}`,
     arrives: arriving(plan, number, figures),
-    condition: hardening
-      ? []
-      : hardened(plan, number)
-        ? caseOrder(plan, figures).filter(({ what }) => TOLD.has(what))
-        : [],
+    condition: !hardening && hardened(plan, number) ? caseHeld(plan, figures) : [],
     datums: operation.locatedBy.join(', '),
     task: operation.name,
     holding: operation.holding,
-    because: operation.because[0] ?? '',
     treatment: hardening ? caseOrder(plan, figures).filter(({ what }) => !OURS.has(what)) : [],
     sizes: sizeRows(plan, operation, figures),
     takes: plan.stock
@@ -117,6 +111,19 @@ function arriving({ ladders }: Plan, number: number, figures: PaperFigures): Ord
     const limits = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', placesFor(state))
     return [{ surface: kind === 'face' ? surface : `${surface} Ø`, limits, after: `${state.operation} ${state.name}` }]
   })
+}
+
+/** What the finisher must know of the case. */
+function caseHeld({ case: held }: Plan, { length, unit }: PaperFigures): OrderView['condition'] {
+  if (!held) return []
+  return [
+    {
+      what: 'Case',
+      value: `${held.process}, ${length(held.ordered.least, 2)} to ${length(held.ordered.most, 2)} ${unit}`,
+    },
+    { what: 'To be left', value: `not under ${length(held.asked, 2)} ${unit}` },
+    { what: 'Hardness', value: `${hardness(held.surfaceHardness)} HV, core ${hardness(held.coreHardness)} HV` },
+  ]
 }
 
 const hardened = ({ operations }: Plan, number: number): boolean =>
