@@ -10,6 +10,7 @@ import { planRoute } from '../route/plan-route.ts'
 import type { Shop } from '../shop/shop.ts'
 import { planStock } from '../stock/plan-stock.ts'
 import type { OperationSize, Shape } from '../stock/stock.ts'
+import { withBatchChances } from '../stock/with-chances.ts'
 import type { Plan, PlannedOperation } from './plan.ts'
 
 /** What the plan is issued under. Given, since the planner has no clock and reads no file. */
@@ -75,8 +76,9 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
       shop: { name: shop.name, ...(ports.ports.length > 0 && { fixture: shop.fixture }) },
       batch: batch.batch,
       operations: planned,
-      stock: stock.entries,
+      stock: withBatchChances(stock.entries, batch.batch.start),
       ladders: stock.ladders,
+      axial: stock.axial,
       ...(stock.case && { case: stock.case }),
       ports: ports.ports,
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),

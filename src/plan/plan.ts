@@ -8,6 +8,7 @@ import type { GasExchange } from '../ports/gas-exchange.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Fixture } from '../shop/shop.ts'
+import type { AxialChart } from '../stock/part-chart.ts'
 import type { CasePlan, Ladder, OperationSize, Shape, StockEntry } from '../stock/stock.ts'
 import type { Working } from '../working.ts'
 
@@ -37,6 +38,8 @@ export type Plan = {
   readonly operations: readonly PlannedOperation[]
   readonly stock: readonly StockEntry[]
   readonly ladders: readonly Ladder[]
+  /** Tolerance chart of the lengths. */
+  readonly axial?: AxialChart
   readonly case?: CasePlan
   readonly ports: readonly PlannedPort[]
   /** Setting, proving and order of the ports' windows. */

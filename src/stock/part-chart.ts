@@ -5,14 +5,17 @@ import { type Part, placeOf } from '../part/part.ts'
 import { axialLocator } from '../route/axial-locator.ts'
 import type { Operation, Purpose } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
-import { axialChart, type ChartLine, type Resultant } from './axial-chart.ts'
+import { axialChart, type ChartLine, type FaceGrowth, type Resultant, type WorkingDimension } from './axial-chart.ts'
 import type { AxialSizes } from './axial-sizes.ts'
 
-export type PartChart = {
-  readonly lines: readonly ChartLine[]
+/** Working dimensions of the lengths, and what comes out of them; `drawn` where the drawing gives limits. */
+export type AxialChart = {
+  readonly dimensions: readonly WorkingDimension[]
+  /** At every face, in hardening. */
+  readonly growth?: FaceGrowth
   readonly resultants: readonly (Resultant & { readonly drawn?: Limits })[]
-  readonly findings: readonly Finding[]
 }
+export type PartChart = AxialChart & { readonly findings: readonly Finding[] }
 
 /** The chart of a part's lengths: turned from the top face, ground from the face that locates it. */
 export function partChart(part: Part, shop: Shop, operations: readonly Operation[], sizes: AxialSizes): PartChart {
@@ -76,8 +79,10 @@ export function partChart(part: Part, shop: Shop, operations: readonly Operation
     drawn: { nominal: size.nominal, lower: size.lower, upper: size.upper },
     path,
   }))
+  const growth = lines.find(line => line.kind === 'growth')
   return {
-    lines,
+    dimensions: lines.filter(line => line.kind === 'cut'),
+    ...(growth && { growth }),
     resultants: [
       ...chart.stocks.map(({ face: _, operation: __, ...rest }) => rest),
       ...distances.map(({ path: _, ...rest }) => rest),

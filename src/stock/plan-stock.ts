@@ -7,12 +7,13 @@ import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import { axialSizes } from './axial-sizes.ts'
+import { withBasis } from './basis.ts'
 import { stockThatCleansUp } from './choose-stock.ts'
 import { finishChains } from './finish-chain.ts'
 import { judgeStock } from './judge-stock.ts'
 import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
-import { type PartChart, partChart } from './part-chart.ts'
+import { type AxialChart, partChart } from './part-chart.ts'
 import { growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
@@ -28,7 +29,7 @@ export type StockPlan = {
   readonly case?: CasePlan
   /** Only for a part with ports. */
   readonly asMilled?: AsMilled
-  readonly axial: Omit<PartChart, 'findings'>
+  readonly axial: AxialChart
   /** Largest rough-turned diameter and length, for the bar. */
   readonly need: { readonly diameter: Millimetre; readonly length: Millimetre }
   readonly findings: readonly Finding[]
@@ -68,7 +69,9 @@ export function planStock(
   return {
     sizes: operationSizes(sized, operations),
     shapes,
-    entries: chances ? withChances(notebook, judged.entries, solved, settled.planned.case) : judged.entries,
+    entries: chances
+      ? withBasis(withChances(notebook, judged.entries, solved, settled.planned.case), part, shop, operations, solved)
+      : judged.entries,
     ladders: laddersOf(sized, operations),
     ...(settled.planned.case && { case: settled.planned.case }),
     ...(asMilled && { asMilled }),

@@ -44,8 +44,8 @@ export function setUpError(
     const before = operation.locatedAs === 'ground' ? DISTORTION.ground : DISTORTION.fineBored
     return { eccentricity: 0, form: formFrom(notebook, part, before, about) }
   }
-  const [between, holding] = locating(part, shop, operation, kind)
-  const eccentricity = notebook.use(sumOfEccentricities, { e_1: between, e_2: holding }, about)
+  const [between, holding] = locatingFigures(part, shop, operation, kind)
+  const eccentricity = notebook.use(sumOfEccentricities, { e_1: between.value, e_2: holding.value }, about)
   const distortion = distortionBefore(notebook, part, shop, operations, about)
   if (kind !== 'face') return { eccentricity, form: formFrom(notebook, part, distortion, about) }
   const D = part.outside[0]?.size.nominal ?? 0
@@ -58,24 +58,44 @@ type About = { readonly operation: number; readonly about: string }
 const formFrom = (notebook: Notebook, part: Part, { ovality, bow }: Distortion, about: About): Millimetre =>
   notebook.use(formError, { o: ovality, b: (bow * part.length.nominal) / 100 }, about)
 
-/** Between the surface that locates and the surface cut, and of what holds the part. */
-function locating(part: Part, shop: Shop, operation: Operation, kind: Kind): readonly [Millimetre, Millimetre] {
-  const { habits } = shop
-  const turned = measuredFor(part, shop, 'turn', 'eccentricity')?.eccentricity ?? habits.turnedOutsideToBore
-  const ground = measuredFor(part, shop, 'grind', 'eccentricity')?.eccentricity
-  if (kind === 'face') return [0, habits.chuckRunout]
-  if (operation.purpose === 'grind-outside') return [turned, ground ?? habits.mandrelRunout]
-  return [operation.locatedAs === 'ground' ? habits.boreGrindingRunout : turned, ground ?? habits.chuckRunout]
+/** A figure of the set-up, the habit it is by default, and the measurement where there is one. */
+export type SetUpFigure = {
+  readonly figure: string
+  readonly value: Millimetre
+  readonly key: 'turnedOutsideToBore' | 'boreGrindingRunout' | 'mandrelRunout' | 'chuckRunout'
+  readonly row?: Measured
 }
 
-/** Out of true as the part comes to be finished. A measured bow is over the part, so it is brought to 100 mm here. */
-function distortionBefore(
-  notebook: Notebook,
+/** Between the surface that locates and the surface cut, and of what holds the part. */
+export function locatingFigures(
   part: Part,
   shop: Shop,
-  operations: readonly Operation[],
-  about: About,
-): Distortion {
+  operation: Operation,
+  kind: Kind,
+): readonly [SetUpFigure, SetUpFigure] {
+  const from = (figure: string, key: SetUpFigure['key'], process?: 'turn' | 'grind'): SetUpFigure => {
+    const row = process && measuredFor(part, shop, process, 'eccentricity')
+    return { figure, key, value: row?.eccentricity ?? shop.habits[key], ...(row && { row }) }
+  }
+  const turned = from('turned outside to bore', 'turnedOutsideToBore', 'turn')
+  if (kind === 'face') return [{ ...turned, value: 0 }, from('run-out of the chuck', 'chuckRunout')]
+  if (operation.purpose === 'grind-outside') return [turned, from('run-out of the mandrel', 'mandrelRunout', 'grind')]
+  return [
+    operation.locatedAs === 'ground' ? from('ground outside to its axis', 'boreGrindingRunout') : turned,
+    from('run-out of the chuck', 'chuckRunout', 'grind'),
+  ]
+}
+
+/** Out of true as the part comes to be finished: what is usual, what was measured, and what is used of the two. */
+export type DistortionUsed = {
+  readonly usual: Distortion
+  readonly used: Distortion
+  readonly ovality?: Measured
+  readonly bow?: Measured
+}
+
+/** A measured bow is over the part, so it is brought to 100 mm here. */
+export function distortionOf(part: Part, shop: Shop, operations: readonly Operation[]): DistortionUsed {
   const relieved = operations.some(({ process }) => process === 'stress-relieve')
   const usual = !part.hardening
     ? DISTORTION.turned
@@ -85,6 +105,23 @@ function distortionBefore(
   const process = part.hardening ? 'nitride' : 'turn'
   const ovality = measuredFor(part, shop, process, 'ovality')
   const bow = measuredFor(part, shop, process, 'bow')
+  const per100 = 100 / part.length.nominal
+  const used = {
+    ...usual,
+    ovality: ovality?.ovality ?? usual.ovality,
+    bow: bow?.bow === undefined ? usual.bow : bow.bow * per100,
+  }
+  return { usual, used, ...(ovality && { ovality }), ...(bow && { bow }) }
+}
+
+function distortionBefore(
+  notebook: Notebook,
+  part: Part,
+  shop: Shop,
+  operations: readonly Operation[],
+  about: About,
+): Distortion {
+  const { usual, used, ovality, bow } = distortionOf(part, shop, operations)
   const note = (symbol: string, meaning: string, value: number, row: Measured | undefined) =>
     notebook.note({
       ...about,
@@ -95,13 +132,7 @@ function distortionBefore(
       expression: '',
       source: row ? measuredSource(row) : usual.source,
     })
-  const per100 = 100 / part.length.nominal
-  const used = {
-    ...usual,
-    ovality: ovality?.ovality ?? usual.ovality,
-    bow: bow?.bow === undefined ? usual.bow : bow.bow * per100,
-  }
   note('o', 'ovality, largest less smallest diameter', used.ovality, ovality)
-  note('b', 'bow of the axis over the length', used.bow / per100, bow)
+  note('b', 'bow of the axis over the length', (used.bow * part.length.nominal) / 100, bow)
   return used
 }

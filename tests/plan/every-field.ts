@@ -88,9 +88,25 @@ export const EVERY_FIELD: EveryField<Plan> = {
       verdict: 'ok',
       eccentricity: 0.02,
       form: 0.02,
+      spread: { worstCase: 0.04, rootSumSquare: 0.03, simulated: RANGE },
+      basis: [{ figure: 'growth per side', value: 0.01, unit: 'mm', from: 'measured', source: 'shop' }],
+      firstArticle: { stock: 0.01, case: 0.01 },
+      chance: {
+        piece: { notCleanedUp: 0.001, tooLittleCase: 0.001 },
+        batch: { notCleanedUp: 0.01, tooLittleCase: 0.01 },
+      },
     },
   ],
   ladders: [{ surface: 'seat', kind: 'outside', states: [{ ...LIMITS, operation: 10, name: 'Finish turn' }] }],
+  axial: {
+    dimensions: [
+      { kind: 'cut', symbol: 'W1', operation: 10, from: 'top', to: 'bottom', direction: 'down', limits: LIMITS },
+    ],
+    growth: { kind: 'growth', symbol: 'g', operation: 20, up: ['top'], down: ['bottom'], limits: LIMITS },
+    resultants: [
+      { name: 'length', expression: 'W1', nominal: 92, worstCase: 0.03, rootSumSquare: 0.03, drawn: LIMITS },
+    ],
+  },
   case: {
     process: 'gas nitriding',
     ordered: RANGE,

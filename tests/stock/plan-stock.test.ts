@@ -22,13 +22,13 @@ describe('stock of the nitrided liner', () => {
 
   it('turns deeper what is measured from the top face, by what is ground off it', () => {
     const depth = plan.sizes.get(60)?.find(({ feature, measure }) => feature === 'flange' && measure === 'depth')
-    const grown = 2 * (plan.axial.lines.find(({ kind }) => kind === 'growth')?.limits.nominal ?? 0)
+    const grown = 2 * (plan.axial.growth?.limits.nominal ?? 0)
     const top = plan.entries.find(({ surface }) => surface === 'top')
     expect(depth && middleOf(depth)).toBeCloseTo(4 + (top?.onDiameter.nominal ?? 0) / 2 - grown, 9)
   })
 
   it('says how far the top face stands above the finished one when the ports are milled', () => {
-    const g = plan.axial.lines.find(({ kind }) => kind === 'growth')?.limits.nominal ?? 0
+    const g = plan.axial.growth?.limits.nominal ?? 0
     const top = plan.entries.find(({ surface }) => surface === 'top')
     expect(plan.asMilled?.topStock).toBeCloseTo((top?.onDiameter.nominal ?? 0) / 2 - g, 9)
     expect(plan.asMilled?.shape.top).toBeCloseTo(-(plan.asMilled?.topStock ?? 0), 9)
