@@ -14,7 +14,7 @@ import { judgeStock } from './judge-stock.ts'
 import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
 import { type AxialChart, partChart } from './part-chart.ts'
-import { growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
+import { type ChosenStock, growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
 import type { AsMilled, CasePlan, Ladder, OperationSize, Shape, StockEntry } from './stock.ts'
@@ -36,19 +36,23 @@ export type StockPlan = {
   readonly workings: readonly Working[]
 }
 
-/** `chances: false` leaves out what is reckoned over a batch: a sweep needs the margins alone. */
-export type StockOptions = { readonly chances?: boolean }
+export type StockOptions = {
+  /** Left out, what is reckoned over a batch is too: a sweep needs the margins alone. */
+  readonly chances?: boolean
+  /** What the planner chooses for this part, where it has been settled before. */
+  readonly chosen?: ChosenStock
+}
 
 /** Every in-between size, worked backward from the drawing, what each finishing operation then takes, and the case to order. */
 export function planStock(
   part: Part,
   shop: Shop,
   operations: readonly Operation[],
-  { chances = true }: StockOptions = {},
+  { chances = true, chosen }: StockOptions = {},
 ): StockPlan {
   const notebook = openNotebook()
   const chains = finishChains(notebook, part, shop, operations)
-  const settled = settleStock(part, shop, chains, thinnestWall(part))
+  const settled = settleStock(part, shop, chains, thinnestWall(part), chosen)
   const along = growthsOf(notebook, part, settled.growth)
   for (const chain of chains)
     for (const index of chain.finishes.keys()) stockThatCleansUp(notebook, chain, index, along[chain.kind])

@@ -37,10 +37,33 @@ const SPARE = 0.01
  * the stock. The order is rounded up to steps, so a few rounds settle it. Then what the order has to spare is shared
  * between clean-up and case. A stock that the part file fixes is laid over that, and judged against the order that stands.
  */
-export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): SettledStock {
+export function settleStock(
+  part: Part,
+  shop: Shop,
+  chains: readonly FinishChain[],
+  wall: Millimetre,
+  chosen: ChosenStock = chooseStock(part, shop, chains, wall),
+): SettledStock {
+  if (!chains.some(chain => chain.finishes.some((_, index) => fixedStock(chain, index, part.stock) !== undefined)))
+    return chosen
+  const orderedFor = usualRemovals(part, chains, chosen)
+  const then = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth ?? chosen.growth
+  const along = growthsOf(SCRATCH, part, then)
+  const stocks = chains.map((chain, at) => {
+    const least = leastStocks(SCRATCH, chain, along[chain.kind], shop.habits.stockStep)
+    return chain.finishes.map(
+      (_, index) =>
+        fixedStock(chain, index, part.stock) ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
+    )
+  })
+  return evaluate(part, shop, chains, then, stocks, wall, orderedFor)
+}
+
+/** What the planner chooses when the part file leaves every stock open. */
+export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): ChosenStock {
   const step = shop.habits.stockStep
   let growth: Growth = growthFor(part, shop, part.hardening?.depth?.least ?? 0.2, wall)
-  let settled: Round | undefined
+  let settled: ChosenStock | undefined
   for (let round = 0; round < ROUNDS; round++) {
     const along = growthsOf(SCRATCH, part, growth)
     const stocks = chains.map(chain => leastStocks(SCRATCH, chain, along[chain.kind], step))
@@ -60,27 +83,14 @@ export function settleStock(part: Part, shop: Shop, chains: readonly FinishChain
       chains.map(() => []),
       wall,
     )
-  const chosen = balanced(part, shop, chains, least, wall)
-  if (!chains.some(chain => chain.finishes.some((_, index) => fixedStock(chain, index, part.stock) !== undefined)))
-    return chosen
-  const orderedFor = usualRemovals(part, chains, chosen)
-  const then = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth ?? chosen.growth
-  const along = growthsOf(SCRATCH, part, then)
-  const stocks = chains.map((chain, at) => {
-    const least = leastStocks(SCRATCH, chain, along[chain.kind], step)
-    return chain.finishes.map(
-      (_, index) =>
-        fixedStock(chain, index, part.stock) ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
-    )
-  })
-  return evaluate(part, shop, chains, then, stocks, wall, orderedFor)
+  return balanced(part, shop, chains, least, wall)
 }
 
 /**
  * Where the part file fixes a stock, the order bears the trade's habit too, for the sizes that have one, but never more:
  * else any stock would be met by a deeper case, and none would be called deep.
  */
-function usualRemovals(part: Part, chains: readonly FinishChain[], { stocks, cuts }: Round): readonly Removal[] {
+function usualRemovals(part: Part, chains: readonly FinishChain[], { stocks, cuts }: ChosenStock): readonly Removal[] {
   const more = new Map(
     chains.map((chain, at) => [
       chain.surface,
@@ -96,7 +106,10 @@ function usualRemovals(part: Part, chains: readonly FinishChain[], { stocks, cut
   return removals(chains, cuts).map(removal => ({ ...removal, most: removal.most + (more.get(removal.surface) ?? 0) }))
 }
 
-type Round = SettledStock & { readonly cuts: readonly (readonly Cut[])[]; readonly stocks: readonly Stocks[] }
+export type ChosenStock = SettledStock & {
+  readonly cuts: readonly (readonly Cut[])[]
+  readonly stocks: readonly Stocks[]
+}
 
 function evaluate(
   part: Part,
@@ -106,7 +119,7 @@ function evaluate(
   stocks: readonly Stocks[],
   wall: Millimetre,
   orderedFor?: readonly Removal[],
-): Round {
+): ChosenStock {
   const along = growthsOf(SCRATCH, part, growth)
   const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along[chain.kind], stocks[index] ?? []))
   const cuts = solved.map(chain => cutsOf(SCRATCH, chain))
@@ -152,7 +165,13 @@ const sameGrowth = (a: Growth, b: Growth): boolean =>
  * Raises every stock by whole steps as long as that betters the smaller of its two margins, up to a hundredth to spare,
  * without a deeper order and without a stock that burns.
  */
-function balanced(part: Part, shop: Shop, chains: readonly FinishChain[], least: Round, wall: Millimetre): Round {
+function balanced(
+  part: Part,
+  shop: Shop,
+  chains: readonly FinishChain[],
+  least: ChosenStock,
+  wall: Millimetre,
+): ChosenStock {
   const { case: order } = least.planned
   if (!order) return least
   const { asked } = order
