@@ -17,7 +17,7 @@ export const TIME_AREA_TARGETS: readonly TimeAreaTarget[] = [
 ]
 
 /** Where the streams of the mains merge, as a share of the bore from the exhaust side. */
-export const MEETING_TARGET = {
+export const MEETING_TARGET: { readonly from: number; readonly to: number; readonly source: string } = {
   from: 2 / 3,
   to: 1,
   source: "Jennings, Two-Stroke Tuner's Handbook, 1973: two thirds back; Bell, ch. 3: on the rear wall",

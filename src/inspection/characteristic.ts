@@ -19,4 +19,6 @@ export type Characteristic = {
   /** Pieces to measure of those that reach the operation, and the plan it comes from. */
   readonly sample: number
   readonly plan: string
+  /** One line that the inspector needs. */
+  readonly remark?: string
 }

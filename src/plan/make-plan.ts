@@ -86,7 +86,7 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
       inspection: { characteristics: inspection.characteristics },
       material: batch.material,
       findings,
-      workings: rooms.flatMap(room => room.workings ?? []),
+      workings: rooms.flatMap(room => ('workings' in room ? room.workings : [])),
       ...issue,
     },
   }

@@ -169,6 +169,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
         critical: true,
         sample: 12,
         plan: 'all',
+        remark: 'clear of the ports',
       },
     ],
   },
