@@ -28,9 +28,9 @@ const FRACTION_OF_READING: ReadonlySet<GaugeKind> = new Set(['roughness', 'hardn
 export const uncertaintyOf = ({ kind, uncertainty }: Gauge, reading: number): number =>
   FRACTION_OF_READING.has(kind) ? uncertainty * reading : uncertainty
 
-/** Decimal places that a gauge reads: 0.001 three, 1 none. */
+/** Decimal places to write down: what the gauge reads, 0.001 three and 1 none, and never finer than the micrometre. */
 export const placesRead = ({ resolution }: Gauge): number =>
-  resolution <= 0 ? 0 : Math.max(0, Math.min(4, Math.round(-Math.log10(resolution) + 0.2)))
+  resolution <= 0 ? 0 : Math.max(0, Math.min(3, Math.round(-Math.log10(resolution) + 0.2)))
 
 /**
  * The plainest gauge on hand that is good enough four times over; failing that, the finest one, and readings are then accepted
