@@ -1,3 +1,4 @@
+import type { Characteristic } from '../inspection/characteristic.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import type { SheetToPrint } from './lay-out-document.ts'
 import { inspectionView } from './views/inspection-view.ts'
@@ -8,7 +9,7 @@ import type { PaperFigures } from './views/paper-figures.ts'
 export function orderSheets(plan: Plan, operation: PlannedOperation, figures: PaperFigures): readonly SheetToPrint[] {
   const { number, name } = operation
   const corner = String(number)
-  const here = plan.inspection.characteristics.filter(characteristic => characteristic.operation === number)
+  const here = toReturn(plan, operation)
   return [
     {
       template: 'order',
@@ -29,4 +30,12 @@ export function orderSheets(plan: Plan, operation: PlannedOperation, figures: Pa
           },
         ]),
   ]
+}
+
+/** What the firm measures: the sizes of its own operation, or where it makes none, what we look at when the work is back. */
+function toReturn({ operations, inspection }: Plan, { number, purpose }: PlannedOperation): readonly Characteristic[] {
+  const at = (where: number | undefined) => inspection.characteristics.filter(({ operation }) => operation === where)
+  const back = operations.find(check => check.number > number && check.guards?.includes(purpose))
+  const own = at(number)
+  return own.length > 0 ? own : at(back?.number)
 }
