@@ -1,8 +1,11 @@
 // Bundles src/main.ts into dist/: one command, split so that `stock` never loads the PDF writer.
+
+import { rmSync } from 'node:fs'
 import { copyFile } from 'node:fs/promises'
 import { build } from 'esbuild'
 import { validatorsAhead } from './validators.mjs'
 
+rmSync('dist', { recursive: true, force: true })
 await build({
   entryPoints: ['src/main.ts'],
   bundle: true,
