@@ -96,7 +96,7 @@ function describe(world: World, ended: (status: number) => void): Command {
   view(
     'workings',
     'every figure with its formula, numbers and source',
-    'linerwright workings parts/OX-098-21.yaml --operation 110',
+    'linerwright workings parts/OX-098-21.yaml --operation 150',
     async () => (await import('./workings.ts')).workings,
   )
 
@@ -117,7 +117,7 @@ function describe(world: World, ended: (status: number) => void): Command {
       command(
         'subcontract',
         'the order and specification for one outside operation',
-        'linerwright subcontract parts/OX-098-21.yaml --operation 110 --batch 2631',
+        'linerwright subcontract parts/OX-098-21.yaml --operation 150 --batch 2631',
       ),
     ),
   )
