@@ -3,6 +3,8 @@ import type { Gauge, GaugeKind } from '../shop/shop.ts'
 
 /** The strict rule: tolerance at least four times the width of the uncertainty interval. Then a reading at the limit may be believed. */
 const STRICT = 4
+/** A width that is the difference of two limits is not exact in binary: a ratio of 4 must stay 4. */
+const ROUNDING = 1e-9
 /** A guard band that leaves less than this share of the tolerance is no way to judge a part: common practice, no source. */
 const SHARE = 0.25
 
@@ -41,7 +43,7 @@ export function chooseGauge(gauges: readonly Gauge[], asked: Asked): Chosen | un
     .filter(({ kind, from, to }) => kind === asked.kind && asked.nominal >= from && asked.nominal <= to)
     .map(gauge => judged(gauge, asked))
     .toSorted((a, b) => b.uncertainty - a.uncertainty)
-  const plain = able.find(({ ratio }) => ratio === undefined || ratio >= STRICT)
+  const plain = able.find(({ ratio }) => ratio === undefined || ratio >= STRICT - ROUNDING)
   if (plain) return { ...plain, guarded: false, accept: limitsOf(asked) }
   const finest = able.at(-1)
   return finest?.ratio !== undefined && 1 - 1 / finest.ratio >= SHARE ? finest : undefined
@@ -69,7 +71,7 @@ function judged(gauge: Gauge, asked: Asked): Chosen {
 function oneSided(
   { kind, lower, upper }: Asked,
   uncertainty: number,
-): { readonly ratio?: number; readonly accept?: Chosen['accept'] } {
+): Partial<Pick<Chosen, 'ratio' | 'accept' | 'guarded'>> {
   if (kind !== 'form' || lower !== undefined || upper === undefined || uncertainty === 0 || upper <= 0) return {}
-  return { ratio: upper / (2 * uncertainty), accept: { upper: upper - uncertainty } }
+  return { ratio: upper / (2 * uncertainty), accept: { upper: upper - uncertainty }, guarded: true }
 }

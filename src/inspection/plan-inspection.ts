@@ -44,7 +44,7 @@ export function planInspection(
     if (chosen) work(notebook, one, chosen)
     return characteristic(one, chosen, index + 1, quantity)
   })
-  const findings = found.flatMap(({ one, chosen }) => (chosen ? [] : [noGauge(part, shop, one)]))
+  const findings = found.flatMap(({ one, chosen }) => (chosen || one.certificate ? [] : [noGauge(part, shop, one)]))
   return { characteristics, findings, workings: notebook.workings }
 }
 
