@@ -1,0 +1,35 @@
+import { type Formula, formula } from '../formula.ts'
+import type { MaterialGroup } from './materials.ts'
+
+const STEEL = 11.7
+
+/** Linear expansion near room temperature, 1e-6/K. Source: memory: materials handbooks. */
+export const EXPANSION: Readonly<Record<MaterialGroup, number>> = {
+  'heat-treatable steel': STEEL,
+  'nitriding steel': STEEL,
+  'case-hardening steel': STEEL,
+  'unalloyed steel': STEEL,
+  'microalloyed steel': STEEL,
+  'bearing steel': STEEL,
+  'free-cutting steel': STEEL,
+  'structural steel': STEEL,
+  'grey iron': 11,
+  'ductile iron': 11.5,
+  'wrought aluminium': 23,
+  bronze: 18,
+}
+
+export const warmReading: Formula<'alpha' | 'D' | 'dT'> = formula({
+  symbol: 'e_T',
+  meaning: 'how much larger a warm part reads',
+  unit: 'µm',
+  expression: 'alpha * D * dT / 1000',
+  inputs: {
+    alpha: { meaning: 'thermal expansion', unit: '1e-6/K', over: 0 },
+    D: { meaning: 'size measured', unit: 'mm', over: 0 },
+    dT: { meaning: 'part warmer than the gauge by', unit: 'K' },
+  },
+  source: 'derived: linear expansion',
+  example: { given: { alpha: 11.7, D: 48, dT: 5 }, gives: 2.81 },
+  value: ({ alpha, D, dT }) => (alpha * D * dT) / 1000,
+})
