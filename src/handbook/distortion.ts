@@ -13,7 +13,10 @@ export type Distortion = {
 const COMMON_PRACTICE = 'common practice, no source'
 
 export const DISTORTION: Readonly<
-  Record<'stressRelieved' | 'notStressRelieved' | 'turned' | 'fineBored' | 'ground', Distortion>
+  Record<
+    'stressRelieved' | 'notStressRelieved' | 'quenchedSleeve' | 'quenchedPin' | 'turned' | 'fineBored' | 'ground',
+    Distortion
+  >
 > = {
   stressRelieved: {
     condition: 'hardened, stress relieved before finish turning, hung or stood on end',
@@ -26,6 +29,18 @@ export const DISTORTION: Readonly<
     ovality: 0.06,
     bow: 0.04,
     source: `${COMMON_PRACTICE}: ovality 0.03 to 0.08, bow 0.03 to 0.06`,
+  },
+  quenchedSleeve: {
+    condition: 'thin sleeve, quenched free',
+    ovality: 0.1,
+    bow: 0.05,
+    source: `${COMMON_PRACTICE}: ovality 0.05 to 0.20, in a press or on a plug 0.02 to 0.05`,
+  },
+  quenchedPin: {
+    condition: 'pin with a stout wall, quenched free and hanging',
+    ovality: 0.02,
+    bow: 0.04,
+    source: COMMON_PRACTICE,
   },
   turned: {
     condition: 'finish turned, not hardened: sprung by the chuck',
@@ -47,6 +62,17 @@ export const DISTORTION: Readonly<
     source: COMMON_PRACTICE,
   },
 }
+
+/** A pin ground for lapping. */
+export const FINE_GROUND = {
+  /** On diameter: IT4 at 20 mm, as a centreless grinder holds. */
+  tolerance: 0.005,
+  /** Roughness height and damaged layer, µm: the better end of fine grinding. */
+  roughness: 0.8,
+  layer: 2,
+  source:
+    'memory: Kosilova & Meshcheryakov, vol. 1: fine grinding Rz 0.8 to 3.2, T 2 to 6; tolerance common practice, no source',
+} as const
 
 /** A bore that is honed straight from the boring bar. */
 export const FINE_BORED = {

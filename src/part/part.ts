@@ -76,6 +76,7 @@ export type StockChoice = {
   readonly outside?: Millimetre
   readonly bore?: Millimetre
   readonly hone?: Millimetre
+  readonly lap?: Millimetre
   readonly top?: Millimetre
 }
 

@@ -1,12 +1,27 @@
-import type { Part } from '../part/part.ts'
+import type { HardeningProcess, Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
 import type { FinishingNeeds } from './needs.ts'
+import type { HardeningPurpose } from './operation.ts'
 import { check, type TaskSketch } from './soft-tasks.ts'
+
+/** The operation that does what the drawing calls for, and what the shop calls it. */
+const HARDENED_BY: Readonly<Record<HardeningProcess, readonly [HardeningPurpose, string]>> = {
+  'gas nitriding': ['nitride', 'Nitride'],
+  'plasma nitriding': ['nitride', 'Nitride'],
+  'salt-bath nitriding': ['nitride', 'Nitride'],
+  nitrocarburising: ['nitride', 'Nitrocarburise'],
+  carburising: ['case-harden', 'Carburise and harden'],
+  'induction hardening': ['induction-harden', 'Induction harden'],
+  'through hardening': ['case-harden', 'Harden and temper'],
+}
+
+export const hardeningPurpose = (process: HardeningProcess): HardeningPurpose => HARDENED_BY[process][0]
 
 /** Hardening, with the checks on either side of it. */
 export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketch[] {
   if (!part.hardening) return []
+  const [purpose, name] = HARDENED_BY[part.hardening.process]
   const masked = new Set(part.hardening.masked)
   const all = [...part.outside.map(({ name }) => name), ...part.bore.map(({ name }) => name), 'top', 'bottom']
   return [
@@ -14,12 +29,12 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
       'check-before-sending',
       outside ? 'Check before sending' : 'Check before hardening',
       'every size that hardening will move, and that each edge is broken',
-      ['nitride'],
+      [purpose],
     ),
     {
-      purpose: 'nitride',
-      name: part.hardening.process === 'nitrocarburising' ? 'Nitrocarburise' : 'Nitride',
-      process: 'nitride',
+      purpose,
+      name,
+      process: purpose,
       holding:
         'Stand on end on a flat plate or hang; never on the side, nothing on a port edge, equal gaps between parts',
       locatedBy: [],
@@ -30,7 +45,7 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
       'check-on-return',
       outside ? 'Check on return' : 'Check after hardening',
       'case depth and hardness on the coupon, growth and out-of-round on the parts',
-      ['nitride'],
+      [purpose],
     ),
   ]
 }
@@ -54,9 +69,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             name: 'Grind outside',
             process: 'grind',
             on: 'outside',
-            holding: `Hold on an expanding mandrel in the ${part.hardening ? 'turned and hardened' : 'bored'} bore, running true within ${Number((1000 * shop.habits.mandrelRunout).toFixed(1))} µm`,
-            locatedBy: allBores,
-            locatedAs: 'turned',
+            ...outsideHolding(part, shop),
             surfaces: outside,
             why: [
               ...told(needs.outside),
@@ -116,6 +129,21 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
           } as const,
         ]
       : []),
+    ...(needs.lapped.length > 0
+      ? [
+          {
+            purpose: 'lap-outside',
+            name: 'Lap outside',
+            process: 'lap',
+            holding:
+              'Hold lightly in a collet, turning slowly; run the ring lap end to end and reverse the part half way',
+            locatedBy: needs.lapped.map(({ band }) => band.name),
+            locatedAs: 'ground',
+            surfaces: needs.lapped.map(({ band }) => band.name),
+            why: told(needs.lapped),
+          } as const,
+        ]
+      : []),
     ...(part.ports.length > 0 && bore.length + honed.length + outside.length > 0
       ? [
           {
@@ -146,6 +174,22 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
       why: ['every size of the drawing, and the record that goes with the parts'],
     },
   ]
+}
+
+/** A pin runs between its own centres; what has a bore is held in it as turned. */
+function outsideHolding(
+  { kind, bore, hardening }: Part,
+  { habits }: Shop,
+): Pick<TaskSketch, 'holding' | 'locatedBy' | 'locatedAs'> {
+  const within = `running true within ${Number((1000 * habits.mandrelRunout).toFixed(1))} µm`
+  if (kind === 'pin' || bore.length === 0) {
+    return { holding: `Hold between its own centres, cleaned of scale, ${within}`, locatedBy: [], locatedAs: 'turned' }
+  }
+  return {
+    holding: `Hold on an expanding mandrel in the ${hardening ? 'turned and hardened' : 'bored'} bore, ${within}`,
+    locatedBy: bore.map(({ name }) => name),
+    locatedAs: 'turned',
+  }
 }
 
 /** `seat: …`; a single surface is not named again. */

@@ -110,6 +110,41 @@ export const HONED: readonly NeedRule[] = [
   },
 ]
 
+/** Roughness and form that cylindrical grinding leaves at best. Source: GOST R 70117-2022, fine grinding; form common practice. */
+const FINE_GROUND_RA = 0.2
+const GROUND_ROUNDNESS = 0.003
+const FINE_GROUND_TOLERANCE = 0.005
+
+/** A pin that is lapped last. */
+export const LAPPED: readonly NeedRule[] = [
+  {
+    name: 'smoother-than-fine-ground',
+    source: 'GOST R 70117-2022',
+    because: ({ roughness }) =>
+      roughness !== undefined && roughness < FINE_GROUND_RA
+        ? `Ra ${figure(roughness)} µm is smoother than fine grinding leaves, Ra ${FINE_GROUND_RA} µm`
+        : undefined,
+  },
+  {
+    name: 'rounder-than-ground',
+    source: 'common practice, no source',
+    because: surface => {
+      const form = closestForm({ ...surface, runout: Infinity })
+      return form < GROUND_ROUNDNESS
+        ? `${figure(form)} mm of form is closer than grinding leaves, ${GROUND_ROUNDNESS} mm`
+        : undefined
+    },
+  },
+  {
+    name: 'tolerance-closer-than-fine-grinding',
+    source: 'common practice, no source',
+    because: ({ size }) =>
+      size && toleranceOf(size) < FINE_GROUND_TOLERANCE - 1e-9
+        ? `a tolerance of ${figure(toleranceOf(size))} mm is closer than grinding holds, ${FINE_GROUND_TOLERANCE} mm`
+        : undefined,
+  },
+]
+
 const figure = (value: number): string => String(Number(value.toPrecision(3)))
 
 /** The reasons that apply; none when the surface needs no such work. */
@@ -131,6 +166,7 @@ export type FinishingNeeds = {
   readonly outside: readonly { readonly band: Band; readonly why: readonly string[] }[]
   readonly boreGround: readonly { readonly band: Band; readonly why: readonly string[] }[]
   readonly boreHoned: readonly { readonly band: Band; readonly why: readonly string[] }[]
+  readonly lapped: readonly { readonly band: Band; readonly why: readonly string[] }[]
   readonly top: readonly string[]
   readonly bottom: readonly string[]
 }
@@ -139,18 +175,23 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
   const because = (rules: readonly NeedRule[], surface: Asked) => reasonsToFinish(rules, surface, part, shop)
   const needing = (bands: readonly Band[], why: (band: Band) => readonly string[]) =>
     bands.map(band => ({ band, why: why(band) })).filter(({ why }) => why.length > 0)
-  const boreHoned = needing(part.bore, band => because(HONED, band))
+  // A pin's bore only saves weight.
+  const boreHoned = part.kind === 'pin' ? [] : needing(part.bore, band => because(HONED, band))
   const honed = new Set(boreHoned.map(({ band }) => band))
   return {
     outside: needing(part.outside, band => because(FINISHED_AFTER_TURNING, band)),
+    lapped: part.kind === 'pin' ? needing(part.outside, band => because(LAPPED, band)) : [],
     boreHoned,
     // A soft bore goes from the boring bar to the hone; a hard one has warped, and a hone would follow it.
-    boreGround: part.hardening
-      ? needing(part.bore, band => [
-          ...because(FINISHED_AFTER_TURNING, band),
-          ...(honed.has(band) ? ['hardening warps the bore, and the hone that comes after follows what it finds'] : []),
-        ])
-      : [],
+    boreGround:
+      part.hardening && part.kind !== 'pin'
+        ? needing(part.bore, band => [
+            ...because(FINISHED_AFTER_TURNING, band),
+            ...(honed.has(band)
+              ? ['hardening warps the bore, and the hone that comes after follows what it finds']
+              : []),
+          ])
+        : [],
     top: because(FINISHED_AFTER_TURNING, part.top),
     bottom: because(FINISHED_AFTER_TURNING, part.bottom),
   }
@@ -158,6 +199,6 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
 
 /** Names that `waive:` may also give, beside the rules of order. */
 export const NEED_RULE_NAMES: readonly string[] = [
-  ...new Set([...FINISHED_AFTER_TURNING, ...HONED].map(({ name }) => name)),
+  ...new Set([...FINISHED_AFTER_TURNING, ...HONED, ...LAPPED].map(({ name }) => name)),
   'stress-relieved-before-nitriding',
 ]

@@ -30,15 +30,23 @@ export type Purpose =
   | 'deburr-soft'
   | 'check-before-sending'
   | 'nitride'
+  | 'case-harden'
+  | 'induction-harden'
   | 'check-on-return'
   | 'check-before-finishing'
   | 'grind-outside'
   | 'grind-bore'
   | 'grind-top'
   | 'hone-bore'
+  | 'lap-outside'
   | 'check-after-finishing'
   | 'deburr-ports'
   | 'final-inspection'
+
+export type HardeningPurpose = 'nitride' | 'case-harden' | 'induction-harden'
+
+export const isHardening = (purpose: Purpose): purpose is HardeningPurpose =>
+  purpose === 'nitride' || purpose === 'case-harden' || purpose === 'induction-harden'
 
 /** An operation in its place in the route, before sizes and times are known. */
 export type Operation = {

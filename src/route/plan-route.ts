@@ -2,10 +2,10 @@ import type { Finding } from '../finding.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import { suggestionOrList } from '../part/suggestion.ts'
 import type { Shop } from '../shop/shop.ts'
-import { finishingTasks, hardeningTasks } from './hard-tasks.ts'
+import { finishingTasks, hardeningPurpose, hardeningTasks } from './hard-tasks.ts'
 import { houseOrOutside } from './house-or-outside.ts'
 import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
-import type { Operation, Purpose } from './operation.ts'
+import { HARDENING_PROCESSES, type Operation, type Purpose } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
 import { holdingWaits, reasonsFor, waivedReasons } from './reasons.ts'
 import { refusals, stressReliefWanted } from './refusals.ts'
@@ -15,7 +15,13 @@ import { cautions, check, softTasks, type TaskSketch } from './soft-tasks.ts'
 
 export type Route = { readonly operations: readonly Operation[]; readonly findings: readonly Finding[] }
 
-const FINISHING: ReadonlySet<Purpose> = new Set(['grind-outside', 'grind-bore', 'grind-top', 'hone-bore'])
+const FINISHING: ReadonlySet<Purpose> = new Set([
+  'grind-outside',
+  'grind-bore',
+  'grind-top',
+  'hone-bore',
+  'lap-outside',
+])
 
 /** The operations in order, each with the reasons for its place; findings instead where there is no route. */
 export function planRoute(part: Part, shop: Shop): Route {
@@ -23,7 +29,8 @@ export function planRoute(part: Part, shop: Shop): Route {
   const refused = refusals(part, needs)
   if (refused.length > 0) return { operations: [], findings: refused }
 
-  const hardenedOutside = houseOrOutside(shop, 'nitride')?.place === 'outside'
+  const hardenedOutside =
+    part.hardening !== undefined && houseOrOutside(shop, hardeningPurpose(part.hardening.process))?.place === 'outside'
   const sketches = [
     ...softTasks(part, needs, stressReliefWanted(part)),
     ...hardeningTasks(part, hardenedOutside),
@@ -58,7 +65,7 @@ function placedIn(shop: Shop, sketch: TaskSketch, part: Part): { readonly task?:
       severity: 'error',
       code: 'route/no-place',
       message: `${sketch.name}: neither a machine of ${shop.name} nor a firm does "${sketch.process}"${on ? ` on the ${on}` : ''}`,
-      at: placeOf(part, sketch.process === 'nitride' ? (part.hardening?.path ?? '') : ''),
+      at: placeOf(part, HARDENING_PROCESSES.has(sketch.process) ? (part.hardening?.path ?? '') : ''),
       hint: `add the process to a machine or a firm of the shop file`,
     },
   }

@@ -1,14 +1,18 @@
 import type { Finding } from '../finding.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { type HardeningProcess, type Part, placeOf } from '../part/part.ts'
+import { hardeningPurpose } from './hard-tasks.ts'
 import type { FinishingNeeds } from './needs.ts'
 
-const NITRIDING: ReadonlySet<HardeningProcess> = new Set([
+/** Through hardening leaves no case, so there is none to plan for. */
+const PLANNED: readonly HardeningProcess[] = [
   'gas nitriding',
   'plasma nitriding',
   'salt-bath nitriding',
   'nitrocarburising',
-])
+  'carburising',
+  'induction hardening',
+]
 
 /** What this planner has no route for: said plainly, never guessed. */
 export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] {
@@ -21,17 +25,17 @@ export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] 
   })
   const { hardening, kind } = part
   const findings: Finding[] = []
-  if (kind === 'pin' || kind === 'piston') {
-    findings.push(refuse('/part/kind', `a ${kind} is not planned yet`, 'kinds planned: liner, sleeve'))
-  } else if (part.bore.length === 0) {
+  if (kind === 'piston') {
+    findings.push(...pistonRefusals(part, needs, refuse))
+  } else if (part.bore.length === 0 && kind !== 'pin') {
     findings.push(refuse('/body', `a ${kind} without a bore is not planned`, 'give body: bore:'))
   }
-  if (hardening && !NITRIDING.has(hardening.process)) {
+  if (hardening && !PLANNED.includes(hardening.process)) {
     findings.push(
       refuse(
         `${hardening.path}/process`,
         `${hardening.process} is not planned yet`,
-        `processes planned: ${[...NITRIDING].join(', ')}`,
+        `processes planned: ${PLANNED.join(', ')}`,
       ),
     )
   }
@@ -47,11 +51,36 @@ export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] 
   return findings
 }
 
+type Refuse = (path: string, message: string, hint: string) => Finding
+
+/** A piston is planned as a turned part: what needs more than the lathe, or a cross bore, is not. */
+function pistonRefusals(part: Part, needs: FinishingNeeds, refuse: Refuse): readonly Finding[] {
+  return [
+    ...(part.hardening
+      ? [
+          refuse(
+            part.hardening.path,
+            'a hardened piston is not planned',
+            'leave hardening out: the skirt runs as turned',
+          ),
+        ]
+      : []),
+    ...[...needs.outside, ...needs.boreHoned].map(({ band, why }) =>
+      refuse(
+        band.path,
+        `${band.name} of a piston is planned as turned only: ${why.join('; ')}`,
+        'give it a tolerance and roughness that turning holds, or have it finished by agreement',
+      ),
+    ),
+  ]
+}
+
 /** Steel for nitriding is stress relieved; iron and soft parts are not. */
 export function stressReliefWanted(part: Part): boolean {
   const group = materialOf(part.material.grade)?.group
   return (
     part.hardening !== undefined &&
+    hardeningPurpose(part.hardening.process) === 'nitride' &&
     group !== 'grey iron' &&
     group !== 'ductile iron' &&
     !part.waive.some(({ rule }) => rule === 'stress-relieved-before-nitriding')

@@ -1,9 +1,10 @@
 import { compoundLayer } from '../handbook/compound-layer.ts'
-import { FINE_BORED } from '../handbook/distortion.ts'
+import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import type { Part } from '../part/part.ts'
 import type { Operation } from '../route/operation.ts'
 import { setByShop } from '../shop/habit-key.ts'
 import type { Habits, Measured, Shop } from '../shop/shop.ts'
+import { routeProcessOf } from './case-surfaces.ts'
 import { distortionOf, locatingFigures, measuredFor, measuredSource } from './set-up-error.ts'
 import type { SolvedChain } from './solve-chain.ts'
 import type { Basis, StockEntry } from './stock.ts'
@@ -21,7 +22,7 @@ export function withBasis(
     const index = solved?.chain.finishes.findIndex(({ operation }) => operation.number === entry.operation) ?? -1
     if (!solved || index < 0) return entry
     const first = index === 0
-    const growth = first && solved.chain.cased ? measuredFor(part, shop, 'nitride', 'growth') : undefined
+    const growth = first && solved.chain.cased ? measuredGrowthOf(part, shop) : undefined
     const { least, nominal, most } = solved.growth
     const open = first && solved.chain.cased && !growth
     return {
@@ -61,11 +62,12 @@ function basisOf(
     from: 'measured',
     source: measuredSource(row),
   })
-  if (operation.process === 'hone' && operation.locatedAs === 'turned') return fineBored()
+  if (operation.process === 'lap') return finished(FINE_GROUND)
+  if (operation.process === 'hone' && operation.locatedAs === 'turned') return finished(FINE_BORED)
   const first = index === 0
   const before = first ? 'turned' : 'ground'
   return [
-    ...(operation.process === 'hone' ? [] : errors()),
+    ...(operation.process === 'grind' ? errors() : []),
     habit(`${before}Roughness`, 'roughness before', 'µm'),
     ...(first && chain.cased && part.hardening
       ? layerAndGrowth()
@@ -94,7 +96,7 @@ function basisOf(
 
   function layerAndGrowth(): readonly Basis[] {
     const layer = part.hardening && compoundLayer(part.hardening.process)
-    const row = measuredFor(part, shop, 'nitride', 'growth')
+    const row = measuredGrowthOf(part, shop)
     return [
       ...(layer
         ? [
@@ -114,16 +116,19 @@ function basisOf(
             value: growth.nominal,
             unit: 'mm',
             from: 'handbook',
-            source: 'memory/estimate: shares of the depth and of the compound layer',
+            source: layer
+              ? 'memory/estimate: shares of the depth and of the compound layer'
+              : 'common practice, no source: a quenched part grows or shrinks',
           },
     ]
   }
 }
 
-const fineBored = (): readonly Basis[] => {
-  const { source } = FINE_BORED
-  return [
-    { figure: 'roughness before', value: FINE_BORED.roughness, unit: 'µm', from: 'handbook', source },
-    { figure: 'tolerance before', value: FINE_BORED.tolerance, unit: 'mm', from: 'handbook', source },
-  ]
-}
+/** What a surface is left with that is made for honing or lapping. */
+const finished = ({ roughness, tolerance, source }: typeof FINE_BORED | typeof FINE_GROUND): readonly Basis[] => [
+  { figure: 'roughness before', value: roughness, unit: 'µm', from: 'handbook', source },
+  { figure: 'tolerance before', value: tolerance, unit: 'mm', from: 'handbook', source },
+]
+
+const measuredGrowthOf = (part: Part, shop: Shop): Measured | undefined =>
+  part.hardening && measuredFor(part, shop, routeProcessOf(part.hardening), 'growth')

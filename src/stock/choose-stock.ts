@@ -42,7 +42,12 @@ export function fixedStock(chain: FinishChain, index: number, choice: StockChoic
 
 /** The least stocks that clean up, in steps of the shop. */
 export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: Spread, step: Millimetre): Stocks =>
-  chain.finishes.map((_, index) => roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step)))
+  chain.finishes.map((_, index) =>
+    roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step, index)),
+  )
 
-/** A face is given in steps on the face. */
-export const stepOf = (chain: FinishChain, step: Millimetre): Millimetre => (chain.kind === 'face' ? 2 * step : step)
+/** A face is given in steps on the face; a lap takes so little that its steps are a tenth. */
+export const stepOf = (chain: FinishChain, step: Millimetre, index = 0): Millimetre => {
+  if (chain.finishes[index]?.stockKey === 'lap') return step / 10
+  return chain.kind === 'face' ? 2 * step : step
+}

@@ -1,11 +1,11 @@
 import { compoundLayer } from '../handbook/compound-layer.ts'
-import { FINE_BORED } from '../handbook/distortion.ts'
+import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst-place.ts'
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Band, Part, StockChoice } from '../part/part.ts'
 import { axialLocator } from '../route/axial-locator.ts'
-import type { Operation } from '../route/operation.ts'
+import type { Operation, Process } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -53,9 +53,7 @@ export function finishChains(
 ): readonly FinishChain[] {
   const chain = (kind: SurfaceKind, surface: string, path: string, final: Limits, band?: Band): FinishChain => {
     const cased = takesCase(part, kind, surface)
-    const finishing = operations.filter(
-      ({ process, surfaces }) => (process === 'grind' || process === 'hone') && surfaces.includes(surface),
-    )
+    const finishing = operations.filter(({ process, surfaces }) => FINISHING.has(process) && surfaces.includes(surface))
     const finishes = finishing.map((operation, index): Finish => {
       const error = setUpError(notebook, part, shop, operations, operation, kind, surface)
       const first = index === 0
@@ -63,13 +61,15 @@ export function finishChains(
         ? softLayer(notebook, part, shop, operation, kind, surface, cased)
         : notebook.use(
             layerToRemove,
-            { Rz: shop.habits.groundRoughness, T: shop.habits.groundLayer },
+            operation.process === 'lap'
+              ? { Rz: FINE_GROUND.roughness, T: FINE_GROUND.layer }
+              : { Rz: shop.habits.groundRoughness, T: shop.habits.groundLayer },
             { operation: operation.number, about: surface },
           )
       return {
         operation,
-        stockKey: kind === 'face' ? 'top' : operation.process === 'hone' ? 'hone' : kind,
-        tolerance: shop.habits.boreGrindingTolerance,
+        stockKey: stockKeyOf(kind, operation),
+        tolerance: kind === 'outside' ? FINE_GROUND.tolerance : shop.habits.boreGrindingTolerance,
         needed,
         ...error,
       }
@@ -92,6 +92,13 @@ export function finishChains(
       ? [chain('face', 'top', part.top.path, groundLength(part, shop))]
       : []),
   ]
+}
+
+const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
+
+function stockKeyOf(kind: SurfaceKind, { process }: Operation): keyof StockChoice {
+  if (kind === 'face') return 'top'
+  return process === 'hone' || process === 'lap' ? process : kind
 }
 
 /** Neither masked by its own name nor with its whole side. */

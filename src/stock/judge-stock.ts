@@ -110,7 +110,7 @@ function stockFindings(
   const findings: Finding[] = []
   const short = -entry.margin.cleanUp
   const growth = growthsOf(SCRATCH, part, settled.growth)[chain.kind]
-  const enough = roundedUp(stockThatCleansUp(SCRATCH, chain, index, growth), stepOf(chain, step)) / unit
+  const enough = roundedUp(stockThatCleansUp(SCRATCH, chain, index, growth), stepOf(chain, step, index)) / unit
   if (entry.verdict === 'impossible') {
     return index > 0
       ? []

@@ -1,5 +1,5 @@
 import type { Limits } from '../limits.ts'
-import type { Operation, Purpose } from '../route/operation.ts'
+import { isHardening, type Operation, type Purpose } from '../route/operation.ts'
 import { roughLimits, type Sized } from './operation-sizes.ts'
 import type { Ladder } from './stock.ts'
 
@@ -15,7 +15,11 @@ export function laddersOf({ chains, shop }: Sized, operations: readonly Operatio
     states: [
       ...at('rough-turn', roughLimits(soft, chain.kind === 'bore', shop)),
       ...at('finish-turn', soft),
-      ...(chain.cased ? at('nitride', hardened) : []),
+      ...(chain.cased
+        ? operations
+            .filter(({ purpose }) => isHardening(purpose))
+            .map(operation => ({ ...plain(hardened), operation: operation.number, name: operation.name }))
+        : []),
       ...chain.finishes.map(({ operation }, index) => ({
         ...plain(after[index] ?? chain.final),
         operation: operation.number,

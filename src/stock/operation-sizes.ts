@@ -36,11 +36,14 @@ function sizesAfter(sized: Sized, operation: Operation): readonly OperationSize[
     case 'finish-turn':
       return softSizes(sized)
     case 'nitride':
+    case 'case-harden':
+    case 'induction-harden':
       return hardenedSizes(sized)
     case 'grind-outside':
     case 'grind-bore':
     case 'grind-top':
     case 'hone-bore':
+    case 'lap-outside':
       return finishedSizes(sized, operation)
     case 'final-inspection':
       return drawnSizes(sized)

@@ -49,7 +49,7 @@ export function partChart(part: Part, shop: Shop, operations: readonly Operation
     lines.push({
       kind: 'growth',
       symbol: 'g',
-      operation: number('nitride'),
+      operation: number('nitride', 'case-harden', 'induction-harden'),
       up: ['top', ...sizes.steps.filter(({ looks }) => looks === 'up').map(({ band }) => band.name)],
       down: ['bottom', ...sizes.steps.filter(({ looks }) => looks === 'down').map(({ band }) => band.name)],
       limits: { nominal, lower: least, upper: most },

@@ -5,6 +5,7 @@ import type { Operation, Process } from '../route/operation.ts'
 import type { Measured, Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
+import { routeProcessOf } from './case-surfaces.ts'
 
 /** Radial: how far the surface is off the axis it is cut about, and how far it is out of true. */
 export type SetUpError = { readonly eccentricity: Millimetre; readonly form: Millimetre }
@@ -40,6 +41,7 @@ export function setUpError(
   surface: string,
 ): SetUpError {
   const about = { operation: operation.number, about: surface }
+  if (operation.process === 'lap') return { eccentricity: 0, form: formFrom(notebook, part, DISTORTION.ground, about) }
   if (operation.process === 'hone') {
     const before = operation.locatedAs === 'ground' ? DISTORTION.ground : DISTORTION.fineBored
     return { eccentricity: 0, form: formFrom(notebook, part, before, about) }
@@ -79,6 +81,9 @@ export function locatingFigures(
   }
   const turned = from('turned outside to bore', 'turnedOutsideToBore', 'turn')
   if (kind === 'face') return [{ ...turned, value: 0 }, from('run-out of the chuck', 'chuckRunout')]
+  // Turned and ground between the same centres there is nothing between the two.
+  if (operation.purpose === 'grind-outside' && operation.locatedBy.length === 0)
+    return [{ ...turned, value: 0 }, from('run-out of the centres', 'mandrelRunout', 'grind')]
   if (operation.purpose === 'grind-outside') return [turned, from('run-out of the mandrel', 'mandrelRunout', 'grind')]
   return [
     operation.locatedAs === 'ground' ? from('ground outside to its axis', 'boreGrindingRunout') : turned,
@@ -97,12 +102,8 @@ export type DistortionUsed = {
 /** A measured bow is over the part, so it is brought to 100 mm here. */
 export function distortionOf(part: Part, shop: Shop, operations: readonly Operation[]): DistortionUsed {
   const relieved = operations.some(({ process }) => process === 'stress-relieve')
-  const usual = !part.hardening
-    ? DISTORTION.turned
-    : relieved
-      ? DISTORTION.stressRelieved
-      : DISTORTION.notStressRelieved
-  const process = part.hardening ? 'nitride' : 'turn'
+  const usual = usualDistortion(part, relieved)
+  const process = part.hardening ? routeProcessOf(part.hardening) : 'turn'
   const ovality = measuredFor(part, shop, process, 'ovality')
   const bow = measuredFor(part, shop, process, 'bow')
   const per100 = 100 / part.length.nominal
@@ -112,6 +113,13 @@ export function distortionOf(part: Part, shop: Shop, operations: readonly Operat
     bow: bow?.bow === undefined ? usual.bow : bow.bow * per100,
   }
   return { usual, used, ...(ovality && { ovality }), ...(bow && { bow }) }
+}
+
+function usualDistortion({ hardening, kind }: Part, relieved: boolean): Distortion {
+  if (!hardening) return DISTORTION.turned
+  if (routeProcessOf(hardening) === 'nitride')
+    return relieved ? DISTORTION.stressRelieved : DISTORTION.notStressRelieved
+  return kind === 'pin' ? DISTORTION.quenchedPin : DISTORTION.quenchedSleeve
 }
 
 function distortionBefore(

@@ -51,7 +51,9 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
       }
     case 'mill-ports':
       return state && { ...state, ported: true }
-    case 'nitride': {
+    case 'nitride':
+    case 'case-harden':
+    case 'induction-harden': {
       const g = axial.growth.nominal
       return (
         state && {

@@ -157,11 +157,10 @@ describe('rules that a part waives', () => {
 
 describe('parts that have no route yet', () => {
   it.each([
-    ['kind: liner', 'kind: piston', 'a piston is not planned yet'],
     [
       'gas nitriding, hardness: min 500 HV',
-      'induction hardening, hardness: min 500 HV',
-      'induction hardening is not planned yet',
+      'through hardening, hardness: min 500 HV',
+      'through hardening is not planned yet',
     ],
     ['top: {Ra: 0.8', 'bottom: {Ra: 0.8}\n  top: {Ra: 0.8', 'a bottom face finished after hardening is not planned'],
   ])('refuses %s as %s, with its place', (from, to, message) => {

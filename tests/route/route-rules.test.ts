@@ -89,6 +89,10 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     orders: [task('grind-bore'), task('hone-bore')],
     leaves: [task('hone-bore'), task('grind-bore')],
   },
+  'lapped-after-grinding': {
+    orders: [task('grind-outside'), task('lap-outside')],
+    leaves: [task('hone-bore'), task('lap-outside')],
+  },
   'port-edges-broken-again': {
     orders: [task('hone-bore'), task('deburr-ports')],
     leaves: [task('hone-bore'), task('deburr-soft')],

@@ -42,7 +42,8 @@ export const CHECK_RULES: readonly RouteRule[] = [
     because: 'growth, distortion and hardness as they came back decide how the work is set up',
     source: COMMON_PRACTICE,
     applies: (first, then) =>
-      (first.purpose === 'check-on-return' && (then.process === 'grind' || then.process === 'hone')) ||
+      (first.purpose === 'check-on-return' &&
+        (then.process === 'grind' || then.process === 'hone' || then.process === 'lap')) ||
       (first.purpose === 'check-blanks-on-return' && then.purpose === 'finish-turn'),
   },
 ]

@@ -53,6 +53,12 @@ export const FINISHING_RULES: readonly RouteRule[] = [
     applies: (first, then) => first.process === 'grind' && then.process === 'hone',
   },
   {
+    name: 'lapped-after-grinding',
+    because: 'a lap smooths and rounds, but takes off a few micrometres and moves nothing',
+    source: 'common practice, no source',
+    applies: (first, then) => first.process === 'grind' && then.process === 'lap',
+  },
+  {
     name: 'port-edges-broken-again',
     because: 'grinding and honing leave the port edges sharp, and a sharp edge catches the rings',
     source: COMMON_PRACTICE,
