@@ -190,4 +190,8 @@ type BatchCode =
   | 'batch/yield-too-low'
 
 /** Gauges and samples: src/inspection. */
-type InspectionCode = 'inspection/no-gauge'
+type InspectionCode =
+  | 'inspection/mirror-bore'
+  | 'inspection/narrow-acceptance'
+  | 'inspection/no-gauge'
+  | 'inspection/roughness-out-of-reach'

@@ -13,13 +13,15 @@ export type Asked = {
   readonly nominal: number
   readonly lower?: number
   readonly upper?: number
+  /** What the gauge must reach, where that is not the nominal. */
+  readonly reach?: number
 }
 
 export type Chosen = {
   readonly gauge: Gauge
   readonly uncertainty: number
   readonly accept: { readonly lower?: number; readonly upper?: number }
-  /** Tolerance over the width of the uncertainty interval, where there is a tolerance on both sides. */
+  /** Tolerance over the width of the uncertainty interval, where there is a width to judge by. */
   readonly ratio?: number
   readonly guarded: boolean
 }
@@ -39,39 +41,49 @@ export const placesRead = ({ resolution }: Gauge): number =>
  * only inside the limits by its uncertainty. Nothing where even that leaves no room to accept a part.
  */
 export function chooseGauge(gauges: readonly Gauge[], asked: Asked): Chosen | undefined {
+  const reach = asked.reach ?? asked.nominal
   const able = gauges
-    .filter(({ kind, from, to }) => kind === asked.kind && asked.nominal >= from && asked.nominal <= to)
+    .filter(({ kind, from, to }) => kind === asked.kind && reach >= from && reach <= to)
     .map(gauge => judged(gauge, asked))
     .toSorted((a, b) => b.uncertainty - a.uncertainty)
   const plain = able.find(({ ratio }) => ratio === undefined || ratio >= STRICT - ROUNDING)
-  if (plain) return { ...plain, guarded: false, accept: limitsOf(asked) }
+  if (plain) return plain
   const finest = able.at(-1)
-  return finest?.ratio !== undefined && 1 - 1 / finest.ratio >= SHARE ? finest : undefined
+  return finest?.ratio !== undefined && shareLeft(asked, finest) >= SHARE ? finest : undefined
 }
 
-const limitsOf = ({ lower, upper }: Asked): Chosen['accept'] => ({
-  ...(lower !== undefined && { lower }),
-  ...(upper !== undefined && { upper }),
-})
+/** Of the tolerance, what the guard bands leave to accept: 1 where there is no width to judge by. */
+export function shareLeft({ kind, lower, upper }: Omit<Asked, 'nominal'>, { accept }: Chosen): number {
+  const width = widthOf({ kind, lower, upper })
+  if (width === undefined || upper === undefined || accept.upper === undefined) return 1
+  return (accept.upper - (accept.lower ?? 0)) / width
+}
 
 function judged(gauge: Gauge, asked: Asked): Chosen {
-  const { lower, upper, nominal } = asked
-  const uncertainty = uncertaintyOf(gauge, nominal)
-  if (lower === undefined || upper === undefined || uncertainty === 0) {
-    return { gauge, uncertainty, accept: limitsOf(asked), guarded: false, ...oneSided(asked, uncertainty) }
+  const uncertainty = uncertaintyOf(gauge, asked.nominal)
+  const { kind, lower, upper } = asked
+  const T = widthOf({ kind, lower, upper })
+  const ratio = T === undefined || uncertainty === 0 ? undefined : gaugeRatio.value({ T, U: uncertainty })
+  // A least hardness has no width; its reading is drawn in all the same. Ra is not: 16 % of its readings may be over (ISO 4288).
+  const guarded = ratio === undefined ? kind === 'hardness' && uncertainty > 0 : ratio < STRICT - ROUNDING
+  const g = guarded ? uncertainty : 0
+  return {
+    gauge,
+    uncertainty,
+    guarded,
+    accept: {
+      ...(lower !== undefined && { lower: acceptanceFrom.value({ lower, g }) }),
+      ...(upper !== undefined && { upper: acceptanceTo.value({ upper, g }) }),
+    },
+    ...(ratio !== undefined && { ratio }),
   }
-  const accept = {
-    lower: acceptanceFrom.value({ lower, g: uncertainty }),
-    upper: acceptanceTo.value({ upper, g: uncertainty }),
-  }
-  return { gauge, uncertainty, accept, guarded: true, ratio: gaugeRatio.value({ T: upper - lower, U: uncertainty }) }
 }
 
-/** A form zone has one limit and runs from nothing: its width is the tolerance. Hardness and roughness are not so judged. */
-function oneSided(
-  { kind, lower, upper }: Asked,
-  uncertainty: number,
-): Partial<Pick<Chosen, 'ratio' | 'accept' | 'guarded'>> {
-  if (kind !== 'form' || lower !== undefined || upper === undefined || uncertainty === 0 || upper <= 0) return {}
-  return { ratio: upper / (2 * uncertainty), accept: { upper: upper - uncertainty }, guarded: true }
+type Ends = { readonly kind: GaugeKind; readonly lower: number | undefined; readonly upper: number | undefined }
+
+/** A form zone has one limit and runs from nothing: its width is the tolerance. */
+function widthOf({ kind, lower, upper }: Ends): number | undefined {
+  if (FRACTION_OF_READING.has(kind) || upper === undefined) return undefined
+  if (lower !== undefined) return upper - lower
+  return kind === 'form' && upper > 0 ? upper : undefined
 }

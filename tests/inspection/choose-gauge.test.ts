@@ -89,6 +89,14 @@ describe('choice among the gauges on hand', () => {
   })
 })
 
+describe('a least hardness', () => {
+  it('is proved by a reading over it by the uncertainty of the tester: 550 and 3 % of it', () => {
+    const tester = gauge('Vickers tester', 0.03, { kind: 'hardness', from: 100, to: 1300 })
+    const chosen = chooseGauge([tester], { kind: 'hardness', nominal: 550, lower: 550 })
+    expect(chosen?.accept).toEqual({ lower: 566.5 })
+  })
+})
+
 describe('what a gauge reads', () => {
   it('is uncertain by a fraction of the reading for hardness and roughness alone', () => {
     expect(uncertaintyOf(gauge('Vickers tester', 0.03, { kind: 'hardness' }), 700)).toBeCloseTo(21, 9)

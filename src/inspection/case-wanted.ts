@@ -1,0 +1,59 @@
+import type { Part } from '../part/part.ts'
+import type { CasePlan } from '../stock/stock.ts'
+import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
+
+const COUPON = {
+  feature: 'coupon',
+  weight: 'critical',
+  sampled: { sample: 1, plan: 'one coupon a load' },
+} as const
+
+/** What comes back from the hardener: on the coupon, and on the pieces. */
+export function hardeningWanted(part: Part, plan: CasePlan, where: Where): readonly Wanted[] {
+  const { least: lower, most: upper } = plan.ordered
+  return [
+    toReadOff(
+      "hardener's traverse",
+      2,
+      { ...COUPON, name: 'case depth on the coupon', unit: 'mm', lower, upper, remark: plan.definition },
+      where,
+    ),
+    { ...where, ...COUPON, name: 'core hardness', kind: 'hardness', unit: 'HV', nominal: plan.coreHardness },
+    ...[...part.outside, ...part.bore].map(
+      ({ name, size }): Wanted => ({
+        ...where,
+        name: `${name} out of round, as returned`,
+        kind: 'form',
+        unit: 'mm',
+        reach: size.nominal,
+        feature: name,
+        weight: 'major',
+        remark: 'largest less smallest of four directions; write it into the shop file',
+      }),
+    ),
+  ]
+}
+
+/** Hardness and cracks of the finished piece. A finished bore is not to be marked: the coupon is ground along with it. */
+export function finishedCase(part: Part, plan: CasePlan, where: Where): readonly Wanted[] {
+  const asked = part.hardening?.hardness?.least
+  const hardness: Wanted = {
+    ...where,
+    ...COUPON,
+    name: 'hardness of the finished surface, on the coupon',
+    kind: 'hardness',
+    unit: 'HV',
+    ...(asked !== undefined && { lower: asked }),
+    remark: `${plan.testLoad} at most, three places, after grinding off the coupon the most that came off a piece`,
+  }
+  return [
+    ...(asked === undefined ? [] : [hardness]),
+    toLookAt(
+      'cracks by magnetic particle, after grinding',
+      'all surfaces',
+      'critical',
+      where,
+      'reject any crack; demagnetise and clean after; no temper etch on a nitrided surface',
+    ),
+  ]
+}

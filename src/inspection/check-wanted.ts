@@ -1,0 +1,83 @@
+import type { Part } from '../part/part.ts'
+import { HARDENING_PROCESSES, type Operation } from '../route/operation.ts'
+import type { CasePlan } from '../stock/stock.ts'
+import { hardeningWanted } from './case-wanted.ts'
+import { sizeWanted } from './size-wanted.ts'
+import { latestSizes, type Made, type SizesByOperation } from './sizes-made.ts'
+import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
+
+/** What a check of work that leaves the shop, or comes back to it, looks at. */
+export function checkWanted(
+  part: Part,
+  check: Operation,
+  operations: readonly Operation[],
+  sizes: SizesByOperation,
+  casePlan: CasePlan | undefined,
+): readonly Wanted[] {
+  const { number, guards = [] } = check
+  const sent = operations.filter(({ purpose }) => guards.includes(purpose))
+  const [first] = sent
+  if (!first) return []
+  const leaving = number < first.number
+  const where: Where = { operation: number, stage: leaving ? 'before-sending' : 'on-return' }
+  const counted = toLookAt('count, serials and heat number', 'all pieces', 'critical', where, 'against the route card')
+  const wanted = (made: Made): Wanted => sizeWanted(part, operations, made, where)
+  if (leaving) {
+    const before = operations.filter(other => other.number < number)
+    return [counted, ...beforeSending(latestSizes(before, sizes), sent, wanted, where)]
+  }
+  return [counted, ...latestSizes(sent, sizes).map(wanted), ...onReturn(part, sent, casePlan, where)]
+}
+
+const hardens = ({ process }: Operation): boolean => HARDENING_PROCESSES.has(process)
+
+/** Before a furnace, what it will move; before other work, what that work is located by and cuts. */
+function beforeSending(
+  latest: readonly Made[],
+  sent: readonly Operation[],
+  wanted: (made: Made) => Wanted,
+  where: Where,
+): readonly Wanted[] {
+  if (sent.some(hardens)) {
+    const grows = latest.filter(({ size }) => size.measure === 'diameter' || size.measure === 'length')
+    const record = 'write it down: growth is what it differs by on return'
+    return [
+      ...grows.map(wanted).map(one => ({ ...one, remark: one.remark ? `${one.remark}; ${record}` : record })),
+      toLookAt('every edge broken, no burr', 'edges', 'critical', where, 'an edge left sharp is brittle once hardened'),
+    ]
+  }
+  const concerned = new Set(sent.flatMap(({ surfaces, locatedBy }) => [...surfaces, ...locatedBy]))
+  return latest.filter(({ size }) => concerned.has(size.feature)).map(wanted)
+}
+
+/** What the work outside may have spoilt, and what its paper must say. */
+function onReturn(
+  part: Part,
+  sent: readonly Operation[],
+  casePlan: CasePlan | undefined,
+  where: Where,
+): readonly Wanted[] {
+  if (casePlan && sent.some(hardens)) return hardeningWanted(part, casePlan, where)
+  const relieved = casePlan?.order?.stressRelief
+  return [
+    ...(relieved !== undefined && sent.some(({ process }) => process === 'stress-relieve')
+      ? [
+          toReadOff(
+            'furnace chart',
+            0,
+            {
+              name: 'stress-relieving temperature',
+              unit: '°C',
+              nominal: relieved,
+              feature: 'all pieces',
+              sampled: { sample: 1, plan: 'every load' },
+            },
+            where,
+          ),
+        ]
+      : []),
+    ...(sent.some(({ process }) => process === 'grind')
+      ? [toLookAt('no burn, crack or chatter mark', 'ground surfaces', 'critical', where)]
+      : []),
+  ]
+}

@@ -1,0 +1,71 @@
+import { cutOffFor } from '../handbook/roughness-measurement.ts'
+import type { Part, Surface } from '../part/part.ts'
+import type { Process } from '../route/operation.ts'
+import type { Weight } from './sample-size.ts'
+import type { Wanted, Where } from './wanted.ts'
+
+/** A surface of the part by name: what is asked of it, and how far across it is. */
+export type NamedSurface = { readonly feature: string; readonly surface: Surface; readonly across: number }
+
+export function surfacesOf(part: Part): readonly NamedSurface[] {
+  const across = Math.max(...part.outside.map(({ size }) => size.nominal))
+  return [
+    ...[...part.outside, ...part.bore].map(band => ({ feature: band.name, surface: band, across: band.size.nominal })),
+    { feature: 'top', surface: part.top, across },
+    { feature: 'bottom', surface: part.bottom, across },
+  ]
+}
+
+const LOBES = 'a two-point gauge does not see lobes'
+
+/** What the drawing asks of a surface beyond its size, as `process` leaves it. */
+export function formWanted(
+  { feature, surface, across }: NamedSurface,
+  process: Process | undefined,
+  weight: Weight,
+  where: Where,
+): readonly Wanted[] {
+  const zone = (name: string, upper: number | undefined, remark?: string): readonly Wanted[] =>
+    upper === undefined
+      ? []
+      : [
+          {
+            ...where,
+            name: `${feature} ${name}`,
+            kind: 'form',
+            unit: 'mm',
+            upper,
+            reach: across,
+            feature,
+            weight,
+            ...(remark && { remark }),
+          },
+        ]
+  return [
+    ...zone('cylindricity', surface.cylindricity, LOBES),
+    ...zone('roundness', surface.roundness, LOBES),
+    ...zone('run-out', surface.runout),
+    ...zone('flatness', surface.flatness),
+    ...zone('perpendicularity', surface.perpendicularity),
+    ...(surface.roughness === undefined ? [] : [roughness(feature, surface.roughness, process, where)]),
+  ]
+}
+
+function roughness(feature: string, upper: number, process: Process | undefined, where: Where): Wanted {
+  const setting = cutOffFor(upper)
+  const remarks = [
+    ...(setting ? [`cut-off ${setting.cutOff} mm over ${setting.evaluation} mm`] : []),
+    'three places, clear of the ports',
+    ...(process === 'hone' ? ['Ra alone passes peaks too: look at Rpk and Rvk'] : []),
+  ]
+  return {
+    ...where,
+    name: `${feature} roughness Ra`,
+    kind: 'roughness',
+    unit: 'µm',
+    upper,
+    feature,
+    weight: 'major',
+    remark: remarks.join('; '),
+  }
+}

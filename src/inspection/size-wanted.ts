@@ -1,0 +1,67 @@
+import { fixed } from '../figures.ts'
+import type { Given } from '../formula.ts'
+import { materialOf } from '../handbook/materials.ts'
+import { EXPANSION, warmReading } from '../handbook/thermal-expansion.ts'
+import type { Part } from '../part/part.ts'
+import type { Operation } from '../route/operation.ts'
+import type { GaugeKind } from '../shop/shop.ts'
+import type { OperationSize } from '../stock/stock.ts'
+import type { Made } from './sizes-made.ts'
+import type { Wanted, Where } from './wanted.ts'
+
+const KIND: { readonly [measure in OperationSize['measure']]: GaugeKind } = {
+  diameter: 'outside',
+  length: 'length',
+  depth: 'depth',
+  height: 'contour',
+  width: 'contour',
+}
+
+/** A part is soaked to the room's temperature; this much is easily missed after grinding. */
+const WARMER = 5
+const CLOSE = new Set(['grind', 'hone', 'lap'])
+
+/** A size as it must measure at an operation or a check; `by` made it. */
+export function sizeWanted(part: Part, operations: readonly Operation[], { size, by }: Made, where: Where): Wanted {
+  const { feature, measure, edge, nominal, lower, upper } = size
+  const inBore = part.bore.some(({ name }) => name === feature)
+  const isPort = part.ports.some(({ name }) => name === feature)
+  const isDiameter = measure === 'diameter'
+  const what = edge ? `${edge} edge` : isDiameter ? 'diameter' : feature === measure ? '' : measure
+  const close = where.stage === 'final' || CLOSE.has(by.process)
+  const warm = isDiameter && close ? warmRemark(part, size) : []
+  const remarks = [...(isDiameter && inBore ? [boreRemark(operations, where.operation)] : []), ...warm]
+  return {
+    ...where,
+    name: [feature, what].filter(Boolean).join(' '),
+    kind: isDiameter && inBore ? 'bore' : KIND[measure],
+    unit: 'mm',
+    nominal,
+    lower,
+    upper,
+    feature,
+    weight: (inBore && close) || (isPort && edge === 'top') ? 'critical' : 'major',
+    ...(remarks.length > 0 && { remark: remarks.join('; ') }),
+    ...(warm.length > 0 && { warm: nominal }),
+  }
+}
+
+function boreRemark(operations: readonly Operation[], at: number): string {
+  const ported = operations.some(({ number, purpose }) => purpose === 'mill-ports' && number < at)
+  return ported
+    ? 'at three heights and two directions, clear of the ports: contacts and jets on full wall'
+    : 'at three heights and two directions'
+}
+
+/** Inputs of the formula for a part that is still warm; nothing for a material without an expansion. */
+export function warmGiven(part: Part, D: number): Given<'alpha' | 'D' | 'dT'> | undefined {
+  const group = materialOf(part.material.grade)?.group
+  return group && { alpha: EXPANSION[group], D, dT: WARMER }
+}
+
+/** Said only where the error would take an eighth of the tolerance or more, as much as the strict rule lets a gauge have. */
+function warmRemark(part: Part, { nominal, lower, upper }: OperationSize): readonly string[] {
+  const given = warmGiven(part, nominal)
+  const error = given ? warmReading.value(given) : 0
+  return error / 1000 < (upper - lower) / 8 ? [] : [`at 20 °C: ${WARMER} K warm it reads ${fixed(error, 1)} µm large`]
+}

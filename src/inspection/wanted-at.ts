@@ -1,0 +1,63 @@
+import type { Part } from '../part/part.ts'
+import type { PlannedPort } from '../ports/port.ts'
+import { HARDENING_PROCESSES, type Operation } from '../route/operation.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { CasePlan } from '../stock/stock.ts'
+import { finishedCase } from './case-wanted.ts'
+import { checkWanted } from './check-wanted.ts'
+import { formWanted, surfacesOf } from './form-wanted.ts'
+import { finishedPorts } from './ports-wanted.ts'
+import { receiptWanted } from './receipt-wanted.ts'
+import { sizeWanted } from './size-wanted.ts'
+import { type SizesByOperation, sizesMade } from './sizes-made.ts'
+import { toLookAt, type Wanted, type Where } from './wanted.ts'
+
+export type Planned = {
+  readonly part: Part
+  readonly shop: Shop
+  readonly operations: readonly Operation[]
+  readonly sizes: SizesByOperation
+  readonly ports: readonly PlannedPort[]
+  readonly casePlan: CasePlan | undefined
+}
+
+/** Everything to measure at one operation. */
+export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
+  const { part, operations, sizes, casePlan } = planned
+  const { number, purpose, process } = operation
+  if (purpose === 'final-inspection') return finalWanted(planned, operation)
+  if (process === 'inspect') return checkWanted(part, operation, operations, sizes, casePlan)
+  const where: Where = { operation: number, stage: 'in-process' }
+  if (process === 'deburr') return [toLookAt('every edge broken, no burr', 'edges', 'minor', where)]
+  // What a furnace does to the sizes is measured when the work is back, at the check that guards it.
+  if (HARDENING_PROCESSES.has(process)) return []
+  return [
+    ...(purpose === 'saw-blanks' ? receiptWanted(part, where) : []),
+    ...sizesMade(operation, sizes).map(made => sizeWanted(part, operations, made, where)),
+    ...surfacesOf(part)
+      .filter(({ feature }) => finisherOf(feature, operations)?.number === number)
+      .flatMap(surface => formWanted(surface, process, 'major', where)),
+  ]
+}
+
+/** The last operation that cuts a surface. */
+export const finisherOf = (feature: string, operations: readonly Operation[]): Operation | undefined =>
+  operations.findLast(({ surfaces, process }) => surfaces.includes(feature) && CUTTING.has(process))
+
+const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
+
+function finalWanted(
+  { part, shop, operations, sizes, ports, casePlan }: Planned,
+  operation: Operation,
+): readonly Wanted[] {
+  const where: Where = { operation: operation.number, stage: 'final' }
+  return [
+    ...sizesMade(operation, sizes).map(made => sizeWanted(part, operations, made, where)),
+    ...surfacesOf(part).flatMap(surface =>
+      formWanted(surface, finisherOf(surface.feature, operations)?.process, 'critical', where),
+    ),
+    ...finishedPorts(ports, shop.habits.portEdgeTolerance, where),
+    ...(casePlan ? finishedCase(part, casePlan, where) : []),
+    toLookAt('serial legible, clean, oiled', 'all surfaces', 'minor', where),
+  ]
+}
