@@ -40,7 +40,7 @@ function beforeSending(
 ): readonly Wanted[] {
   if (sent.some(hardens)) {
     const grows = latest.filter(({ size }) => size.measure === 'diameter' || size.measure === 'length')
-    const record = 'write it down: growth is what it differs by on return'
+    const record = 'write it down: growth is what the same piece differs by on return'
     return [
       ...grows.map(wanted).map(one => ({ ...one, remark: one.remark ? `${one.remark}; ${record}` : record })),
       toLookAt('every edge broken, no burr', 'edges', 'critical', where, 'an edge left sharp is brittle once hardened'),

@@ -5,14 +5,25 @@ import type { Weight } from './sample-size.ts'
 import type { Wanted, Where } from './wanted.ts'
 
 /** A surface of the part by name: what is asked of it, and how far across it is. */
-export type NamedSurface = { readonly feature: string; readonly surface: Surface; readonly across: number }
+export type NamedSurface = {
+  readonly feature: string
+  readonly surface: Surface
+  readonly across: number
+  /** Ports break through it, or may. */
+  readonly ported: boolean
+}
 
 export function surfacesOf(part: Part): readonly NamedSurface[] {
   const across = Math.max(...part.outside.map(({ size }) => size.nominal))
   return [
-    ...[...part.outside, ...part.bore].map(band => ({ feature: band.name, surface: band, across: band.size.nominal })),
-    { feature: 'top', surface: part.top, across },
-    { feature: 'bottom', surface: part.bottom, across },
+    ...[...part.outside, ...part.bore].map(band => ({
+      feature: band.name,
+      surface: band,
+      across: band.size.nominal,
+      ported: part.ports.length > 0,
+    })),
+    { feature: 'top', surface: part.top, across, ported: false },
+    { feature: 'bottom', surface: part.bottom, across, ported: false },
   ]
 }
 
@@ -20,7 +31,7 @@ const LOBES = 'a two-point gauge does not see lobes'
 
 /** What the drawing asks of a surface beyond its size, as `process` leaves it. */
 export function formWanted(
-  { feature, surface, across }: NamedSurface,
+  { feature, surface, across, ported }: NamedSurface,
   process: Process | undefined,
   weight: Weight,
   where: Where,
@@ -47,15 +58,21 @@ export function formWanted(
     ...zone('run-out', surface.runout),
     ...zone('flatness', surface.flatness),
     ...zone('perpendicularity', surface.perpendicularity),
-    ...(surface.roughness === undefined ? [] : [roughness(feature, surface.roughness, process, where)]),
+    ...(surface.roughness === undefined ? [] : [roughness(feature, surface.roughness, ported, process, where)]),
   ]
 }
 
-function roughness(feature: string, upper: number, process: Process | undefined, where: Where): Wanted {
+function roughness(
+  feature: string,
+  upper: number,
+  ported: boolean,
+  process: Process | undefined,
+  where: Where,
+): Wanted {
   const setting = cutOffFor(upper)
   const remarks = [
     ...(setting ? [`cut-off ${setting.cutOff} mm over ${setting.evaluation} mm`] : []),
-    'three places, clear of the ports',
+    ported ? 'three places, clear of the ports' : 'three places',
     ...(process === 'hone' ? ['Ra alone passes peaks too: look at Rpk and Rvk'] : []),
   ]
   return {

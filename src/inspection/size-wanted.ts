@@ -24,13 +24,13 @@ const CLOSE = new Set(['grind', 'hone', 'lap'])
 /** A size as it must measure at an operation or a check; `by` made it. */
 export function sizeWanted(part: Part, operations: readonly Operation[], { size, by }: Made, where: Where): Wanted {
   const { feature, measure, edge, nominal, lower, upper } = size
-  const inBore = part.bore.some(({ name }) => name === feature)
+  const inBore = isBore(part)(feature)
   const isPort = part.ports.some(({ name }) => name === feature)
   const isDiameter = measure === 'diameter'
   const what = edge ? `${edge} edge` : isDiameter ? 'diameter' : feature === measure ? '' : measure
   const close = where.stage === 'final' || CLOSE.has(by.process)
   const warm = isDiameter && close ? warmRemark(part, size) : []
-  const remarks = [...(isDiameter && inBore ? [boreRemark(operations, where.operation)] : []), ...warm]
+  const remarks = [...(isDiameter && inBore ? boreRemarks(part, operations, where.operation) : []), ...warm]
   return {
     ...where,
     name: [feature, what].filter(Boolean).join(' '),
@@ -46,12 +46,19 @@ export function sizeWanted(part: Part, operations: readonly Operation[], { size,
   }
 }
 
-function boreRemark(operations: readonly Operation[], at: number): string {
+function boreRemarks(part: Part, operations: readonly Operation[], at: number): readonly string[] {
   const ported = operations.some(({ number, purpose }) => purpose === 'mill-ports' && number < at)
-  return ported
-    ? 'at three heights and two directions, clear of the ports: contacts and jets on full wall'
-    : 'at three heights and two directions'
+  const turnedLast = !operations.some(({ surfaces, process }) => CLOSE.has(process) && surfaces.some(isBore(part)))
+  return [
+    ported ? 'three heights, two directions, contacts and jets clear of the ports' : 'three heights, two directions',
+    ...(turnedLast ? ['with three contacts: two do not see the lobes that jaws leave'] : []),
+  ]
 }
+
+const isBore =
+  ({ bore }: Part) =>
+  (feature: string): boolean =>
+    bore.some(({ name }) => name === feature)
 
 /** Inputs of the formula for a part that is still warm; nothing for a material without an expansion. */
 export function warmGiven(part: Part, D: number): Given<'alpha' | 'D' | 'dT'> | undefined {
@@ -63,5 +70,5 @@ export function warmGiven(part: Part, D: number): Given<'alpha' | 'D' | 'dT'> | 
 function warmRemark(part: Part, { nominal, lower, upper }: OperationSize): readonly string[] {
   const given = warmGiven(part, nominal)
   const error = given ? warmReading.value(given) : 0
-  return error / 1000 < (upper - lower) / 8 ? [] : [`at 20 °C: ${WARMER} K warm it reads ${fixed(error, 1)} µm large`]
+  return error / 1000 < (upper - lower) / 8 ? [] : [`at 20 °C: ${WARMER} K warm reads ${fixed(error, 1)} µm large`]
 }

@@ -55,7 +55,7 @@ describe('a check of work that leaves', () => {
       'every edge broken, no burr',
     ])
     expect(check[1]).toMatchObject({ stage: 'before-sending', lower: 47.78, upper: 47.83 })
-    expect(check[1]?.remark).toContain('growth is what it differs by on return')
+    expect(check[1]?.remark).toContain('growth is what the same piece differs by on return')
   })
 
   it('measures before grinding the bore what that is located by and what it cuts, and nothing else', () => {
@@ -88,8 +88,17 @@ describe('the size of a bore', () => {
   const [rough, , ground] = bores
 
   it('is taken clear of the ports once there are ports', () => {
-    expect(rough?.remark).toBe('at three heights and two directions')
+    expect(rough?.remark).toBe('three heights, two directions')
     expect(ground?.remark).toContain('clear of the ports')
+  })
+
+  it('asks for three contacts where the last cut was in jaws', () => {
+    const turned = IRON_ROUTE.filter(({ process }) => process !== 'hone')
+    const sizes = new Map([[30, [diameter('bore', 60, 60.03)]]])
+    const remarks = (operations: readonly Operation[]) =>
+      inspected(operations, IRON_LINER, sizes).characteristics.find(({ name }) => name === 'bore diameter')?.remark
+    expect(remarks(turned)).toContain('with three contacts')
+    expect(remarks(IRON_ROUTE)).not.toContain('with three contacts')
   })
 
   it('is critical once it is ground or honed, and final', () => {
@@ -98,7 +107,7 @@ describe('the size of a bore', () => {
 
   it('says what 5 K do where they would take an eighth of the tolerance (derived: 11.7e-6 · 48 · 5 = 2.8 µm)', () => {
     expect(rough?.remark).not.toContain('warm')
-    expect(bores.at(-1)?.remark).toContain('5 K warm it reads 2.8 µm large')
+    expect(bores.at(-1)?.remark).toContain('5 K warm reads 2.8 µm large')
     const working = inspected(NITRIDED_ROUTE).workings.find(({ symbol }) => symbol === 'e_T')
     expect(working?.value.toFixed(2)).toBe('2.81')
   })
@@ -138,7 +147,7 @@ describe('roughness asked and left', () => {
   it('is measured as its value asks: Ra 0.3 with 0.8 mm over 4 mm (memory: ISO 4288)', () => {
     const { characteristics } = inspected(NITRIDED_ROUTE)
     expect(characteristics.find(({ name }) => name === 'bore roughness Ra')?.remark).toBe(
-      'cut-off 0.8 mm over 4 mm; three places, clear of the ports; Ra alone passes peaks too: look at Rpk and Rvk',
+      'cut-off 0.8 mm over 4 mm; three places; Ra alone passes peaks too: look at Rpk and Rvk',
     )
   })
 })

@@ -8,12 +8,16 @@ import { DASH, type PaperFigures, pair } from './paper-figures.ts'
 export type CheckRow = {
   readonly number: string
   readonly name: string
+  /** Nothing for what is only looked at. */
   readonly unit: string
+  readonly operation: string
   readonly limits: string
   readonly accept: string
   readonly gauge: string
   readonly sample: string
   readonly plan: string
+  /** One line that the inspector needs; nothing where there is none. */
+  readonly remark: string
   /** Marked so that it is not passed over. */
   readonly critical: boolean
 }
@@ -21,14 +25,20 @@ export type CheckRow = {
 export const checkRow = (plan: Plan, characteristic: Characteristic, figures: PaperFigures): CheckRow => ({
   number: String(characteristic.number),
   name: characteristic.name,
-  unit: isLength(characteristic) ? figures.unit : characteristic.unit,
-  limits: limitsOf(plan, characteristic, characteristic, figures),
+  unit: isLength(characteristic) ? figures.unit : characteristic.unit.replace(/^-$/, ''),
+  operation: String(characteristic.operation),
+  limits: planned(characteristic) ?? limitsOf(plan, characteristic, characteristic, figures),
   accept: limitsOf(plan, characteristic, characteristic.accept, figures),
   gauge: characteristic.gauge,
   sample: String(characteristic.sample),
   plan: characteristic.plan,
+  remark: characteristic.remark ?? '',
   critical: characteristic.critical,
 })
+
+/** A figure that the plan counts on, where the drawing sets no limits to it. */
+const planned = ({ nominal, lower, upper, places }: Characteristic): string | undefined =>
+  nominal !== undefined && lower === undefined && upper === undefined ? `planned ${fixed(nominal, places)}` : undefined
 
 const isLength = ({ unit }: Characteristic): boolean => unit === 'mm'
 

@@ -34,6 +34,8 @@ export function inspectionView(
         .filter(({ sample }) => sample > first)
         .map(characteristic => ({
           ...checkRow(plan, characteristic, figures),
+          // Said once, with the first pieces.
+          ...(index > 0 && { remark: '' }),
           cells: columns.map(piece => ({ measure: piece <= characteristic.sample })),
         })),
     }
