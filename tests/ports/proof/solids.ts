@@ -61,11 +61,26 @@ export function intoPart(head: NcRead['head'], rotary: number): Mat4 {
 /** What the cutter takes on its way, in the machine frame: every straight move of a cylinder sweeps a convex body. */
 export function swept(moves: readonly Move[], diameter: number): Manifold {
   const bodies = [...deepestOnly(moves).values()].map(({ from, to }) =>
-    Solid.hull([...rim(from, diameter), ...rim(to, diameter)]),
+    from.x === to.x && from.y === to.y
+      ? plunged(from, to, diameter)
+      : Solid.hull([...rim(from, diameter), ...rim(to, diameter)]),
   )
   const whole = Solid.union(bodies)
   for (const body of bodies) body.delete()
   return whole
+}
+
+/** Straight down or up. As a prism, since a hull of so many points on upright lines may lose some of them. */
+function plunged(from: Place, to: Place, diameter: number): Manifold {
+  const low = Math.min(from.z, to.z)
+  const { radius, sides } = polygonOf(diameter)
+  return Solid.cylinder(FAR - low, radius, radius, sides).translate([from.x, from.y, low])
+}
+
+/** The polygon that stands for the cutter's circle: of the same area to the second order. */
+function polygonOf(diameter: number): { readonly radius: number; readonly sides: number } {
+  const sides = sidesOf(diameter)
+  return { sides, radius: diameter / 2 / Math.sqrt(Math.cos(Math.PI / sides)) }
 }
 
 /** Of moves over the same stretch of the plane the lowest: what the others take lies within its own. */
@@ -92,8 +107,7 @@ function deepestOnly(moves: readonly Move[]): ReadonlyMap<string, Move> {
 const sidesOf = (diameter: number): number => Math.ceil(Math.PI / Math.acos(1 - 0.006 / (diameter / 2)))
 
 function rim({ x, y, z }: Place, diameter: number): Vec3[] {
-  const sides = sidesOf(diameter)
-  const radius = diameter / 2 / Math.sqrt(Math.cos(Math.PI / sides))
+  const { radius, sides } = polygonOf(diameter)
   return Array.from({ length: sides }, (_, i) => {
     const turn = (2 * Math.PI * i) / sides
     return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)] as const
