@@ -6,12 +6,13 @@ import type { Part } from '../part/part.ts'
 import { type BatchFile, readBatch } from '../part/read-batch.ts'
 import { readPart } from '../part/read-part.ts'
 import { readShop } from '../part/read-shop.ts'
+import { fileOfSetting, type Setting, setValues } from '../part/set-values.ts'
 import { makePlan, type Planned } from '../plan/make-plan.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Options } from './options.ts'
 import { PROGRAM, VERSION } from './version.ts'
-import type { World } from './world.ts'
+import { UsageProblem, type World } from './world.ts'
 
 /** Good pieces planned for when nobody says how many. */
 const QUANTITY = 10
@@ -26,20 +27,28 @@ export type Loaded = {
   readonly date: string
   readonly fingerprint: string
   readonly findings: readonly Finding[]
+  /** As read, with what `--set` changed. */
+  readonly texts: { readonly part: string; readonly shop: string; readonly shopFile: string }
 }
 
 /** Reads a part with its shop file and batch: `--shop`, or `shop.yaml` beside the part, or the built-in shop. */
 export function load(file: string, options: Options, world: World): Loaded {
-  const partText = world.readText(file)
+  const written = world.readText(file)
   const beside = join(dirname(file), 'shop.yaml')
   const shopFile = options.shop ?? (world.exists(beside) ? beside : undefined)
-  const shopText = shopFile === undefined ? '' : world.readText(shopFile)
+  const shopWritten = shopFile === undefined ? '' : world.readText(shopFile)
+  const set = settingsOf(options.set ?? [])
+  const changedPart = setValues(written, file, set.part)
+  const changedShop = setValues(shopWritten, shopFile ?? 'shop.yaml', set.shop, 'shop')
+  const partText = changedPart.text ?? written
+  const shopText = changedShop.text ?? shopWritten
   const { part, findings: inPart } = readPart(partText, file)
   const { shop, findings: inShop } =
-    shopFile === undefined ? { shop: BUILT_IN_SHOP, findings: [] } : readShop(shopText, shopFile)
+    shopText === '' ? { shop: BUILT_IN_SHOP, findings: [] } : readShop(shopText, shopFile ?? 'shop.yaml')
   const { batch, findings: inBatch } = batchOf(options, world)
   return {
     file,
+    texts: { part: partText, shop: shopText, shopFile: shopFile ?? 'shop.yaml' },
     ...(part && { part }),
     ...(shop && { shop }),
     request: {
@@ -49,8 +58,19 @@ export function load(file: string, options: Options, world: World): Loaded {
     },
     date: options.date ?? batch.date ?? world.today(),
     fingerprint: fingerprintOf(partText, shopText),
-    findings: byPlace([...inPart, ...inShop, ...inBatch]),
+    findings: byPlace([...changedPart.findings, ...changedShop.findings, ...inPart, ...inShop, ...inBatch]),
   }
+}
+
+/** Settings by the file that they belong to; a path that neither file has is judged with the part's. */
+function settingsOf(texts: readonly string[]): Readonly<Record<'part' | 'shop', readonly Setting[]>> {
+  const settings = texts.map((text): Setting => {
+    const at = text.indexOf('=')
+    if (at < 1) throw new UsageProblem(`--set wants a path and a value, as in stock.bore=0.16, got "${text}"`)
+    return { path: text.slice(0, at).trim(), value: text.slice(at + 1) }
+  })
+  const isShop = ({ path }: Setting): boolean => fileOfSetting(path) === 'shop'
+  return { part: settings.filter(setting => !isShop(setting)), shop: settings.filter(isShop) }
 }
 
 /** `--batch` is a batch number, or a batch file by its ending. */

@@ -15,7 +15,16 @@ export type Options = {
   readonly date?: string
   readonly templates?: string
   readonly force?: boolean
+  /** `stock.bore=0.16`, each one value of the part or shop file, changed for this run alone. */
+  readonly set?: readonly string[]
+  /** `stock.bore=0.10:0.40:0.02` */
+  readonly sweep?: string
+  readonly nc?: string
+  readonly svg?: string
 }
+
+/** Gathers an option that may be given several times. */
+export const gathered = (text: string, before: readonly string[] = []): readonly string[] => [...before, text]
 
 export function wholeNumber(text: string): number {
   const value = Number(text)

@@ -2,7 +2,7 @@ import { join } from 'node:path'
 import type { Plan } from '../plan/plan.ts'
 import type { PacketOptions } from '../sheets/packet.ts'
 import type { Printed } from '../sheets/print-document.ts'
-import { openTypeface } from '../sheets/typeface.ts'
+import { openTypeface, type Typeface } from '../sheets/typeface.ts'
 import type { Options } from './options.ts'
 import { UsageProblem, type World } from './world.ts'
 
@@ -11,15 +11,19 @@ export function paperOptions(options: Options, world: World): PacketOptions {
   const { format, paper, units } = options
   return {
     templates: templatesOf(options, world),
-    typeface: openTypeface({
-      regular: world.readBytes(world.asset('fonts/DejaVuSansCondensed.ttf')),
-      bold: world.readBytes(world.asset('fonts/DejaVuSansCondensed-Bold.ttf')),
-    }),
+    typeface: typefaceOf(world),
     formats: { pdf: format !== 'html', html: format !== 'pdf' },
     paper,
     units,
   }
 }
+
+/** The one typeface of our paper, from the package's own font files. */
+export const typefaceOf = (world: World): Typeface =>
+  openTypeface({
+    regular: world.readBytes(world.asset('fonts/DejaVuSansCondensed.ttf')),
+    bold: world.readBytes(world.asset('fonts/DejaVuSansCondensed-Bold.ttf')),
+  })
 
 /** Our own templates, each replaced by the works' one of the same name. */
 function templatesOf({ templates: own }: Options, world: World): ReadonlyMap<string, string> {

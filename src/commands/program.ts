@@ -1,6 +1,6 @@
 import { Argument, Command, CommanderError, Option } from 'commander'
 import type { PartKind } from '../part/part.ts'
-import { calendarDate, wholeNumber } from './options.ts'
+import { calendarDate, gathered, wholeNumber } from './options.ts'
 import type { View } from './show.ts'
 import { VERSION } from './version.ts'
 import { FileProblem, STATUS, UsageProblem, type World } from './world.ts'
@@ -75,18 +75,28 @@ function describe(world: World, ended: (status: number) => void): Command {
     'linerwright route parts/OX-098-21.yaml',
     async () => (await import('./route.ts')).route,
   )
-  view(
-    'stock',
-    'stock left for each finishing operation: least, most, what is needed, case left',
-    'linerwright stock parts/OX-098-21.yaml --units inch',
-    async () => (await import('./stock.ts')).stock,
+  planning(
+    command(
+      'stock',
+      'stock left for each finishing operation: least, most, what is needed, case left',
+      'linerwright stock parts/OX-098-21.yaml --set stock.bore=0.16\nlinerwright stock parts/OX-098-21.yaml --sweep stock.bore=0.10:0.40:0.02',
+    ),
   )
-  view(
-    'ports',
-    'port edges, areas, timings and the fixture setting of every window',
-    'linerwright ports parts/OX-098-21.yaml',
-    async () => (await import('./ports.ts')).ports,
+    .argument('<part>', PART)
+    .option('--set <path=value>', 'plan again with this value changed, and show both; may be given again', gathered)
+    .option('--sweep <path=from:to:step>', 'plan with every value from one to the other, and show the margins')
+    .action(async (file, options) => ended((await import('./what-if.ts')).stockCommand(file, options, world)))
+  planning(
+    command(
+      'ports',
+      'port edges, areas, timings and the fixture setting of every window',
+      'linerwright ports parts/OX-098-21.yaml\nlinerwright ports parts/OX-098-21.yaml --nc out/nc --svg out/svg',
+    ),
   )
+    .argument('<part>', PART)
+    .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
+    .option('--svg <dir>', 'write the drawings of the ports into this folder')
+    .action(async (file, options) => ended(await (await import('./ports-files.ts')).portsCommand(file, options, world)))
   view(
     'plan',
     'the whole plan',

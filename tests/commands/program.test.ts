@@ -56,3 +56,59 @@ describe('the command line', () => {
     expect(first.printed()).toBe(second.printed())
   })
 })
+
+describe('what if', () => {
+  it('--set shows the stock as it stands and changed, and leaves the file alone', async () => {
+    const world = desk(liner)
+    expect(await run(['stock', 'liner.yaml', '--set', 'stock.bore=0.22', '--json'], world)).toBe(0)
+    const { before, after } = JSON.parse(world.printed())
+    const bore = (side: { stock: { surface: string; onDiameter: { nominal: number } }[] }) =>
+      side.stock.find(({ surface }) => surface === 'bore')?.onDiameter.nominal
+    expect(bore(after)).toBeCloseTo(0.22, 6)
+    expect(bore(before)).not.toBeCloseTo(0.22, 2)
+    expect(world.files.get('liner.yaml')).toBe(liner['liner.yaml'])
+  })
+
+  it('a path that no file has is a finding with a suggestion', async () => {
+    const world = desk(liner)
+    expect(await run(['stock', 'liner.yaml', '--set', 'stock.boer=0.3'], world)).toBe(1)
+    expect(world.complained()).toMatch(/input\/unknown-setting {2}stock\.boer cannot be set.*\n {2}hint: .*bore/)
+  })
+
+  it('--sweep plans every value, ends included', async () => {
+    const world = desk(liner)
+    expect(await run(['stock', 'liner.yaml', '--sweep', 'stock.bore=0.10:0.40:0.02', '--json'], world)).toBe(0)
+    const { points } = JSON.parse(world.printed())
+    expect(points).toHaveLength(16)
+    expect(points.map(({ value }: { value: number }) => value)).toEqual(
+      Array.from({ length: 16 }, (_, i) => Math.round(10 + 2 * i) / 100),
+    )
+  })
+
+  it.each(['stock.bore', 'stock.bore=1:0:0.1', 'stock.bore=0:1:0'])(
+    '--sweep %s is refused with what it wants',
+    async text => {
+      const world = desk(liner)
+      expect(await run(['stock', 'liner.yaml', '--sweep', text], world)).toBe(2)
+      expect(world.complained()).toMatch(/--sweep wants path=from:to:step/)
+    },
+  )
+})
+
+describe('files of the ports', () => {
+  it('--nc writes a program for every tilt and tool, each with its setting in the head', async () => {
+    const world = desk(liner)
+    expect(await run(['ports', 'liner.yaml', '--nc', 'nc'], world)).toBe(0)
+    const programs = [...world.files].filter(([name]) => name.startsWith('nc/')).map(([, text]) => String(text))
+    expect(programs.length).toBeGreaterThanOrEqual(6)
+    for (const line of ['(tilt: 15.000)', '(cutter: 2.000)', '(head-faces: +X)']) {
+      expect(programs.some(text => text.includes(line))).toBe(true)
+    }
+  })
+
+  it('--svg writes the check paper at true size, in millimetres', async () => {
+    const world = desk(liner)
+    expect(await run(['ports', 'liner.yaml', '--svg', 'svg'], world)).toBe(0)
+    expect(String(world.files.get('svg/map-true-size.svg'))).toMatch(/^<svg [^>]*width="[\d.]+mm"/)
+  })
+})

@@ -1,0 +1,62 @@
+import { join } from 'node:path'
+import { hasErrors } from '../finding.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { Shop } from '../shop/shop.ts'
+import { planFile } from './load.ts'
+import type { Options } from './options.ts'
+import { ports } from './ports.ts'
+import { reportBeside } from './report.ts'
+import { show } from './show.ts'
+import { STATUS, type World } from './world.ts'
+
+/** The ports on the terminal; with `--nc` and `--svg` as programs and drawings in files instead. */
+export async function portsCommand(file: string, options: Options, world: World): Promise<number> {
+  if (options.nc === undefined && options.svg === undefined) return show(file, options, world, ports)
+  const { plan, findings, loaded } = planFile(file, options, world)
+  reportBeside(findings, world)
+  if (!plan || !loaded.shop || hasErrors(findings)) {
+    world.err(`${file}: no files: the plan has errors\n`)
+    return STATUS.errors
+  }
+  const files = [
+    ...(options.nc === undefined ? [] : await programs(plan, loaded.shop, options.nc)),
+    ...(options.svg === undefined ? [] : await drawings(plan, options.svg, world)),
+  ]
+  for (const { path, text } of files) world.write(path, text)
+  const written = files.map(({ path }) => path)
+  world.out(
+    options.json ? `${JSON.stringify({ file, written }, null, 2)}\n` : written.map(path => `${path}\n`).join(''),
+  )
+  return STATUS.fine
+}
+
+type TextFile = { readonly path: string; readonly text: string }
+
+async function programs(plan: Plan, shop: Shop, folder: string): Promise<readonly TextFile[]> {
+  const { ncPrograms } = await import('../ports/nc/nc-programs.ts')
+  return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, name), text }))
+}
+
+const OF_PORTS: ReadonlySet<string> = new Set([
+  'plan-view',
+  'map',
+  'map-true-size',
+  'map-outside-true-size',
+  'edges',
+  'timing',
+])
+
+async function drawings(plan: Plan, folder: string, world: World): Promise<readonly TextFile[]> {
+  const [{ drawPictures }, { pictureSvg }, { typefaceOf }] = await Promise.all([
+    import('../pictures/draw-pictures.ts'),
+    import('../pictures/picture-svg.ts'),
+    import('./paper.ts'),
+  ])
+  const pictures = [...drawPictures(plan, typefaceOf(world).measure)]
+  return pictures
+    .filter(([name]) => OF_PORTS.has(name) || name.startsWith('fixture'))
+    .map(([name, picture]) => ({
+      path: join(folder, `${name}.svg`),
+      text: pictureSvg(picture, { trueSize: name.endsWith('true-size') }),
+    }))
+}
