@@ -50,7 +50,7 @@ function stockTable({ stock, operations }: Plan, { units }: Options): string {
   )
 }
 
-export const signed = (value: number, units: Options['units']): string => `${value < 0 ? '' : '+'}${length(value, units)}`
+const signed = (value: number, units: Options['units']): string => `${value < 0 ? '' : '+'}${length(value, units)}`
 
 function caseLines({ case: ordered }: Plan, { units }: Options): string {
   if (!ordered) return 'No hardening.\n'
