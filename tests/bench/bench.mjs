@@ -35,6 +35,19 @@ async function warmTime(work, runs) {
   return median(times)
 }
 
+/** Several works in turn, so that a drift of the machine meets all of them. Median of each, ms. */
+async function inTurn(works, rounds) {
+  const times = works.map(() => [])
+  for (let round = -3; round < rounds; round++) {
+    for (const [i, work] of works.entries()) {
+      const start = performance.now()
+      await work()
+      if (round >= 0) times[i].push(performance.now() - start)
+    }
+  }
+  return times.map(median)
+}
+
 /** The floor of the packet: the same runs, lines, filled shapes and pages through pdfkit's plainest calls. */
 function rawPdf(pages, faces) {
   return new Promise(resolve => {
@@ -137,11 +150,14 @@ try {
   })
   const runs = pages.reduce((sum, { texts }) => sum + texts.length, 0)
   const lines = pages.reduce((sum, page) => sum + page.lines, 0)
-  const floor = await warmTime(() => rawPdf(pages, options.typeface.faces), 7)
-  const whole = await warmTime(async () => {
+  const packetOnce = async tagged => {
     const fresh = planOnce()
-    await program.packet(fresh, program.drawPictures(fresh, options.typeface.measure), options)
-  }, 7)
+    await program.packet(fresh, program.drawPictures(fresh, options.typeface.measure), { ...options, tagged })
+  }
+  const [floor, quick, whole] = await inTurn(
+    [() => rawPdf(pages, options.typeface.faces), () => packetOnce(false), () => packetOnce(true)],
+    9,
+  )
 
   const ms = value => `${value.toFixed(1)} ms`
   console.log(`packet: ${pages.length} pages, ${runs} text runs, ${lines} lines and shapes`)
@@ -151,7 +167,8 @@ try {
   console.log(`reading, warm             ${ms(reading)}`)
   console.log(`planning, warm            ${ms(planning)}   (aim: 10 ms)`)
   console.log(`raw pdfkit floor, warm    ${ms(floor)}`)
-  console.log(`plan to PDF, warm         ${ms(whole)}   ${(whole / floor).toFixed(2)} x the floor (aim: 2.5)`)
+  console.log(`plan to PDF, no tags      ${ms(quick)}   ${(quick / floor).toFixed(2)} x the floor (aim: 2.5)`)
+  console.log(`plan to PDF, tagged       ${ms(whole)}   ${(whole / floor).toFixed(2)} x the floor`)
 } finally {
   rmSync(desk, { recursive: true, force: true })
 }
