@@ -41,6 +41,8 @@ export async function paintPdf(
     // No face of the writer's own: it would be read from a file.
     ...({ font: null } as object),
   })
+  // Every run stands where the layout put it: the writer need not measure it twice more, for an underline and for its own pen.
+  Object.assign(pdf, { widthOfString: () => 0 })
   const bytes = collected(pdf)
   pdf.registerFont('regular', face.faces.regular as never).registerFont('bold', face.faces.bold as never)
   const structure = tagged ? openStructure(pdf) : undefined
