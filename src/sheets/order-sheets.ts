@@ -2,6 +2,7 @@ import type { Characteristic } from '../inspection/characteristic.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import type { SheetToPrint } from './lay-out-document.ts'
 import { inspectionView } from './views/inspection-view.ts'
+import { orderTermsView } from './views/order-terms-view.ts'
 import { orderView } from './views/order-view.ts'
 import type { PaperFigures } from './views/paper-figures.ts'
 
@@ -10,6 +11,7 @@ export function orderSheets(plan: Plan, operation: PlannedOperation, figures: Pa
   const { number, name } = operation
   const corner = String(number)
   const here = toReturn(plan, operation)
+  const terms = orderTermsView(plan, operation, figures)
   return [
     {
       template: 'order',
@@ -18,6 +20,17 @@ export function orderSheets(plan: Plan, operation: PlannedOperation, figures: Pa
       heading: `Order: ${name}`,
       view: orderView(plan, operation, figures),
     },
+    ...(terms === undefined
+      ? []
+      : [
+          {
+            template: 'order-terms',
+            documentType: 'Specification of the order',
+            corner,
+            heading: `Specification: ${name}`,
+            view: terms,
+          },
+        ]),
     ...(here.length === 0
       ? []
       : [
