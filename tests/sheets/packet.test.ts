@@ -86,6 +86,22 @@ describe('the order of an outside operation', () => {
   })
 })
 
+describe('the specification of an order', () => {
+  // ISO 14104:2017 leaves nitrided parts out of its scope, so no temper etch may be asked of the grinder.
+  it.each([
+    ['nitride', /nitriding hardness depth/],
+    ['grind', /No temper etch/],
+  ] as const)('%s: thirteen numbered points', async (process, words) => {
+    const operation = plan.operations.find(one => one.process === process)
+    if (!operation) throw new Error(`the demo has no ${process}`)
+    const { html = '' } = await subcontract(plan, operation, pictures, options('a4'))
+    const sheet = html.split('<h1>Specification')[1]?.split('<h1>')[0] ?? ''
+    const numbers = [...sheet.matchAll(/<td[^>]*>(\d+)<\/td>/g)].map(([, number]) => Number(number))
+    expect(numbers).toEqual(Array.from({ length: 13 }, (_, i) => i + 1))
+    expect(sheet).toMatch(words)
+  })
+})
+
 describe('the packet in inches', () => {
   // Workings keep the units that their formulas are published in.
   it('prints a bore of 48 mm as 1.88… on every sheet that is worked from', async () => {
