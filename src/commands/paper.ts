@@ -3,6 +3,7 @@ import type { Plan } from '../plan/plan.ts'
 import type { PacketOptions } from '../sheets/packet.ts'
 import type { Printed } from '../sheets/print-document.ts'
 import { openTypeface, type Typeface } from '../sheets/typeface.ts'
+import { inFileName } from './file-name.ts'
 import type { Options } from './options.ts'
 import { UsageProblem, type World } from './world.ts'
 
@@ -39,9 +40,7 @@ function templatesOf({ templates: own }: Options, world: World): ReadonlyMap<str
 
 /** `OX-098-21-B-batch-2631`, and what else the document is; letters that a file name cannot have become dashes. */
 export const fileStem = ({ part, batch }: Plan, ...more: readonly string[]): string =>
-  [part.number, part.revision, 'batch', batch.number, ...more]
-    .map(text => text.replace(/[^\p{L}\p{N}._-]+/gu, '-'))
-    .join('-')
+  [part.number, part.revision, 'batch', batch.number, ...more].map(inFileName).join('-')
 
 /** Writes the files of a document. One that was made from something else is not written over without `--force`. */
 export function writeDocument(

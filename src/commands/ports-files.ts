@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import { hasErrors } from '../finding.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Shop } from '../shop/shop.ts'
+import { inFileName } from './file-name.ts'
 import { planFile } from './load.ts'
 import type { Options } from './options.ts'
 import { ports } from './ports.ts'
@@ -16,6 +17,7 @@ export async function portsCommand(file: string, options: Options, world: World)
   reportBeside(findings, world)
   if (!plan || !loaded.shop || hasErrors(findings)) {
     world.err(`${file}: no files: the plan has errors\n`)
+    if (options.json) world.out(`${JSON.stringify({ file, written: [] }, null, 2)}\n`)
     return STATUS.errors
   }
   const files = [
@@ -34,7 +36,7 @@ type TextFile = { readonly path: string; readonly text: string }
 
 async function programs(plan: Plan, shop: Shop, folder: string): Promise<readonly TextFile[]> {
   const { ncPrograms } = await import('../ports/nc/nc-programs.ts')
-  return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, name), text }))
+  return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, inFileName(name)), text }))
 }
 
 const OF_PORTS: ReadonlySet<string> = new Set([
@@ -56,7 +58,7 @@ async function drawings(plan: Plan, folder: string, world: World): Promise<reado
   return pictures
     .filter(([name]) => OF_PORTS.has(name) || name.startsWith('fixture'))
     .map(([name, picture]) => ({
-      path: join(folder, `${name}.svg`),
+      path: join(folder, `${inFileName(plan.part.number)}-${inFileName(plan.part.revision)}-${name}.svg`),
       text: pictureSvg(picture, { trueSize: name.endsWith('true-size') }),
     }))
 }

@@ -81,6 +81,7 @@ function sweep(file: string, text: string, options: Options, world: World): numb
   const loaded = load(file, options, world)
   const findings: Finding[] = [...loaded.findings]
   if (!loaded.part || !loaded.shop || hasErrors(findings)) {
+    if (options.json) world.out(`${JSON.stringify({ path, findings }, null, 2)}\n`)
     reportBeside(findings, world)
     return STATUS.errors
   }

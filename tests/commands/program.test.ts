@@ -109,6 +109,23 @@ describe('files of the ports', () => {
   it('--svg writes the check paper at true size, in millimetres', async () => {
     const world = desk(liner)
     expect(await run(['ports', 'liner.yaml', '--svg', 'svg'], world)).toBe(0)
-    expect(String(world.files.get('svg/map-true-size.svg'))).toMatch(/^<svg [^>]*width="[\d.]+mm"/)
+    expect(String(world.files.get('svg/OX-098-21-B-map-true-size.svg'))).toMatch(/^<svg [^>]*width="[\d.]+mm"/)
+  })
+
+  it('a part number with slashes stays within the folder', async () => {
+    const world = desk({
+      ...liner,
+      'liner.yaml': demo('OX-098-21.yaml').replace('number: OX-098-21', 'number: ../OX/1'),
+    })
+    expect(await run(['ports', 'liner.yaml', '--nc', 'nc'], world)).toBe(0)
+    const written = [...world.files.keys()].filter(name => name.endsWith('.nc'))
+    expect(written.length).toBeGreaterThan(0)
+    for (const name of written) expect(name).toMatch(/^nc\/[^/]+$/)
+  })
+
+  it('a plan with errors gets no files', async () => {
+    const world = desk({ ...liner, 'liner.yaml': demo('OX-098-21.yaml').replace('opens: 106', 'opens: 20') })
+    expect(await run(['ports', 'liner.yaml', '--nc', 'nc', '--json'], world)).toBe(1)
+    expect([...world.files.keys()].some(name => name.startsWith('nc/'))).toBe(false)
   })
 })
