@@ -17,7 +17,8 @@ export type Found = { readonly one: Wanted; readonly chosen: Chosen | undefined 
 /** No gauge, or one that leaves little to accept; each size once, at the first operation that needs it. */
 export function gaugeFindings(part: Part, shop: Shop, found: readonly Found[]): readonly Finding[] {
   const key = ({ name, lower, upper }: Wanted) => [name, lower, upper].join()
-  const first = found.filter(({ one }, index) => found.findIndex(other => key(other.one) === key(one)) === index)
+  const byKey = new Map(found.toReversed().map(one => [key(one.one), one]))
+  const first = found.filter(one => byKey.get(key(one.one)) === one)
   return [
     ...found.flatMap(({ one, chosen }) => (chosen || one.certificate ? [] : [noGauge(part, shop, one)])),
     ...first.flatMap(({ one, chosen }) => (chosen ? narrow(part, one, chosen) : [])),

@@ -47,13 +47,28 @@ type Found = Extreme & { readonly piece: Piece; readonly step: number }
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2
 
+/** After this many turns the place is known to 1e-7 of the piece, and the value, flat there, far better. */
+const TURNS = 30
+
 function narrow({ piece, step }: Found, of: (point: Jet) => number): Extreme {
+  const at = (place: number): number => of(piece(place))
   let low = Math.max(0, step - 1) / SAMPLES
   let high = Math.min(SAMPLES, step + 1) / SAMPLES
-  for (let turn = 0; turn < 40; turn++) {
-    const reach = GOLDEN * (high - low)
-    if (of(piece(high - reach)) > of(piece(low + reach))) high = low + reach
-    else low = high - reach
+  let left = high - GOLDEN * (high - low)
+  let right = low + GOLDEN * (high - low)
+  let [atLeft, atRight] = [at(left), at(right)]
+  for (let turn = 0; turn < TURNS; turn++) {
+    if (atLeft > atRight) {
+      high = right
+      ;[right, atRight] = [left, atLeft]
+      left = high - GOLDEN * (high - low)
+      atLeft = at(left)
+    } else {
+      low = left
+      ;[left, atLeft] = [right, atRight]
+      right = low + GOLDEN * (high - low)
+      atRight = at(right)
+    }
   }
   const point = piece((low + high) / 2)
   return { value: of(point), point }
