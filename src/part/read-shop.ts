@@ -5,6 +5,7 @@ import { openDocument } from './open-document.ts'
 import { readFixture } from './read-fixture.ts'
 import { readHabits } from './read-habits.ts'
 import { readMeasured, readReached } from './read-measured.ts'
+import { readNcWords, readPortChecks } from './read-port-settings.ts'
 import { readFirms, readGauges, readMachines, readTools } from './read-shop-lists.ts'
 import { validateShop } from './validators.ts'
 
@@ -31,6 +32,8 @@ export function readShop(text: string, file: string): ReadShop {
     measured: readMeasured(root),
     habits: readHabits(root, built.habits),
     reached: readReached(root),
+    ...readPortChecks(root),
+    ...readNcWords(root),
     set: new Set([...source.places.keys()].filter(pointer => pointer !== '')),
     places: source.places,
     file,

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest'
+import { readShop } from '../../src/part/read-shop.ts'
+import schema from '../../src/part/shop.schema.json' with { type: 'json' }
+import { PORT_CHECKS } from '../../src/ports/checks/all-checks.ts'
+
+describe('what a works sets for its ports', () => {
+  it('the schema lists every threshold of every rule, and no other', () => {
+    const listed = Object.entries(schema.properties['port-checks'].properties).map(([rule, { properties }]) => [
+      rule,
+      Object.keys(properties).toSorted(),
+    ])
+    const rules = PORT_CHECKS.map(({ name, limits }) => [name, Object.keys(limits).toSorted()] as const)
+    expect(Object.fromEntries(listed)).toEqual(Object.fromEntries(rules.filter(([, limits]) => limits.length > 0)))
+  })
+
+  it('reads thresholds and words of the control', () => {
+    const text =
+      'port-checks: {main-rise: {most: 30}}\nnc-words: {tool-change: "T{tool} M06", clamp: M10, tilt-axis: B}\n'
+    const { shop, findings } = readShop(text, 'shop.yaml')
+    expect(findings).toEqual([])
+    expect(shop?.portChecks).toEqual({ 'main-rise.most': 30 })
+    expect(shop?.ncWords).toEqual({ toolChange: 'T{tool} M06', clamp: 'M10', tiltAxis: 'B' })
+  })
+
+  it('a rule that there is not is a finding at its place', () => {
+    const { findings } = readShop('port-checks: {main-rize: {most: 30}}\n', 'shop.yaml')
+    expect(findings).toMatchObject([{ code: 'input/unknown-key', at: { line: 1, column: 15 } }])
+  })
+})
