@@ -1,4 +1,4 @@
-import { create, type Font } from 'fontkit'
+import { create, type Font, type GlyphRun } from 'fontkit'
 import type { Measure } from '../pictures/picture.ts'
 import { SYMBOL, SYMBOL_WIDTH, SYMBOLS } from './symbols.ts'
 
@@ -56,5 +56,22 @@ export function openTypeface(fonts: Fonts): Typeface {
 function faceOf(bytes: Uint8Array): Font {
   const face = create(bytes as Parameters<typeof create>[0])
   if (!('layout' in face)) throw new TypeError('a single face is wanted, got a collection')
-  return face
+  return shapedOnce(face)
+}
+
+/**
+ * The face with a memory: the layout measures the very words that the writer sets, and shaping a word is dear. Every asker
+ * gets positions of its own, since the writer scales them in place.
+ */
+function shapedOnce(face: Font): Font {
+  const shape = face.layout.bind(face)
+  const known = new Map<string, GlyphRun>()
+  const layout = (text: string, ...features: unknown[]): GlyphRun => {
+    if (features.some(feature => feature !== undefined)) return shape(text, ...(features as []))
+    const run = known.get(text) ?? shape(text)
+    known.set(text, run)
+    const positions = run.positions.map(position => ({ ...position }))
+    return Object.create(run, { positions: { value: positions } })
+  }
+  return Object.assign(face, { layout })
 }

@@ -5,6 +5,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
+import { create } from 'fontkit'
 import PDFDocument from 'pdfkit'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -150,12 +151,14 @@ try {
   })
   const runs = pages.reduce((sum, { texts }) => sum + texts.length, 0)
   const lines = pages.reduce((sum, page) => sum + page.lines, 0)
+  const face = name => create(world.readBytes(world.asset(`fonts/${name}.ttf`)))
+  const rawFaces = { regular: face('DejaVuSansCondensed'), bold: face('DejaVuSansCondensed-Bold') }
   const packetOnce = async tagged => {
     const fresh = planOnce()
     await program.packet(fresh, program.drawPictures(fresh, options.typeface.measure), { ...options, tagged })
   }
   const [floor, quick, whole] = await inTurn(
-    [() => rawPdf(pages, options.typeface.faces), () => packetOnce(false), () => packetOnce(true)],
+    [() => rawPdf(pages, rawFaces), () => packetOnce(false), () => packetOnce(true)],
     9,
   )
 
