@@ -90,7 +90,6 @@ type CaseCode =
   | 'case/hardness-out-of-reach'
   | 'case/long-cycle'
   | 'case/no-coupon'
-  | 'case/no-stress-relief'
   | 'case/one-sided'
   | 'case/process-limited'
   | 'case/process-not-planned'

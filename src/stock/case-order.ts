@@ -30,6 +30,10 @@ export function caseOrder(
     ...(asked !== undefined && { hardness: asked }),
     ...(hardness !== undefined && { barHardness: hardness }),
     ...(tempered && temper !== undefined && { temper }),
-    ...(relief && 'chosen' in relief && { stressRelief: relief.chosen }),
+    ...(relief &&
+      'chosen' in relief && {
+        stressRelief: relief.chosen,
+        stressReliefWindow: { least: relief.least, most: relief.most },
+      }),
   }
 }

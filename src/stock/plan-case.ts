@@ -18,7 +18,7 @@ import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } fro
 import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
 import { treatedSides } from './case-surfaces.ts'
-import { type StressReliefWindow, stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
+import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
 import type { CasePlan, HardnessAfter, Spread } from './stock.ts'
 
@@ -53,24 +53,6 @@ export function growthFor(
       return notebook.workings
     },
   }
-}
-
-/** Stress relief of a part that is to be nitrided, or the finding that says why there is none. */
-export function stressReliefWindow(part: Part, shop: Shop): StressReliefWindow | Finding {
-  const window = part.hardening && hardeningWindow(part.hardening.process)
-  if (window?.term !== 'NHD') {
-    return caseFinding(
-      part,
-      'note',
-      'case/no-stress-relief',
-      '/hardening',
-      'the window of stress relief is reckoned for nitriding only',
-      'follow the steel maker and the hardener',
-    )
-  }
-  const { temper } = part.material
-  if (temper === undefined) return temperUnknown(part)
-  return stressReliefIn(openNotebook(), part, caseTemperature(part, shop, window), temper)
 }
 
 /**

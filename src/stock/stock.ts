@@ -123,6 +123,8 @@ export type CaseOrder = {
   readonly barHardness?: Vickers
   readonly temper?: Celsius
   readonly stressRelief?: Celsius
+  /** Under it nitriding would release what is left; over it the bar would soften. */
+  readonly stressReliefWindow?: { readonly least: Celsius; readonly most: Celsius }
   readonly masked: readonly string[]
 }
 

@@ -131,6 +131,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       barHardness: 300,
       temper: 620,
       stressRelief: 570,
+      stressReliefWindow: { least: 540, most: 570 },
       masked: ['bottom'],
     },
   },

@@ -86,6 +86,17 @@ describe('the order of an outside operation', () => {
   })
 })
 
+describe('the order of stress relief', () => {
+  it('gives the temperature and its window, so that the firm can work from it', async () => {
+    const operation = plan.operations.find(({ process }) => process === 'stress-relieve')
+    const order = plan.case?.order
+    if (!operation || !order?.stressReliefWindow) throw new Error('the demo has no stress relief')
+    const { html = '' } = await subcontract(plan, operation, pictures, options('a4'))
+    const { least, most } = order.stressReliefWindow
+    for (const value of [order.stressRelief, least, most]) expect(html).toContain(`${value} °C`)
+  })
+})
+
 describe('the specification of an order', () => {
   // ISO 14104:2017 leaves nitrided parts out of its scope, so no temper etch may be asked of the grinder.
   it.each([

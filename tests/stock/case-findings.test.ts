@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../src/finding.ts'
 import type { Part, Port } from '../../src/part/part.ts'
 import type { Habits, Shop } from '../../src/shop/shop.ts'
-import { planCase, stressReliefWindow } from '../../src/stock/plan-case.ts'
+import { stressReliefIn } from '../../src/stock/case-temper.ts'
+import { planCase } from '../../src/stock/plan-case.ts'
+import { openNotebook } from '../../src/working.ts'
 import { hardenedBy, SHOP, SLEEVE } from './case-part.ts'
 
 const of = (material: Partial<Part['material']>, part: Part = SLEEVE): Part => ({
@@ -63,24 +65,31 @@ describe('temper', () => {
 })
 
 describe('stress relief', () => {
+  const windowAt = (nitriding: number, temper: number) => stressReliefIn(openNotebook(), SLEEVE, nitriding, temper)
+
   it('temper 620, nitriding 520: 540 to 570, and 570 is chosen', () => {
-    expect(stressReliefWindow(SLEEVE, SHOP)).toEqual({ least: 540, most: 570, chosen: 570 })
+    expect(windowAt(520, 620)).toEqual({ least: 540, most: 570, chosen: 570 })
+  })
+  it('goes out with the order of the case', () => {
+    const removal = [{ surface: 'seat', least: 0, nominal: 0.03, most: 0.06 }]
+    expect(planCase(SLEEVE, SHOP, removal, 4).case?.order).toMatchObject({
+      stressRelief: 570,
+      stressReliefWindow: { least: 540, most: 570 },
+    })
   })
   it('temper 560, nitriding 530: the window is empty', () => {
     const part = of({ temper: 560 }, hardenedBy({ temperature: 530 }))
     expect(severity(part, 'case/stress-relief-window')).toBe('error')
-    const window = stressReliefWindow(part, SHOP)
+    const window = windowAt(530, 560)
     expect(window).toMatchObject({ code: 'case/stress-relief-window', severity: 'error' })
     expect('hint' in window ? window.hint : '').toContain('nitride at 490 °C or less')
   })
   it('has one temperature left at temper 590, none at 589', () => {
-    expect(stressReliefWindow(of({ temper: 590 }), SHOP)).toEqual({ least: 540, most: 540, chosen: 540 })
-    expect(stressReliefWindow(of({ temper: 589 }), SHOP)).toHaveProperty('code')
+    expect(windowAt(520, 590)).toEqual({ least: 540, most: 540, chosen: 540 })
+    expect(windowAt(520, 589)).toHaveProperty('code')
   })
-  it('is not reckoned for a part that is not nitrided, nor without a temper', () => {
-    const { hardening: _none, ...soft } = SLEEVE
-    expect(stressReliefWindow(soft, SHOP)).toMatchObject({ code: 'case/no-stress-relief', severity: 'note' })
-    expect(stressReliefWindow(without(SLEEVE, 'temper'), SHOP)).toMatchObject({ code: 'case/temper-unknown' })
+  it('cannot be told without a temper', () => {
+    expect(severity(without(SLEEVE, 'temper'), 'case/temper-unknown')).toBe('error')
   })
 })
 

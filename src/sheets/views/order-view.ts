@@ -1,4 +1,4 @@
-import { hardness } from '../../figures.ts'
+import { fixed, hardness } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { Process } from '../../route/operation.ts'
 import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
@@ -85,7 +85,11 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     datums: operation.locatedBy.join(', '),
     task: operation.name,
     holding: operation.holding,
-    treatment: hardening ? caseOrder(plan, figures).filter(({ what }) => !OURS.has(what)) : [],
+    treatment: hardening
+      ? caseOrder(plan, figures).filter(({ what }) => !OURS.has(what))
+      : process === 'stress-relieve'
+        ? stressRelief(plan)
+        : [],
     sizes: sizeRows(plan, operation, figures),
     takes: plan.stock
       .filter(entry => entry.operation === number)
@@ -101,6 +105,25 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     cautions: operation.cautions,
     code: codeOf([plan.part.number, plan.part.revision, plan.batch.number, String(number)]),
   }
+}
+
+/** Common practice for the slow heating and cooling, no source. */
+function stressRelief({ case: planned }: Plan): OrderView['treatment'] {
+  const { stressRelief: chosen, stressReliefWindow: window, temper } = planned?.order ?? {}
+  if (chosen === undefined || window === undefined) return []
+  const celsius = (value: number) => `${fixed(value, 0)} °C`
+  return [
+    { what: 'Stress relieve at', value: celsius(chosen) },
+    { what: 'Not under', value: `${celsius(window.least)}, or nitriding moves the part` },
+    {
+      what: 'Not over',
+      value: `${celsius(window.most)}, or the bar softens${temper === undefined ? '' : `: tempered at ${celsius(temper)}`}`,
+    },
+    {
+      what: 'Heat and cool',
+      value: 'slowly, parts free to move; time and rate are for the hardener to choose and to confirm',
+    },
+  ]
 }
 
 /** The state in which every surface stands when it goes out. */
