@@ -1,4 +1,5 @@
-import type { Plan } from '../plan/plan.ts'
+import type { Plan, PlannedOperation } from '../plan/plan.ts'
+import type { Purpose } from '../route/operation.ts'
 import { drawEdges } from './edge-curves.ts'
 import { milledShape } from './finished-part.ts'
 import { drawFixture } from './fixture-elevation.ts'
@@ -15,6 +16,8 @@ import { drawTimingCircle } from './timing-circle.ts'
 /** Between the filing margin and the right margin of A4; Letter is wider. */
 const WIDTH = onPaper(180)
 const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
+/** Where nothing is cut to a size on this sheet the drawing only tells the part, and leaves the page to the tables. */
+const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
 const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(110) }
@@ -27,13 +30,28 @@ export function drawPictures(plan: Plan, measure: Measure): ReadonlyMap<string, 
   return new Map<string, Picture>([
     ...plan.operations.flatMap((operation): readonly Named[] => [
       [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],
-      [`operation-${operation.number}`, drawOperation(plan, operation, OPERATION_ROOM, measure)],
+      [`operation-${operation.number}`, drawOperation(plan, operation, roomOf(operation), measure)],
     ]),
     ...portPictures(plan, measure),
     ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure)]] as const) : []),
     ...(plan.case ? ([['hardness', drawHardnessCurve(plan, plan.case, CHART_ROOM, measure)]] as const) : []),
   ])
 }
+
+const TELLING: ReadonlySet<Purpose> = new Set([
+  'saw-blanks',
+  'check-blanks-before-sending',
+  'stress-relieve',
+  'check-blanks-on-return',
+  'mark',
+  'deburr-soft',
+  'check-before-sending',
+  'check-on-return',
+  'check-before-finishing',
+  'check-after-finishing',
+  'deburr-ports',
+])
+const roomOf = ({ purpose }: PlannedOperation): Room => (TELLING.has(purpose) ? TELLING_ROOM : OPERATION_ROOM)
 
 function portPictures(plan: Plan, measure: Measure): readonly Named[] {
   if (plan.ports.length === 0) return []

@@ -9,7 +9,9 @@ export type Frame = { readonly left: Point; readonly top: Point; readonly bottom
  * Puts strips on pages: none is cut, what is kept together stays together unless it is longer than a page, the head of a
  * table stands over its rows on every page, and what is pinned stands at the foot.
  */
-export function paginate(slices: readonly Slice[], { left, top, bottom }: Frame): readonly (readonly Item[])[] {
+export function paginate(strips: readonly Slice[], { left, top, bottom }: Frame): readonly (readonly Item[])[] {
+  // What is pinned takes the strip before it along: a page with nothing but a sign-off tells nobody what is signed.
+  const slices = strips.map((slice, index) => (strips[index + 1]?.pinned ? { ...slice, keep: true } : slice))
   const pages: Item[][] = [[]]
   let y = top
   let begun = false

@@ -158,6 +158,18 @@ describe('what is pinned', () => {
     const foot = texts(page ?? []).find(({ text }) => text === 'foot')
     expect(foot?.y).toBeCloseTo(sheetOf('letter').bodyBottom - lines(1) + 8.3, 6)
   })
+
+  it('takes the strip before it along rather than stand alone on a page', () => {
+    const full = Array.from({ length: 200 }, (_, i) => `<p>strip${i}</p>`)
+    const pages = [...full.keys()].map(count =>
+      laidOut(`${full.slice(0, count + 1).join('')}<div class="bottom"><p>foot</p></div>`, 'a4'),
+    )
+    for (const found of pages) {
+      const last = texts(found.at(-1) ?? []).map(({ text }) => text)
+      expect(last).toContain('foot')
+      expect(last.some(text => text.startsWith('strip'))).toBe(true)
+    }
+  })
 })
 
 /** Width to the right and height below the point that an item stands on. */
