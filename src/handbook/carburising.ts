@@ -17,15 +17,6 @@ export const CARBURISED_SURFACE = {
 /** Core of 16MnCr5 in small sections: 30 to 40 HRC, converted. */
 export const CARBURISED_CORE = { least: 302, usual: 345, most: 392, source: 'memory: 30 to 40 HRC, converted' } as const
 
-/** A thin sleeve of 40 to 80 mm, free quenched or held in a press; stock per side for grinding. Common practice, no source. */
-export const CARBURISED_ALLOWANCES = {
-  ovality: {
-    'free quench': { least: 0.05, usual: 0.1, most: 0.2 },
-    'press quench': { least: 0.02, usual: 0.03, most: 0.05 },
-  },
-  stockPerSide: { least: 0.1, usual: 0.15, most: 0.2 },
-} as const
-
 const T: Input = { meaning: 'carburising temperature', unit: '°C', from: 800, upTo: 1050 }
 const t: Input = { meaning: 'time at temperature, in saturated austenite', unit: 'h', from: 0, upTo: 100 }
 const HARRIS = 'memory: Harris; total carbon depth, not effective depth: Flame Metallurgical note, Engineers Edge table'

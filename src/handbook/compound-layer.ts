@@ -32,14 +32,6 @@ export const COMPOUND_LAYERS: readonly CompoundLayer[] = [
 export const compoundLayer = (process: string): CompoundLayer | undefined =>
   COMPOUND_LAYERS.find(row => row.process === process)
 
-/** Keep or remove, and how much to take per side, mm. A layer kept on purpose must not be honed away. */
-export const LAYER_ON_SURFACE = {
-  'running bore': { keep: false, least: 0.02, usual: 0.03, most: 0.05 },
-  'thin nitrocarburised bore': { keep: true, least: 0.002, usual: 0.003, most: 0.005 },
-  'pin outside': { keep: false, least: 0.02, usual: 0.03, most: 0.05 },
-  'liner outside': { keep: false, least: 0.02, usual: 0.06, most: 0.1 },
-} as const
-
 /** Removed where a surface slides: it breaks into hard debris (Podgornik et al., Wear 232 (1999) 231; liners, Goryushin). */
 export const removalForLayer: Formula<'C_max' | 'm'> = formula({
   symbol: 's_min',

@@ -10,9 +10,6 @@ const AMMONIA =
 const SALT =
   'Salt bath: cyanate and cyanide salts; a wet part or trapped moisture explodes; never mix with nitrate or organic matter; the waste is regulated (memory). Send parts dry, with blind holes open.'
 const HOT = 'Hot parts, and parts with trapped oil, burn: cool and drain before handling (common practice).'
-const HYDROGEN =
-  'Hydrogen from acid cleaning or plating can break a hard part later under a steady load: keep the bake records (common practice).'
-const PLATER = 'Cyanide copper, chromic acid (chromium VI) and nickel: licensed platers only (memory).'
 const GRINDING =
   'Grinding mist, ultraviolet lamps and solvents of crack testing: guard, extract and protect eyes and skin as local rules say (common practice).'
 
@@ -29,7 +26,6 @@ export function hardeningSafety(process: string): readonly string[] {
   }
 }
 
-export const PLATING_SAFETY: readonly string[] = [PLATER, HYDROGEN]
 export const GRINDING_SAFETY: readonly string[] = [
   'The machine’s manual, the wheel maker’s limits and local safety rules come first.',
   GRINDING,

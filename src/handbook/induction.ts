@@ -17,9 +17,6 @@ export const SHD_SHARE = 0.8
 /** A wall thinner than this many depths is hardened through. Common practice, no source. */
 export const WALL_IN_DEPTHS = 3
 
-/** Left per side for grinding. Common practice, no source. */
-export const INDUCTION_STOCK = { least: 0.15, usual: 0.2, most: 0.3 } as const
-
 /** Trade limits of an induction hardener (2017): 1045 55 HRC and more, 4140 54 to 59. */
 export const martensiteHardness: Formula<'C'> = formula({
   symbol: 'HRC',

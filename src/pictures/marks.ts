@@ -18,9 +18,8 @@ export const TREATED: Stroke = { width: LINE.cut, dash: [onPaper(5), onPaper(1.2
 export const SHADE: Fill = { grey: 0.88 }
 export const BLACK: Fill = { grey: 0 }
 
-/** The only two sizes of lettering in a picture. */
+/** The size of lettering in a picture. */
 export const SMALL: Point = 8
-export const LARGE: Point = 10
 
 export const line = (from: XY, to: XY, stroke: Stroke = THIN): Mark => ({
   kind: 'line',
