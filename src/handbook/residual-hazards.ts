@@ -33,7 +33,7 @@ const HOT_PARTS = [
  */
 const CAUTIONS: Readonly<Record<HazardousProcess, readonly string[]>> = {
   saw: [
-    'A 3 m bar of Ø65 weighs 78 kg: lift it with an aid, support both ends, clamp the short end too.',
+    'A whole bar is heavy, its weight is on the material sheet: lift it with an aid, support both ends, clamp the short end too.',
     'Blade and burrs cut: guard set to the bar, hands clear until the blade stands.',
     DEFER,
   ],
