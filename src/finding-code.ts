@@ -64,6 +64,7 @@ type StockCode =
   | 'stock/growth-over-tolerance'
   | 'stock/heavy'
   | 'stock/impossible'
+  | 'stock/more-than-lapped'
   | 'stock/thin'
   | 'stock/unused'
 

@@ -67,11 +67,9 @@ export const DISTORTION: Readonly<
 export const FINE_GROUND = {
   /** On diameter: IT4 at 20 mm, as a centreless grinder holds. */
   tolerance: 0.005,
-  /** Roughness height and damaged layer, µm: the better end of fine grinding. */
+  /** Roughness height, µm: the better end of fine grinding. Lapping takes the ridges alone, not the layer under them. */
   roughness: 0.8,
-  layer: 2,
-  source:
-    'memory: Kosilova & Meshcheryakov, vol. 1: fine grinding Rz 0.8 to 3.2, T 2 to 6; tolerance common practice, no source',
+  source: 'memory: Kosilova & Meshcheryakov, vol. 1: fine grinding Rz 0.8 to 3.2; tolerance common practice, no source',
 } as const
 
 /** A bore that is honed straight from the boring bar. */

@@ -46,13 +46,14 @@ export function checkPlausible(part: Part): readonly PartFault[] {
 /** mm; a pin or sleeve smaller than this is rarer than a file in inches. */
 const SMALLEST_OUTSIDE = 6
 
-function proportionsOf({ bore, outside, length, engine, ports }: Part): readonly Proportion[] {
-  const [hole] = bore
+function proportionsOf({ kind, bore, outside, length, engine, ports }: Part): readonly Proportion[] {
+  // The bore of a pin only saves weight, and may be as small as a drill.
+  const [hole] = kind === 'pin' ? outside : bore
   const against = hole && { to: hole.name, reference: hole.size.nominal, referencePath: sizePath(hole.path) }
   const stroke = engine && { to: 'stroke', reference: engine.stroke, referencePath: '/engine/stroke' }
   const lengthEntry = { name: 'length', value: length.nominal, path: '/body/length' }
   return [
-    ...(hole && stroke
+    ...(hole && stroke && kind !== 'pin'
       ? [{ name: hole.name, value: hole.size.nominal, path: sizePath(hole.path), ...stroke, from: 0.3, upTo: 3 }]
       : []),
     ...(engine && stroke

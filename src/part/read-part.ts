@@ -83,5 +83,6 @@ const readStock = (view: View | undefined): StockChoice =>
     outside: view?.quantity('outside', 'length', STOCK),
     bore: view?.quantity('bore', 'length', STOCK),
     hone: view?.quantity('hone', 'length', STOCK),
+    lap: view?.quantity('lap', 'length', STOCK),
     top: view?.quantity('top', 'length', STOCK),
   })

@@ -62,7 +62,8 @@ export function finishChains(
         : notebook.use(
             layerToRemove,
             operation.process === 'lap'
-              ? { Rz: FINE_GROUND.roughness, T: FINE_GROUND.layer }
+              ? // A lap, as polishing and superfinishing, takes the ridges alone.
+                { Rz: FINE_GROUND.roughness, T: 0 }
               : { Rz: shop.habits.groundRoughness, T: shop.habits.groundLayer },
             { operation: operation.number, about: surface },
           )
@@ -125,7 +126,10 @@ function softTolerance({ habits }: Shop, kind: SurfaceKind, [first]: readonly Fi
     : habits.finishTurningTolerance
 }
 
-/** What the first finishing cut must go through. Iron has no damaged layer worth counting after its first cut. */
+/**
+ * What the first finishing cut must go through. Iron has no damaged layer worth counting after its first cut, and what
+ * turning damaged the quench has made anew.
+ */
 function softLayer(
   notebook: Notebook,
   part: Part,
@@ -145,6 +149,7 @@ function softLayer(
     return notebook.use(hardenedLayerToRemove, { Rz, C, m: habits.cleanUpAllowance }, about)
   }
   const group = materialOf(part.material.grade)?.group
-  const damaged = group === 'grey iron' || group === 'ductile iron' ? 0 : bored ? FINE_BORED.layer : habits.turnedLayer
+  const sound = group === 'grey iron' || group === 'ductile iron' || (cased && part.hardening !== undefined)
+  const damaged = sound ? 0 : bored ? FINE_BORED.layer : habits.turnedLayer
   return notebook.use(layerToRemove, { Rz, T: damaged }, about)
 }

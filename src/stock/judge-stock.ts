@@ -1,6 +1,7 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { wallLimit } from '../handbook/case-limits.ts'
+import { LAPPING } from '../handbook/lapping.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
@@ -141,6 +142,15 @@ function stockFindings(
       message: `${chain.surface}: up to ${fixed(removalOf(cutsOf(SCRATCH, solved)).most, 3)} mm per side comes off; with ${fixed(window.asked, 2)} mm asked the case would have to be ${fixed(-held, 3)} mm deeper than can be had`,
       at,
       hint: `leave ${fixed(Math.max(0, less), 2)} mm or less (stock.${finish.stockKey})`,
+    })
+  }
+  if (finish.stockKey === 'lap' && entry.onDiameter.nominal > LAPPING.stock.most + 1e-9) {
+    findings.push({
+      severity: 'warning',
+      code: 'stock/more-than-lapped',
+      message: `${where}: ${fixed(1000 * entry.onDiameter.nominal, 0)} µm on diameter; a lap takes ${1000 * LAPPING.stock.least} to ${1000 * LAPPING.stock.most} µm (common practice)`,
+      at,
+      hint: 'grind closer to size, or finer: a lap follows the form it finds and takes a micrometre or two a minute',
     })
   }
   if (chain.cased && chain.kind !== 'face' && entry.onDiameter.nominal > HEAVY_STOCK + 1e-9) {

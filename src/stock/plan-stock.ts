@@ -124,19 +124,26 @@ function tighterDepths(notebook: Notebook, chains: readonly SolvedChain[], asked
   }
 }
 
+const STOCK_KEYS: readonly (keyof StockChoice)[] = ['outside', 'bore', 'hone', 'lap', 'top']
+
+const WORK_OF: Readonly<Record<keyof StockChoice, string>> = {
+  outside: 'grinds the outside',
+  bore: 'grinds the bore',
+  hone: 'hones the bore',
+  lap: 'laps the outside',
+  top: 'grinds the top face',
+}
+
 /** Stock that the part file writes for an operation that there is not. */
 function unusedStock(part: Part, chains: readonly SolvedChain[]): readonly Finding[] {
   const used = new Set(chains.flatMap(({ chain }) => chain.finishes.map(({ stockKey }) => stockKey)))
-  const keys: readonly (keyof StockChoice)[] = ['outside', 'bore', 'hone', 'top']
-  return keys
-    .filter(key => part.stock[key] !== undefined && !used.has(key))
-    .map(
-      (key): Finding => ({
-        severity: 'warning',
-        code: 'stock/unused',
-        message: `stock.${key} ${part.stock[key]} mm is not used: no operation finishes ${key === 'hone' ? 'the bore by honing' : key === 'top' ? 'the top face' : `the ${key} by grinding`}`,
-        at: placeOf(part, `/stock/${key}`),
-        hint: 'leave it out, or ask of the surface what needs the operation',
-      }),
-    )
+  return STOCK_KEYS.filter(key => part.stock[key] !== undefined && !used.has(key)).map(
+    (key): Finding => ({
+      severity: 'warning',
+      code: 'stock/unused',
+      message: `stock.${key} ${part.stock[key]} mm is not used: no operation ${WORK_OF[key]}`,
+      at: placeOf(part, `/stock/${key}`),
+      hint: 'leave it out, or ask of the surface what needs the operation',
+    }),
+  )
 }
