@@ -46,6 +46,7 @@ const OF_PORTS: ReadonlySet<string> = new Set([
   'map-outside-true-size',
   'edges',
   'timing',
+  'areas',
 ])
 
 async function drawings(plan: Plan, folder: string, world: World): Promise<readonly TextFile[]> {

@@ -1,5 +1,6 @@
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import type { Purpose } from '../route/operation.ts'
+import { drawAreaCurves, hasAreaCurves } from './area-curves.ts'
 import { drawEdges } from './edge-curves.ts'
 import { milledShape } from './finished-part.ts'
 import { drawFixture } from './fixture-elevation.ts'
@@ -21,6 +22,7 @@ const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
 const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(110) }
+const AREA_ROOM: Room = { width: WIDTH, height: onPaper(80) }
 const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
 
 type Named = readonly [string, Picture]
@@ -64,6 +66,9 @@ function portPictures(plan: Plan, measure: Measure): readonly Named[] {
     ...fixturePictures(plan, measure),
     ...(plan.ports.some(({ opens }) => opens !== undefined)
       ? ([['timing', drawTimingCircle(plan, TIMING_ROOM, measure)]] as const)
+      : []),
+    ...(plan.gasExchange && hasAreaCurves(plan)
+      ? ([['areas', drawAreaCurves(plan, plan.gasExchange, AREA_ROOM, measure)]] as const)
       : []),
   ]
 }

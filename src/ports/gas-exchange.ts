@@ -1,5 +1,8 @@
 import type { PortRole } from '../part/part.ts'
-import type { Degree, Millimetre } from '../units.ts'
+import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
+
+/** Flow area below the crown's edge at one crank angle after top dead centre. */
+export type Uncovering = { readonly angle: Degree; readonly area: SquareMillimetre }
 
 /** A published, remembered or habitual range, shown as what it is: never a limit. */
 export type Reference = {
@@ -15,12 +18,17 @@ export type Reference = {
 export type GasExchange = {
   /** mm³. */
   readonly sweptVolume: number
+  /** Crank degrees from top to bottom dead centre: 180 without a pin offset. */
+  readonly bottomDeadCentre?: Degree
   /** mm³, above the exhaust's top edge; absent without an exhaust. */
   readonly trappedVolume?: number
   /** m/s. */
   readonly meanPistonSpeed?: number
   readonly blowdown?: {
     readonly angle: Degree
+    /** Degrees after top dead centre. */
+    readonly from?: Degree
+    readonly to?: Degree
     /** ms. */
     readonly time?: number
     /** mm²·deg, downstroke only. */
@@ -34,6 +42,8 @@ export type GasExchange = {
     readonly angleArea: number
     /** s/m. */
     readonly specificTimeArea?: number
+    /** All ports of the role together, from the first opening to the last closing. */
+    readonly uncovered?: readonly Uncovering[]
   }[]
   readonly streams: readonly {
     readonly port: string

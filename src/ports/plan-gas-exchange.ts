@@ -8,7 +8,8 @@ import type { Notebook } from '../working.ts'
 import type { GasExchange, Reference } from './gas-exchange.ts'
 import type { PlannedPort } from './port.ts'
 import { meetingPoint } from './streams.ts'
-import type { TimedPort } from './timed-port.ts'
+import { curveOf, type TimedPort } from './timed-port.ts'
+import type { Crank } from './timing.ts'
 import { angleArea } from './uncovered-area.ts'
 
 const ROLES: readonly PortRole[] = ['exhaust', 'transfer', 'boost', 'other']
@@ -17,6 +18,7 @@ const ABOUT = { about: 'gas exchange' }
 /** Areas, time-areas and streams of all ports together. */
 export function planGasExchange(
   engine: Engine,
+  { downstroke }: Pick<Crank, 'downstroke'>,
   bore: Millimetre,
   timed: readonly TimedPort[],
   notebook: Notebook,
@@ -31,7 +33,8 @@ export function planGasExchange(
     if (ports.length === 0) return []
     const total = sum(ports.map(({ planned, area }) => angleArea(area, planned.opens, planned.closes)))
     const specificArea = specific(total, role)
-    return [{ role, angleArea: total, ...(specificArea === undefined ? {} : { specificTimeArea: specificArea }) }]
+    const byTime = specificArea === undefined ? {} : { specificTimeArea: specificArea }
+    return [{ role, angleArea: total, ...byTime, uncovered: curveOf(ports) }]
   })
   const exhaustTop = Math.min(...ofRole('exhaust').map(({ planned }) => planned.top))
   const blowdown = blowdownOf(timed, N, specific, notebook)
@@ -40,6 +43,7 @@ export function planGasExchange(
     N === undefined ? {} : { meanPistonSpeed: notebook.use(meanPistonSpeed, { S: engine.stroke, N }, ABOUT) }
   const exchange: Omit<GasExchange, 'references'> = {
     sweptVolume: V_s,
+    bottomDeadCentre: downstroke,
     ...(Number.isFinite(exhaustTop)
       ? { trappedVolume: notebook.use(trappedVolume, { B: bore, x_E: exhaustTop - engine.crownBelowTop }, ABOUT) }
       : {}),
@@ -69,6 +73,8 @@ function blowdownOf(
   const specificArea = specific(AA, 'blowdown')
   return {
     angle: to - from,
+    from,
+    to,
     angleArea: AA,
     ...(N === undefined ? {} : { time: notebook.use(blowdownTimeAt, { dtheta: to - from, N }, { about: 'blowdown' }) }),
     ...(specificArea === undefined ? {} : { specificTimeArea: specificArea }),

@@ -45,7 +45,8 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   })
   const timed = planned.flatMap(({ timed }) => (timed ? [timed] : []))
   const bore = boreOf(part, timed)
-  const gasExchange = engine && bore !== undefined ? planGasExchange(engine, bore, timed, notebook) : undefined
+  const gasExchange =
+    engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
   return {
     ...(all.length === 0 ? {} : { fixture: planFixture(all, shop, notebook) }),
@@ -143,7 +144,7 @@ function planPort(
     ...shift,
   }
   const timed = crank && timedPort(planned, design, crank)
-  const uncovered = timed ? { uncovered: curveOf(timed) } : {}
+  const uncovered = timed ? { uncovered: curveOf([timed]) } : {}
   return {
     bore: walls.value.bore,
     port: { ...planned, ...uncovered },

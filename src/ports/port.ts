@@ -1,4 +1,5 @@
 import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
+import type { Uncovering } from './gas-exchange.ts'
 
 export type Edges = {
   readonly highest: Millimetre
@@ -105,6 +106,6 @@ export type PlannedPort = {
   /** Against the mirror image: how much deeper this one's top, bottom and how much wider its arc. */
   readonly leftRight?: { readonly top: Millimetre; readonly bottom: Millimetre; readonly arc: Degree }
   /** Flow area below the crown's edge, by degrees after top dead centre, from opening to closing. */
-  readonly uncovered?: readonly { readonly angle: Degree; readonly area: SquareMillimetre }[]
+  readonly uncovered?: readonly Uncovering[]
   readonly windows: readonly PortWindow[]
 }

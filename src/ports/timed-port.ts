@@ -1,4 +1,5 @@
 import type { Degree, SquareMillimetre } from '../units.ts'
+import type { Uncovering } from './gas-exchange.ts'
 import type { PlannedPort } from './port.ts'
 import type { PortDesign } from './port-design.ts'
 import type { Crank } from './timing.ts'
@@ -22,9 +23,15 @@ export function timedPort(planned: PlannedPort, design: PortDesign, crank: Crank
 /** Spacing of the points that curves are drawn from. */
 const STEP: Degree = 2
 
-/** Uncovered area from opening to closing, at even degrees and at both ends. */
-export function curveOf({ planned: { opens, closes }, area }: TimedPort): NonNullable<PlannedPort['uncovered']> {
-  const first = Math.floor(opens / STEP) + 1
-  const between = Array.from({ length: Math.ceil(closes / STEP) - first }, (_, i) => (first + i) * STEP)
-  return [opens, ...between, closes].map(angle => ({ angle, area: Math.max(0, area(angle)) }))
+/** Uncovered area of ports together, from the first opening to the last closing: at even degrees and wherever one opens or closes. */
+export function curveOf(ports: readonly TimedPort[]): readonly Uncovering[] {
+  const ends = ports.flatMap(({ planned: { opens, closes } }) => [opens, closes])
+  const [first, last] = [Math.min(...ends), Math.max(...ends)]
+  const start = Math.floor(first / STEP) + 1
+  const even = Array.from({ length: Math.ceil(last / STEP) - start }, (_, i) => (start + i) * STEP)
+  const angles = [...new Set([...ends, ...even])].toSorted((a, b) => a - b)
+  return angles.map(angle => ({
+    angle,
+    area: ports.reduce((total, { area }) => total + Math.max(0, area(angle)), 0),
+  }))
 }

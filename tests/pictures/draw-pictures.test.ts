@@ -26,6 +26,7 @@ describe('every picture of a plan', () => {
     }
     const others = [...pictures.keys()].filter(name => !/^(strip|operation)-/.test(name))
     expect(others.toSorted()).toEqual([
+      'areas',
       'edges',
       'fixture-0',
       'fixture-15',

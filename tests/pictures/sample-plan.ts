@@ -1,5 +1,6 @@
 import type { Characteristic } from '../../src/inspection/characteristic.ts'
 import type { Plan } from '../../src/plan/plan.ts'
+import type { GasExchange, Uncovering } from '../../src/ports/gas-exchange.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Ladder, StockEntry } from '../../src/stock/stock.ts'
 import { between, OPERATIONS, PORTS } from './sample-operations.ts'
@@ -117,6 +118,25 @@ const ENTRIES: readonly StockEntry[] = [
   entry('top', 'face', 110, 0.1, 0.5, [0.05, 0.25, 0.03]),
 ]
 
+const hump = (opens: number, most: number): readonly Uncovering[] =>
+  Array.from({ length: 61 }, (_, index) => {
+    const angle = opens + ((360 - 2 * opens) * index) / 60
+    return { angle, area: most * Math.sin((Math.PI * index) / 60) }
+  })
+const GAS: GasExchange = {
+  sweptVolume: 97_716,
+  bottomDeadCentre: 180,
+  meanPistonSpeed: 7.56,
+  blowdown: { angle: 15, from: 106, to: 121, time: 0.6, angleArea: 990, specificTimeArea: 0.0004 },
+  areas: [
+    { role: 'exhaust', angleArea: 37_400, specificTimeArea: 0.0152, uncovered: hump(106, 380) },
+    { role: 'transfer', angleArea: 22_100, specificTimeArea: 0.009, uncovered: hump(121, 280) },
+    { role: 'boost', angleArea: 5570, specificTimeArea: 0.0023, uncovered: hump(123, 73) },
+  ],
+  streams: [],
+  references: [],
+}
+
 /** The Oxmere liner as a plan written by hand: invented figures, for the tests of pictures only. */
 export const SAMPLE_PLAN: Plan = {
   part: { number: 'OX-098-21', title: 'Cylinder liner', revision: 'B', kind: 'liner' },
@@ -148,6 +168,7 @@ export const SAMPLE_PLAN: Plan = {
     testLoad: 'HV 5',
   },
   ports: PORTS,
+  gasExchange: GAS,
   inspection: { characteristics: CHARACTERISTICS },
   material: {
     grade: '42CrMo4',

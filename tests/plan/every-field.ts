@@ -146,10 +146,11 @@ export const EVERY_FIELD: EveryField<Plan> = {
   },
   gasExchange: {
     sweptVolume: 97_700,
+    bottomDeadCentre: 180,
     trappedVolume: 60_000,
     meanPistonSpeed: 7.6,
-    blowdown: { angle: 15, time: 0.6, angleArea: 700, specificTimeArea: 0.3 },
-    areas: [{ role: 'exhaust', angleArea: 9000, specificTimeArea: 3 }],
+    blowdown: { angle: 15, from: 106, to: 121, time: 0.6, angleArea: 700, specificTimeArea: 0.3 },
+    areas: [{ role: 'exhaust', angleArea: 9000, specificTimeArea: 3, uncovered: [{ angle: 106, area: 0 }] }],
     streams: [{ port: 'boost', behind: 10, fraction: 0.7, exit: 180 }],
     references: [{ what: 'mean piston speed', value: 7.6, unit: 'm/s', from: 5, to: 10, source: 'memory' }],
   },
