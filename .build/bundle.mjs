@@ -19,6 +19,9 @@ await build({
     js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
   },
   plugins: [validatorsAhead],
+  // Names stay, so that a stack trace can be read.
+  minifyWhitespace: true,
+  minifySyntax: true,
   logLevel: 'warning',
 })
 

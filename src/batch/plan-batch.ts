@@ -85,7 +85,9 @@ export function planBatch(
       sizes: sawnSizes(cut, { nominal: diameter, lower: size.lower, upper: size.upper }),
     },
     findings: batchFindings(part, operations, batch, { started, bar, cut }),
-    workings: notebook.workings,
+    get workings() {
+      return notebook.workings
+    },
   }
 }
 

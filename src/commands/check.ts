@@ -1,6 +1,6 @@
 import { hasErrors } from '../finding.ts'
-import { planFile } from './load.ts'
 import type { Options } from './options.ts'
+import { planFile } from './plan-file.ts'
 import { overEach } from './progress.ts'
 import { counted, listed } from './report.ts'
 import { STATUS, type World } from './world.ts'

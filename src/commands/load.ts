@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import { dirname, join } from 'node:path'
 import type { BatchRequest } from '../batch/batch.ts'
 import { byPlace, type Finding, hasErrors } from '../finding.ts'
@@ -7,11 +6,9 @@ import { type BatchFile, readBatch } from '../part/read-batch.ts'
 import { readPart } from '../part/read-part.ts'
 import { readShop } from '../part/read-shop.ts'
 import { fileOfSetting, type Setting, setValues } from '../part/set-values.ts'
-import { makePlan, type Planned } from '../plan/make-plan.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Options } from './options.ts'
-import { PROGRAM, VERSION } from './version.ts'
 import { UsageProblem, type World } from './world.ts'
 
 /** Good pieces planned for when nobody says how many. */
@@ -24,8 +21,8 @@ export type Loaded = {
   readonly part?: Part
   readonly shop?: Shop
   readonly request: BatchRequest
-  readonly date: string
-  readonly fingerprint: string
+  /** That of `--date` or of the batch file. */
+  readonly date?: string
   readonly findings: readonly Finding[]
   /** As read, with what `--set` changed. */
   readonly texts: { readonly part: string; readonly shop: string; readonly shopFile: string }
@@ -46,6 +43,7 @@ export function load(file: string, options: Options, world: World): Loaded {
   const { shop, findings: inShop } =
     shopText === '' ? { shop: BUILT_IN_SHOP, findings: [] } : readShop(shopText, shopFile ?? 'shop.yaml')
   const { batch, findings: inBatch } = batchOf(options, world)
+  const date = options.date ?? batch.date
   return {
     file,
     texts: { part: partText, shop: shopText, shopFile: shopFile ?? 'shop.yaml' },
@@ -56,8 +54,7 @@ export function load(file: string, options: Options, world: World): Loaded {
       quantity: options.quantity ?? batch.quantity ?? QUANTITY,
       ...(batch.heat !== undefined && { heat: batch.heat }),
     },
-    date: options.date ?? batch.date ?? world.today(),
-    fingerprint: fingerprintOf(partText, shopText),
+    ...(date !== undefined && { date }),
     findings: byPlace([...changedPart.findings, ...changedShop.findings, ...inPart, ...inShop, ...inBatch]),
   }
 }
@@ -81,19 +78,17 @@ function batchOf({ batch }: Options, world: World): { batch: BatchFile; findings
   return { batch: read.batch ?? {}, findings: read.findings }
 }
 
-/** Ties paper to what it was made from: part file, shop file and program version. */
-export function fingerprintOf(partText: string, shopText: string): string {
-  const hash = createHash('sha256')
-  for (const text of [partText, shopText, VERSION]) hash.update(`${text.length}:`).update(text)
-  return hash.digest('hex').slice(0, 12)
-}
-
-/** Reads and plans. A part that has errors is not planned: the next phase never starts on it. */
-export function planFile(file: string, options: Options, world: World): Planned & { readonly loaded: Loaded } {
+/** Reads and plans as far as `make` goes. A part that has errors is not planned: the next phase never starts on it. */
+export function planWith<P extends { readonly findings: readonly Finding[] }>(
+  file: string,
+  options: Options,
+  world: World,
+  make: (part: Part, shop: Shop, loaded: Loaded) => { readonly plan?: P; readonly findings: readonly Finding[] },
+): { readonly plan?: P; readonly findings: readonly Finding[]; readonly loaded: Loaded } {
   const loaded = load(file, options, world)
-  const { part, shop, request, date, fingerprint, findings } = loaded
+  const { part, shop, findings } = loaded
   if (!part || !shop || hasErrors(findings)) return { findings, loaded }
-  const planned = makePlan(part, shop, request, { date, fingerprint, program: `${PROGRAM} ${VERSION}` })
+  const planned = make(part, shop, loaded)
   const all = byPlace([...findings, ...planned.findings])
   return { findings: all, loaded, ...(planned.plan && { plan: { ...planned.plan, findings: all } }) }
 }

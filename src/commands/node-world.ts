@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto'
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { basename, dirname, join } from 'node:path'
@@ -42,7 +41,7 @@ function readText(path: string): string {
 
 /** Written beside its name first and then renamed, so that a reader never meets half a file. */
 function write(path: string, content: string | Uint8Array): void {
-  const unfinished = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString('hex')}`)
+  const unfinished = join(dirname(path), `.${basename(path)}.${process.pid}`)
   try {
     mkdirSync(dirname(path), { recursive: true })
     writeFileSync(unfinished, content)

@@ -3,9 +3,9 @@ import type { Plan } from '../plan/plan.ts'
 import type { Options } from './options.ts'
 import { ports } from './ports.ts'
 import { heading } from './route.ts'
-import type { View } from './show.ts'
 import { stock } from './stock.ts'
 import { table } from './table.ts'
+import type { View } from './view.ts'
 
 export const plan: View = {
   data: whole => whole,

@@ -2,8 +2,8 @@ import { angle, area, fixed, length } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
-import type { View } from './show.ts'
 import { table } from './table.ts'
+import type { View } from './view.ts'
 
 export const ports: View = {
   data: ({ part, ports, findings }) => ({ part, ports, findings }),

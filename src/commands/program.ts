@@ -1,8 +1,8 @@
 import { Argument, Command, CommanderError, Option } from 'commander'
 import type { PartKind } from '../part/part.ts'
 import { calendarDate, gathered, wholeNumber } from './options.ts'
-import type { View } from './show.ts'
 import { VERSION } from './version.ts'
+import type { View } from './view.ts'
 import { FileProblem, STATUS, UsageProblem, type World } from './world.ts'
 
 const PART = 'part file in YAML'

@@ -1,13 +1,13 @@
 import type { Plan } from '../plan/plan.ts'
-import type { View } from './show.ts'
 import { table } from './table.ts'
+import type { View } from './view.ts'
 
 export const route: View = {
   data: ({ part, operations, findings }) => ({ part, operations, findings }),
   text: plan => `${heading(plan)}\n${operationTable(plan)}\n${reasons(plan)}`,
 }
 
-export const heading = ({ part, batch }: Plan): string =>
+export const heading = ({ part, batch }: Pick<Plan, 'part' | 'batch'>): string =>
   `${part.number} ${part.title}, revision ${part.revision}: ${batch.quantity} wanted, ${batch.start} to start, batch ${batch.number}\n`
 
 function operationTable({ operations }: Plan): string {

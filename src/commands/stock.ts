@@ -1,12 +1,12 @@
 import { fixed, hardness, hours, length } from '../figures.ts'
-import type { Plan } from '../plan/plan.ts'
+import type { StockSide } from '../plan/plan.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
-import type { View } from './show.ts'
 import { table } from './table.ts'
+import type { View } from './view.ts'
 
-export const stock: View = {
+export const stock: View<StockSide> = {
   data: ({ part, stock, case: caseOrdered, ladders, findings }) => ({
     part,
     stock,
@@ -18,7 +18,7 @@ export const stock: View = {
     [heading(plan), stockTable(plan, options), caseLines(plan, options), plainWords(plan, options)].join('\n'),
 }
 
-function stockTable({ stock, operations }: Plan, { units }: Options): string {
+function stockTable({ stock, operations }: StockSide, { units }: Options): string {
   const nameOf = (number: number): string => operations.find(operation => operation.number === number)?.name ?? ''
   return table(
     [
@@ -52,7 +52,7 @@ function stockTable({ stock, operations }: Plan, { units }: Options): string {
 
 const signed = (value: number, units: Options['units']): string => `${value < 0 ? '' : '+'}${length(value, units)}`
 
-function caseLines({ case: ordered }: Plan, { units }: Options): string {
+function caseLines({ case: ordered }: StockSide, { units }: Options): string {
   if (!ordered) return 'No hardening.\n'
   const mm = (value: number): string => length(value, units, 2)
   const { process, definition, left, asked, growth, time, temperature, surfaceHardness, coreHardness, testLoad } =
@@ -71,7 +71,7 @@ const growthText = ({ least, nominal, most }: { least: number; nominal: number; 
   [least, nominal, most].map(value => fixed(value * 1000, 1)).join(' / ')
 
 /** The two margins in words, one line a surface and operation. */
-function plainWords({ stock }: Plan, { units }: Options): string {
+function plainWords({ stock }: StockSide, { units }: Options): string {
   const say = ({ surface, operation, margin, hardnessAtFinish }: StockEntry): string => {
     const cleanUp =
       margin.cleanUp < 0

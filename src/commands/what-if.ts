@@ -1,19 +1,20 @@
 import { length } from '../figures.ts'
 import { type Finding, hasErrors } from '../finding.ts'
 import type { Part } from '../part/part.ts'
-import { readPart } from '../part/read-part.ts'
-import { readShop } from '../part/read-shop.ts'
-import { fileOfSetting, setValues } from '../part/set-values.ts'
-import type { Plan } from '../plan/plan.ts'
+import { partFrom } from '../part/read-part.ts'
+import { shopFrom } from '../part/read-shop.ts'
+import { fileOfSetting, openForNumbers } from '../part/set-values.ts'
+import { planStockSide } from '../plan/begin-plan.ts'
+import type { StockSide } from '../plan/plan.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Changed, planSweep, type Sweep, type SweepPoint } from '../stock/sweep.ts'
-import { type Loaded, load, planFile } from './load.ts'
+import { type Loaded, load, planWith } from './load.ts'
 import type { Options } from './options.ts'
 import { reportBeside } from './report.ts'
 import { heading } from './route.ts'
-import { show } from './show.ts'
 import { stock } from './stock.ts'
 import { table } from './table.ts'
+import { showPlanned } from './view.ts'
 import { STATUS, UsageProblem, type World } from './world.ts'
 
 /** Most values that one sweep plans: more than a table or a picture can show. */
@@ -22,15 +23,20 @@ const MOST = 500
 /** The stock as it stands; with `--set` as it stands and as it would be; with `--sweep` over a range of one value. */
 export function stockCommand(file: string, options: Options, world: World): number {
   if (options.sweep !== undefined) return sweep(file, options.sweep, options, world)
-  return options.set ? sideBySide(file, options, world) : show(file, options, world, stock)
+  return options.set
+    ? sideBySide(file, options, world)
+    : showPlanned(planSide(file, options, world), options, world, stock)
 }
+
+const planSide = (file: string, options: Options, world: World) =>
+  planWith(file, options, world, (part, shop, { request }) => planStockSide(part, shop, request))
 
 function sideBySide(file: string, options: Options, world: World): number {
   const { set, ...plain } = options
-  const before = planFile(file, plain, world)
-  const after = planFile(file, options, world)
+  const before = planSide(file, plain, world)
+  const after = planSide(file, options, world)
   if (options.json) {
-    const side = (plan: Plan | undefined, findings: readonly Finding[]) => (plan ? stock.data(plan) : { findings })
+    const side = (plan: StockSide | undefined, findings: readonly Finding[]) => (plan ? stock.data(plan) : { findings })
     const both = { set, before: side(before.plan, before.findings), after: side(after.plan, after.findings) }
     world.out(`${JSON.stringify(both, null, 2)}\n`)
   } else if (before.plan && after.plan) {
@@ -40,7 +46,7 @@ function sideBySide(file: string, options: Options, world: World): number {
   return hasErrors(after.findings) ? STATUS.errors : STATUS.fine
 }
 
-function comparison(before: Plan, after: Plan, { units }: Options): string {
+function comparison(before: StockSide, after: StockSide, { units }: Options): string {
   const mm = (value: number | undefined): string => (value === undefined ? '' : length(value, units))
   const rows = after.stock.map(entry => {
     const same = before.stock.find(
@@ -63,7 +69,7 @@ function comparison(before: Plan, after: Plan, { units }: Options): string {
     { head: 'case', align: 'right' as const },
     { head: '' },
   ]
-  const order = ({ case: ordered }: Plan): string =>
+  const order = ({ case: ordered }: StockSide): string =>
     ordered
       ? `${length(ordered.ordered.least, units, 2)} to ${length(ordered.ordered.most, units, 2)} ${units}`
       : 'none'
@@ -87,7 +93,7 @@ function sweep(file: string, text: string, options: Options, world: World): numb
   }
   const changedTo = changer(path, loaded, loaded.part, loaded.shop)
   const swept = planSweep(values, value => {
-    const changed = changedTo(String(value))
+    const changed = changedTo(value)
     if ('findings' in changed && !hasErrors(findings)) findings.push(...changed.findings)
     return changed
   })
@@ -98,14 +104,14 @@ function sweep(file: string, text: string, options: Options, world: World): numb
 }
 
 /** Reads again only the file that the path belongs to. */
-function changer(path: string, { file, texts }: Loaded, part: Part, shop: Shop): (value: string) => Changed {
+function changer(path: string, { file, texts }: Loaded, part: Part, shop: Shop): (value: number) => Changed {
   const isShop = fileOfSetting(path) === 'shop'
+  const { withNumber, findings } = isShop
+    ? openForNumbers(texts.shop, texts.shopFile, path, 'shop')
+    : openForNumbers(texts.part, file, path, 'part')
+  if (!withNumber) return () => ({ findings })
   return value => {
-    const set = isShop
-      ? setValues(texts.shop, texts.shopFile, [{ path, value }], 'shop')
-      : setValues(texts.part, file, [{ path, value }])
-    if (set.text === undefined) return { findings: set.findings }
-    const read = isShop ? readShop(set.text, texts.shopFile) : readPart(set.text, file)
+    const read = isShop ? shopFrom(withNumber(value)) : partFrom(withNumber(value))
     const changed = { part, shop, ...read }
     return hasErrors(read.findings) ? { findings: read.findings } : { part: changed.part, shop: changed.shop }
   }

@@ -2,7 +2,7 @@ import type { Plan } from '../plan/plan.ts'
 import type { Working } from '../working.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
-import type { View } from './show.ts'
+import type { View } from './view.ts'
 
 export const workings: View = {
   data: ({ part, workings, findings }) => ({ part, workings, findings }),

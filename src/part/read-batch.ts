@@ -2,6 +2,7 @@ import { byPlace, type Finding, hasErrors } from '../finding.ts'
 import { isDate } from './date.ts'
 import { openDocument, present } from './open-document.ts'
 import { validateBatch } from './validators.ts'
+import { openYaml } from './yaml-source.ts'
 
 /** What a batch file says; the command line may say the rest. */
 export type BatchFile = {
@@ -18,8 +19,9 @@ export type ReadBatch = { readonly batch?: BatchFile; readonly findings: readonl
 
 /** Reads a batch file. `file` is what findings call it. */
 export function readBatch(text: string, file: string): ReadBatch {
-  const { document, findings } = openDocument(text, file, validateBatch)
-  if (!document) return { findings }
+  const { source, findings } = openYaml(text, file)
+  if (!source) return { findings }
+  const document = openDocument(source, validateBatch)
   const view = document.root.into('batch')
   const date = view?.text('date')
   if (date !== undefined && !isDate(date)) {

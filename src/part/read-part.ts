@@ -9,6 +9,7 @@ import { readMaterial } from './read-material.ts'
 import { readPorts } from './read-port.ts'
 import { validatePart } from './validators.ts'
 import type { View } from './view.ts'
+import { openYaml, type YamlSource } from './yaml-source.ts'
 
 /** A part, when the file has no errors; the findings either way, sorted by place. */
 export type ReadPart = { readonly part?: Part; readonly findings: readonly Finding[] }
@@ -18,9 +19,14 @@ export type ReadPart = { readonly part?: Part; readonly findings: readonly Findi
  * `file` is what findings call it. Never throws on what a file says.
  */
 export function readPart(text: string, file: string): ReadPart {
-  const { document, findings } = openDocument(text, file, validatePart)
-  if (!document) return { findings: byPlace(findings) }
-  const part = partOf(document.root, document.source.places, file)
+  const { source, findings } = openYaml(text, file)
+  return source ? partFrom(source) : { findings: byPlace(findings) }
+}
+
+/** The same of a file that has been read as YAML. */
+export function partFrom(source: YamlSource): ReadPart {
+  const document = openDocument(source, validatePart)
+  const part = partOf(document.root, source.places, source.file)
   if (!part || hasErrors(document.findings)) return { findings: byPlace(document.findings) }
   const all = byPlace([...document.findings, ...checkPart(part)])
   return hasErrors(all) ? { findings: all } : { part, findings: all }

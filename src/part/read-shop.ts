@@ -8,6 +8,7 @@ import { readMeasured, readReached } from './read-measured.ts'
 import { readNcWords, readPortChecks } from './read-port-settings.ts'
 import { readFirms, readGauges, readMachines, readTools } from './read-shop-lists.ts'
 import { validateShop } from './validators.ts'
+import { openYaml, type YamlSource } from './yaml-source.ts'
 
 /** A shop, when the file has no errors; the findings either way, sorted by place. */
 export type ReadShop = { readonly shop?: Shop; readonly findings: readonly Finding[] }
@@ -18,9 +19,13 @@ export type ReadShop = { readonly shop?: Shop; readonly findings: readonly Findi
  * figure whether the works gave it.
  */
 export function readShop(text: string, file: string): ReadShop {
-  const { document, findings } = openDocument(text, file, validateShop)
-  if (!document) return { findings }
-  const { root, source } = document
+  const { source, findings } = openYaml(text, file)
+  return source ? shopFrom(source) : { findings }
+}
+
+/** The same of a file that has been read as YAML. */
+export function shopFrom(source: YamlSource): ReadShop {
+  const { root, findings } = openDocument(source, validateShop)
   const built = BUILT_IN_SHOP
   const shop: Shop = {
     name: root.into('shop')?.text('name') ?? built.name,
@@ -36,8 +41,8 @@ export function readShop(text: string, file: string): ReadShop {
     ...readNcWords(root),
     set: new Set([...source.places.keys()].filter(pointer => pointer !== '')),
     places: source.places,
-    file,
+    file: source.file,
   }
-  const sorted = byPlace(document.findings)
+  const sorted = byPlace(findings)
   return hasErrors(sorted) ? { findings: sorted } : { shop, findings: sorted }
 }

@@ -3,8 +3,8 @@ import { withValue } from './edit-yaml.ts'
 import part from './part.schema.json' with { type: 'json' }
 import { type PathSchema, resolvePath } from './setting-path.ts'
 import shop from './shop.schema.json' with { type: 'json' }
-import { openYaml, parseYaml } from './yaml-source.ts'
-import { walk } from './yaml-walk.ts'
+import { openYaml, parseYaml, type YamlSource } from './yaml-source.ts'
+import { step, walk } from './yaml-walk.ts'
 
 /** A value to put into a file before it is read: `stock.bore` and `0.16`. */
 export type Setting = { readonly path: string; readonly value: string }
@@ -53,6 +53,36 @@ export function setValues(
     } else edited = withValue(edited, resolved.steps, flow)
   }
   return findings.length > 0 ? { findings } : { text: edited, findings }
+}
+
+/** Stands where each value of a sweep goes: a character for private use, which no file has. */
+const HERE = '\uE000'
+
+/** The file with one number after another in the place of `path`, read as YAML only once. */
+export function openForNumbers(
+  text: string,
+  file: string,
+  path: string,
+  kind: 'part' | 'shop',
+): { readonly withNumber?: (value: number) => YamlSource; readonly findings: readonly Finding[] } {
+  const set = setValues(text, file, [{ path, value: HERE }], kind)
+  if (set.text === undefined) return { findings: set.findings }
+  const { source, findings } = openYaml(set.text, file)
+  if (!source) return { findings }
+  const withNumber = (value: number): YamlSource => {
+    const written = new Map(source.written)
+    const put = (data: unknown, pointer: string): unknown => {
+      if (data === HERE) {
+        written.set(pointer, String(value))
+        return value
+      }
+      if (Array.isArray(data)) return data.map((item, index) => put(item, pointer + step(index)))
+      if (data === null || typeof data !== 'object') return data
+      return Object.fromEntries(Object.entries(data).map(([key, inner]) => [key, put(inner, pointer + step(key))]))
+    }
+    return { ...source, data: put(source.data, '') as YamlSource['data'], written }
+  }
+  return { withNumber, findings }
 }
 
 /** The value as it may stand anywhere in a file: quoted when it would otherwise be read as something else. */

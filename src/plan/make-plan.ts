@@ -1,16 +1,14 @@
 import type { BatchRequest } from '../batch/batch.ts'
-import { planBatch } from '../batch/plan-batch.ts'
 import { planCutting } from '../cutting/plan-cutting.ts'
-import { byPlace, type Finding, hasErrors } from '../finding.ts'
+import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
 import type { Part } from '../part/part.ts'
 import { planPorts } from '../ports/plan-ports.ts'
 import type { Operation } from '../route/operation.ts'
-import { planRoute } from '../route/plan-route.ts'
 import type { Shop } from '../shop/shop.ts'
-import { planStock } from '../stock/plan-stock.ts'
 import type { OperationSize, Shape } from '../stock/stock.ts'
 import { withBatchChances } from '../stock/with-chances.ts'
+import { beginPlan } from './begin-plan.ts'
 import type { Plan, PlannedOperation } from './plan.ts'
 
 /** What the plan is issued under. Given, since the planner has no clock and reads no file. */
@@ -27,15 +25,14 @@ export type Planned = { readonly plan?: Plan; readonly findings: readonly Findin
 
 /** Assembles the Plan from every room, in the order that each needs the ones before. Computes nothing itself. */
 export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: Issue): Planned {
-  const route = planRoute(part, shop)
-  if (hasErrors(route.findings)) return { findings: byPlace(route.findings) }
+  const begun = beginPlan(part, shop, request)
+  if (!begun.rooms) return { findings: begun.findings }
+  const { route, stock, batch } = begun.rooms
   const { operations } = route
 
-  const stock = planStock(part, shop, operations)
   const ports = stock.asMilled
     ? planPorts(part, shop, stock.asMilled)
     : { ports: [], sizes: [], findings: [], workings: [] }
-  const batch = planBatch(part, shop, request, operations, stock.need)
 
   const sizes = new Map<number, readonly OperationSize[]>(
     operations.map(operation => [

@@ -55,3 +55,8 @@ export type Plan = {
   readonly date: string
   readonly program: string
 }
+
+/** What the stock is judged on: the Plan as far as no port, tool or gauge is needed. */
+export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'ladders' | 'case' | 'findings'> & {
+  readonly operations: readonly Operation[]
+}

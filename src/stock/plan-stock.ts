@@ -82,7 +82,10 @@ export function planStock(
     axial: chart,
     need: blankNeed(sized),
     findings: [...settled.planned.findings, ...judged.findings, ...chartFindings, ...unusedStock(part, solved)],
-    workings: [...settled.planned.workings, ...notebook.workings],
+    // Written out only when read: who asks for the margins alone does not pay for the text.
+    get workings() {
+      return [...settled.planned.workings, ...notebook.workings]
+    },
   }
 }
 

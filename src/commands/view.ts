@@ -1,0 +1,25 @@
+import { type Finding, hasErrors } from '../finding.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { Options } from './options.ts'
+import { reportBeside } from './report.ts'
+import { STATUS, type World } from './world.ts'
+
+export type View<P = Plan> = {
+  /** For a person at a terminal. */
+  readonly text: (plan: P, options: Options) => string
+  /** The part of the Plan that `--json` prints. */
+  readonly data: (plan: P) => unknown
+}
+
+/** One side of a plan: text, or with `--json` plain data and nothing else on standard output. */
+export function showPlanned<P>(
+  { plan, findings }: { readonly plan?: P; readonly findings: readonly Finding[] },
+  options: Options,
+  world: World,
+  { text, data }: View<P>,
+): number {
+  if (options.json) world.out(`${JSON.stringify(plan ? data(plan) : { findings }, null, 2)}\n`)
+  else if (plan) world.out(text(plan, options))
+  reportBeside(findings, world)
+  return hasErrors(findings) ? STATUS.errors : STATUS.fine
+}
