@@ -9,13 +9,13 @@ import type { View } from './view.ts'
 
 export const plan: View = {
   data: whole => whole,
-  text: (whole, options) =>
+  text: (whole, options, colour) =>
     [
       heading(whole),
       materialLine(whole, options),
       sizeTable(whole, options),
-      withoutHeading(stock.text(whole, options)),
-      whole.ports.length === 0 ? '' : withoutHeading(ports.text(whole, options)),
+      withoutHeading(stock.text(whole, options, colour)),
+      whole.ports.length === 0 ? '' : withoutHeading(ports.text(whole, options, colour)),
     ].join('\n'),
 }
 

@@ -85,7 +85,8 @@ function describe(world: World, ended: (status: number) => void): Command {
     .argument('<part>', PART)
     .option('--set <path=value>', 'plan again with this value changed, and show both; may be given again', gathered)
     .option('--sweep <path=from:to:step>', 'plan with every value from one to the other, and show the margins')
-    .action(async (file, options) => ended((await import('./what-if.ts')).stockCommand(file, options, world)))
+    .option('--svg <dir>', 'write the picture of a sweep into this folder')
+    .action(async (file, options) => ended(await (await import('./what-if.ts')).stockCommand(file, options, world)))
   planning(
     command(
       'ports',

@@ -1,6 +1,6 @@
 import { fixed, hardness, hours, length } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
-import type { StockEntry } from '../stock/stock.ts'
+import type { StockEntry, Verdict } from '../stock/stock.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
 import { table } from './table.ts'
@@ -14,11 +14,11 @@ export const stock: View<StockSide> = {
     ladders,
     findings,
   }),
-  text: (plan, options) =>
-    [heading(plan), stockTable(plan, options), caseLines(plan, options), plainWords(plan, options)].join('\n'),
+  text: (plan, options, colour) =>
+    [heading(plan), stockTable(plan, options, colour), caseLines(plan, options), plainWords(plan, options)].join('\n'),
 }
 
-function stockTable({ stock, operations }: StockSide, { units }: Options): string {
+function stockTable({ stock, operations }: StockSide, { units }: Options, colour: boolean): string {
   const nameOf = (number: number): string => operations.find(operation => operation.number === number)?.name ?? ''
   return table(
     [
@@ -45,10 +45,16 @@ function stockTable({ stock, operations }: StockSide, { units }: Options): strin
       length(perSide.needed, units),
       signed(margin.cleanUp, units),
       margin.case === undefined ? '' : signed(margin.case, units),
-      verdict,
+      inColour(verdict, colour),
     ]),
   )
 }
+
+const COLOUR: Readonly<Record<Verdict, string>> = { ok: '32', thin: '33', deep: '33', impossible: '31' }
+
+/** Good in green, bad in red: the word says it all without. */
+export const inColour = (verdict: Verdict, colour: boolean): string =>
+  colour ? `\u001b[${COLOUR[verdict]}m${verdict}\u001b[0m` : verdict
 
 const signed = (value: number, units: Options['units']): string => `${value < 0 ? '' : '+'}${length(value, units)}`
 

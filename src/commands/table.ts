@@ -1,7 +1,10 @@
+import { stripVTControlCharacters } from 'node:util'
+
 /** A column of a table on the terminal: numbers to the right, words to the left. */
 export type Column = { readonly head: string; readonly align?: 'left' | 'right' }
 
-const widthOf = (text: string): number => [...text].length
+/** Letters that show: what sets a colour takes no room. */
+const widthOf = (text: string): number => [...stripVTControlCharacters(text)].length
 
 /** Rows in columns two spaces apart, the head ruled off; trailing blanks are cut. */
 export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string {

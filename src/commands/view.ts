@@ -6,7 +6,7 @@ import { STATUS, type World } from './world.ts'
 
 export type View<P = Plan> = {
   /** For a person at a terminal. */
-  readonly text: (plan: P, options: Options) => string
+  readonly text: (plan: P, options: Options, colour: boolean) => string
   /** The part of the Plan that `--json` prints. */
   readonly data: (plan: P) => unknown
 }
@@ -19,7 +19,7 @@ export function showPlanned<P>(
   { text, data }: View<P>,
 ): number {
   if (options.json) world.out(`${JSON.stringify(plan ? data(plan) : { findings }, null, 2)}\n`)
-  else if (plan) world.out(text(plan, options))
+  else if (plan) world.out(text(plan, options, world.terminal.colour))
   reportBeside(findings, world)
   return hasErrors(findings) ? STATUS.errors : STATUS.fine
 }

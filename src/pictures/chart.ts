@@ -44,8 +44,8 @@ export function footAxis(axis: Axis, y: Point, step: number, title: string): rea
   ]
 }
 
-/** An axis up the left of a chart, figures to its left, its title above it. */
-export function sideAxis(axis: Axis, x: Point, step: number, title: string): readonly Mark[] {
+/** An axis up the left of a chart, figures to its left, its title above it where it has one. */
+export function sideAxis(axis: Axis, x: Point, step: number, title?: string): readonly Mark[] {
   return [
     line({ x, y: axis.start }, { x, y: axis.end }, THIN),
     ...ticksOf(axis, step).flatMap(value => {
@@ -55,7 +55,9 @@ export function sideAxis(axis: Axis, x: Point, step: number, title: string): rea
         text({ x: x - 5, y: y + 3 }, value.toFixed(placesOf(step)), { anchor: 'end', size: SMALL }),
       ]
     }),
-    text({ x, y: Math.min(axis.start, axis.end) - 6 }, title, { anchor: 'middle', size: SMALL }),
+    ...(title === undefined
+      ? []
+      : [text({ x, y: Math.min(axis.start, axis.end) - 6 }, title, { anchor: 'middle', size: SMALL })]),
   ]
 }
 

@@ -1,3 +1,4 @@
+import { stripVTControlCharacters } from 'node:util'
 import { describe, expect, it } from 'vitest'
 import { run } from '../../src/commands/program.ts'
 import { demo, desk } from './fake-world.ts'
@@ -73,6 +74,30 @@ describe('what if', () => {
     const world = desk(liner)
     expect(await run(['stock', 'liner.yaml', '--set', 'stock.boer=0.3'], world)).toBe(1)
     expect(world.complained()).toMatch(/input\/unknown-setting {2}stock\.boer cannot be set.*\n {2}hint: .*bore/)
+  })
+
+  it('--sweep --svg draws the margins, shaded where both ends hold', async () => {
+    const world = desk(liner)
+    const swept = ['stock', 'liner.yaml', '--sweep', 'stock.bore=0.10:0.40:0.02']
+    expect(await run([...swept, '--svg', 'pictures'], world)).toBe(0)
+    const [name, drawn] = [...world.files].find(([path]) => path.endsWith('.svg')) ?? []
+    expect(world.printed().trimEnd().split('\n').at(-1)).toBe(name)
+    expect(String(drawn)).toMatch(
+      /^<svg [^>]*viewBox="0 0 510 380".*<title>Margins of .* from 0\.1 to 0\.4\. Both ends hold/,
+    )
+    expect(await run(['stock', 'liner.yaml', '--svg', 'pictures'], world)).toBe(2)
+    expect(world.complained()).toMatch(/--svg draws a sweep/)
+  })
+
+  it('verdicts are coloured on a terminal that shows colour, and the columns stay where they are', async () => {
+    const plain = desk(liner)
+    const coloured = { ...desk(liner), terminal: { out: true, err: false, colour: true } }
+    const printed: string[] = []
+    await run(['stock', 'liner.yaml'], plain)
+    await run(['stock', 'liner.yaml'], { ...coloured, out: text => void printed.push(text) })
+    const out = printed.join('')
+    expect(out).toContain('\u001b[32mok\u001b[0m')
+    expect(stripVTControlCharacters(out)).toBe(plain.printed())
   })
 
   it('--sweep plans every value, ends included', async () => {
