@@ -68,15 +68,22 @@ type StockCode =
   | 'stock/thin'
   | 'stock/unused'
 
-/** Plated surfaces: src/stock/plan-plating. */
+/** Plated surfaces: src/stock/plating-findings, src/part/check-names. */
 type PlatingCode =
   | 'plating/bake'
   | 'plating/bake-unknown'
+  | 'plating/hardness'
+  | 'plating/hone-stock'
   | 'plating/material'
+  | 'plating/no-honing-data'
   | 'plating/on-case'
   | 'plating/phosphate'
   | 'plating/port-edges'
+  | 'plating/port-timing'
+  | 'plating/surface'
   | 'plating/thickness'
+  | 'plating/too-thick'
+  | 'plating/too-thin'
 
 /** What the hardener is asked for: src/stock/plan-case. */
 type CaseCode =

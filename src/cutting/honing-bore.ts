@@ -17,6 +17,7 @@ import {
   LAST_STONE_STOCK,
   STONE_RULES,
 } from '../handbook/honing-data.ts'
+import { platingOf } from '../handbook/plating.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import type { Roughness } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
@@ -33,9 +34,22 @@ const USUAL_ROUGHNESS: Roughness = 0.5
 
 /** Hones the bore bands that change: stock with coarse stones where there is more than the last ones take, then the last. */
 export function honeBore(task: CuttingTask): PlannedCuts {
-  const cuts = boreCuts(task.before, task.after)
+  const cuts = boreCuts(task.before, task.after).filter(({ feature }) => !isPlated(task, feature))
   const steps = cuts.flatMap(cut => honeBand(task, cut))
   return { steps, each: cuts.length > 0 ? SHOP_TIMES.wash : 0 }
+}
+
+/** Stones and rates here are for steel and iron: what a plated layer wants, its stones' maker says. */
+function isPlated({ part: { plating }, operation, report }: CuttingTask, feature: string): boolean {
+  if (!plating || operation.purpose !== 'hone-bore' || plating.surface !== feature) return false
+  report({
+    code: 'plating/no-honing-data',
+    severity: 'warning',
+    message: `${feature}: there are no stones, speeds or times on hand for honing ${plating.process}: the operation has no steps and counts no time`,
+    hint: `${platingOf(plating.process)?.honedWith ?? 'ask the plater'}; or send it to a firm that hones plated bores`,
+    path: plating.path,
+  })
+  return true
 }
 
 function honeBand(task: CuttingTask, cut: BandCut): readonly Step[] {

@@ -39,6 +39,7 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'grind-outside': grindOutside,
   'grind-bore': grindBore,
   'grind-top': grindTop,
+  'hone-for-plating': honeBore,
   'hone-bore': honeBore,
   mark,
   'check-blanks-before-sending': checkBlanks,
@@ -47,6 +48,8 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'check-on-return': check,
   'check-before-finishing': check,
   'check-after-finishing': check,
+  'check-before-plating': check,
+  'check-after-plating': check,
   'final-inspection': check,
 }
 

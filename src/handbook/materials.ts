@@ -87,3 +87,11 @@ export const materialOf = (written: string): MaterialEntry | undefined => BY_NAM
 
 /** Every name that `materialOf` knows, for suggestions. */
 export const MATERIAL_NAMES: readonly string[] = MATERIALS.flatMap(({ grade, aliases }) => [grade, ...aliases])
+
+const NO_STEEL: ReadonlySet<MaterialGroup> = new Set(['grey iron', 'ductile iron', 'wrought aluminium', 'bronze'])
+
+/** Whether a grade is a steel: iron castings, aluminium and bronze are not. A grade that is not listed is taken for one. */
+export function isSteel(grade: string): boolean {
+  const group = materialOf(grade)?.group
+  return group === undefined || !NO_STEEL.has(group)
+}

@@ -8,6 +8,15 @@ export type Plating = {
   readonly thickness: Range
   /** Plated on top, to be honed off. */
   readonly honeStock: Range
+  /** Held by the bath on the mean layer of a piece, either way. */
+  readonly tolerance: number
+  /** How much thinner or thicker the layer of one piece is at its worst place than in the mean, edges apart. */
+  readonly unevenness: number
+  /** Roughness height as plated, µm: what the hone must go through. */
+  readonly roughness: number
+  /** Of the layer, HV. */
+  readonly hardness: { readonly least: number; readonly most: number }
+  readonly hardnessOf: string
   /** Broken on every port edge before plating. */
   readonly portChamfer: { readonly least: number; readonly most: number }
   /** Deposited in an hour, µm. */
@@ -20,21 +29,33 @@ export type Plating = {
 /** Common practice, no source: edges carry a heavy build-up. */
 const CHAMFER = { least: 0.5, most: 1 }
 
+/** Common practice, no source: a plating of 0.1 mm comes within a hundredth, and half of that uneven. */
+const BATH = { tolerance: 0.01, unevenness: 0.005, roughness: 4 }
+
+/** A thickness without a tolerance may be this share under. Common practice, no source. */
+export const BARE_THICKNESS_SHARE = 0.25
+
 export const PLATINGS: readonly Plating[] = [
   {
     coating: 'hard chrome',
     thickness: { least: 0.05, usual: 0.08, most: 0.12 },
     honeStock: { least: 0.02, usual: 0.03, most: 0.05 },
+    ...BATH,
+    hardness: { least: 900, most: 1100 },
+    hardnessOf: 'chrome layer: a technical text on race liners',
     portChamfer: CHAMFER,
     rate: { least: 25, most: 30 },
     honedWith: 'hone with stones for chrome; lap the build-up off the port edges first',
-    ringPartner: 'cast-iron rings: never chrome on chrome (aviation texts on chrome barrels)',
+    ringPartner: 'cast iron, never chrome on chrome (aviation texts on chrome barrels)',
     source: 'thickness and stock common practice, no source; rate general hard-chrome texts',
   },
   {
     coating: 'nickel silicon carbide',
     thickness: { least: 0.064, usual: 0.075, most: 0.089 },
     honeStock: { least: 0.015, usual: 0.025, most: 0.04 },
+    ...BATH,
+    hardness: { least: 600, most: 600 },
+    hardnessOf: 'nickel matrix, about, with particles of 3 µm that are harder: repair-shop article',
     portChamfer: CHAMFER,
     honedWith: 'hone with diamond only; no ball hone in a ported bore',
     ringPartner: 'as the ring maker says',
@@ -72,26 +93,58 @@ export const boreAsPlated: Formula<'d_pre' | 't' | 's'> = formula({
   value: ({ d_pre, t, s }) => d_pre - 2 * (t + s),
 })
 
-export const outsideBeforePlating: Formula<'D' | 't'> = formula({
-  symbol: 'D_pre',
-  meaning: 'outside before plating',
+const width = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 10 })
+const u = width('how much thinner or thicker the layer is at its worst place')
+const f = width('form error of the bore under the layer, radial')
+const LAYER = 'derived: the layer lies between the bore before plating and the bore that is measured'
+
+export const layerLeast: Formula<'d_pre' | 'd' | 'u' | 'f'> = formula({
+  symbol: 't_least',
+  meaning: 'least coating per side, at the worst place',
   unit: 'mm',
-  expression: 'D - 2 * t',
-  inputs: { D: diameter('finished outside'), t },
-  source: SIZES,
-  example: { given: { D: 60, t: 0.075 }, gives: 59.85, digits: 3 },
-  value: ({ D, t }) => D - 2 * t,
+  expression: '(d_pre - d) / 2 - u - f',
+  inputs: {
+    d_pre: diameter('lower limit of the bore before plating'),
+    d: diameter('upper limit of the bore now'),
+    u,
+    f,
+  },
+  source: LAYER,
+  example: { given: { d_pre: 60.15, d: 60.013, u: 0.005, f: 0.0005 }, gives: 0.063, digits: 3 },
+  value: ({ d_pre, d, u, f }) => (d_pre - d) / 2 - u - f,
 })
 
-export const outsideAsPlated: Formula<'D_pre' | 't' | 's'> = formula({
-  symbol: 'D_plated',
-  meaning: 'outside as plated',
+export const layerMost: Formula<'d_pre' | 'd' | 'u' | 'f'> = formula({
+  symbol: 't_most',
+  meaning: 'most coating per side, at the worst place',
   unit: 'mm',
-  expression: 'D_pre + 2 * (t + s)',
-  inputs: { D_pre: diameter('outside before plating'), t, s },
-  source: SIZES,
-  example: { given: { D_pre: 59.85, t: 0.075, s: 0.025 }, gives: 60.05, digits: 3 },
-  value: ({ D_pre, t, s }) => D_pre + 2 * (t + s),
+  expression: '(d_pre - d) / 2 + u + f',
+  inputs: {
+    d_pre: diameter('upper limit of the bore before plating'),
+    d: diameter('lower limit of the bore now'),
+    u,
+    f,
+  },
+  source: LAYER,
+  example: { given: { d_pre: 60.163, d: 60, u: 0.005, f: 0.0005 }, gives: 0.087, digits: 3 },
+  value: ({ d_pre, d, u, f }) => (d_pre - d) / 2 + u + f,
+})
+
+export const thicknessToAim: Formula<'t_asked' | 'T_pre' | 'T_end' | 'u' | 'f'> = formula({
+  symbol: 't',
+  meaning: 'coating per side to aim at, so that the least asked is left everywhere',
+  unit: 'mm',
+  expression: 't_asked + (T_pre + T_end) / 4 + u + f',
+  inputs: {
+    t_asked: width('least coating asked per side'),
+    T_pre: width('tolerance of the bore before plating'),
+    T_end: width('tolerance of the finished bore'),
+    u,
+    f,
+  },
+  source: 'derived: geometry, middle to middle',
+  example: { given: { t_asked: 0.06, T_pre: 0.013, T_end: 0.013, u: 0.005, f: 0.0005 }, gives: 0.072, digits: 3 },
+  value: ({ t_asked, T_pre, T_end, u, f }) => t_asked + (T_pre + T_end) / 4 + u + f,
 })
 
 export const depositionTime: Formula<'t' | 's' | 'v'> = formula({

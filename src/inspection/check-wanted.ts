@@ -60,7 +60,7 @@ function onReturn(
   if (casePlan && sent.some(hardens)) return hardeningWanted(part, casePlan, where)
   const relieved = casePlan?.order?.stressRelief
   return [
-    ...(relieved !== undefined && sent.some(({ process }) => process === 'stress-relieve')
+    ...(relieved !== undefined && sent.some(({ purpose }) => purpose === 'stress-relieve')
       ? [
           toReadOff(
             'furnace chart',

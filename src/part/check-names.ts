@@ -27,6 +27,7 @@ export function checkNames(part: Part): readonly PartFault[] {
   }
   return [
     ...faults,
+    ...unknownPlated(part),
     ...unknownMasks(part, [...new Set([...RESERVED.filter(n => n !== 'length'), ...named.map(n => n.name)])]),
   ]
 }
@@ -39,4 +40,29 @@ function unknownMasks({ hardening }: Part, known: readonly string[]): readonly P
     const path = `${hardening?.path}/masked/${index}`
     return [{ code: 'input/unknown-surface', message, hint: suggestionOrList(name, known, 'surfaces'), path }]
   })
+}
+
+/** Only a bore is plated. */
+function unknownPlated({ plating, bore, outside }: Part): readonly PartFault[] {
+  if (!plating || bore.some(({ name }) => name === plating.surface)) return []
+  const { surface, path } = plating
+  const names = bore.map(({ name }) => name)
+  const elsewhere = ['outside', 'top', 'bottom', 'length', ...outside.map(({ name }) => name)].includes(surface)
+  return elsewhere
+    ? [
+        {
+          code: 'plating/surface',
+          message: `plating is planned for a bore only, not for ${surface}`,
+          hint: names.length > 0 ? `one of: ${names.join(', ')}` : 'give body: bore:',
+          path: `${path}/surface`,
+        },
+      ]
+    : [
+        {
+          code: 'input/unknown-surface',
+          message: `plating: the part has no bore "${surface}"`,
+          hint: names.length > 0 ? suggestionOrList(surface, names, 'bores') : 'give body: bore:',
+          path: `${path}/surface`,
+        },
+      ]
 }

@@ -1,3 +1,4 @@
+import { platingOf } from '../handbook/plating.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
 
@@ -46,7 +47,7 @@ export function checkPlausible(part: Part): readonly PartFault[] {
 /** mm; a pin or sleeve smaller than this is rarer than a file in inches. */
 const SMALLEST_OUTSIDE = 6
 
-function proportionsOf({ kind, bore, outside, length, engine, ports }: Part): readonly Proportion[] {
+function proportionsOf({ kind, bore, outside, length, engine, ports, plating }: Part): readonly Proportion[] {
   // The bore of a pin only saves weight, and may be as small as a drill.
   const [hole] = kind === 'pin' ? outside : bore
   const against = hole && { to: hole.name, reference: hole.size.nominal, referencePath: sizePath(hole.path) }
@@ -59,6 +60,7 @@ function proportionsOf({ kind, bore, outside, length, engine, ports }: Part): re
     ...(engine && stroke
       ? [{ name: 'rod', value: engine.rod, path: '/engine/rod', ...stroke, from: 0.6, upTo: 6 }]
       : []),
+    ...platingProportion(plating),
     ...(against ? [{ ...lengthEntry, ...against, from: 0.3, upTo: 15 }] : []),
     ...(against
       ? outside.map(band => ({
@@ -94,6 +96,27 @@ function proportionsOf({ kind, bore, outside, length, engine, ports }: Part): re
               ]),
         ])
       : []),
+  ]
+}
+
+/** Thickness against what is usual: far under it, it may be an inch figure. */
+function platingProportion(plating: Part['plating']): readonly Proportion[] {
+  const usual = plating && platingOf(plating.process)?.thickness.usual
+  if (!plating || usual === undefined) return []
+  const path = `${plating.path}/thickness`
+  const { aim, least } = plating.thickness
+  const to = `the usual ${plating.process},`
+  return [
+    {
+      name: 'thickness',
+      value: aim ?? least,
+      path,
+      to,
+      reference: usual,
+      referencePath: path,
+      from: 0.2,
+      upTo: Infinity,
+    },
   ]
 }
 

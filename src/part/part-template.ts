@@ -42,6 +42,9 @@ body:
 # As left after finishing. Delete it for a liner that is not hardened.
 hardening: {process: gas nitriding, hardness: min 550 HV, depth: min 0.20}
 
+# A bore that is plated and honed to size: hard chrome, or nickel silicon carbide. Thickness per side as left after honing.
+# plating: {process: nickel silicon carbide, thickness: 0.075}
+
 # Stock on diameter for the finishing after hardening; without it the planner chooses.
 # stock: {outside: 0.20, bore: 0.20, hone: 0.03}
 

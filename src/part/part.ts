@@ -71,11 +71,32 @@ export type Hardening = {
   readonly path: string
 }
 
+export type PlatingProcess = 'hard chrome' | 'nickel silicon carbide'
+
+/** A surface that is built up by plating and honed to size. The thickness is per side, as left after honing. */
+export type PartPlating = {
+  readonly process: PlatingProcess
+  /** A band of the bore, by name. */
+  readonly surface: string
+  readonly thickness: {
+    readonly least: Millimetre
+    readonly most?: Millimetre
+    /** What the sizes are worked from; left out, the planner chooses the least that leaves what is asked. */
+    readonly aim?: Millimetre
+  }
+  readonly hardness?: { readonly least: Vickers }
+  /** Broken on the port edges and the ends of the bore before plating, where the drawing gives it. */
+  readonly chamfer?: Millimetre
+  readonly path: string
+}
+
 /** Stock on diameter that the user fixes; a face's is on the face. What is left out, the planner chooses. */
 export type StockChoice = {
   readonly outside?: Millimetre
   readonly bore?: Millimetre
   readonly hone?: Millimetre
+  /** Honing before the bore is plated. */
+  readonly preplate?: Millimetre
   readonly lap?: Millimetre
   readonly top?: Millimetre
 }
@@ -145,6 +166,7 @@ export type Part = {
   readonly top: Face
   readonly bottom: Face
   readonly hardening?: Hardening
+  readonly plating?: PartPlating
   readonly stock: StockChoice
   readonly ports: readonly Port[]
   readonly generalTolerance: GeneralTolerance

@@ -6,6 +6,7 @@ import { readBody } from './read-body.ts'
 import { readEngine } from './read-engine.ts'
 import { readHardening } from './read-hardening.ts'
 import { readMaterial } from './read-material.ts'
+import { onBand, readPlating } from './read-plating.ts'
 import { readPorts } from './read-port.ts'
 import { validatePart } from './validators.ts'
 import type { View } from './view.ts'
@@ -47,6 +48,8 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
   const body = bodyView && readBody(bodyView, general)
   const hardeningView = root.into('hardening')
   const hardening = hardeningView && readHardening(hardeningView)
+  const platingView = root.into('plating')
+  const plating = onBand(platingView && readPlating(platingView), body?.bore ?? [])
   const ports = readPorts(root, { general, hasEngine: root.has('engine') })
   const stock = readStock(root.into('stock'))
   const waive = root.each('waive').flatMap(view => {
@@ -69,7 +72,7 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
     waive,
     places,
     file,
-    ...present({ engine, hardening }),
+    ...present({ engine, hardening, plating }),
   }
 }
 
@@ -90,5 +93,6 @@ const readStock = (view: View | undefined): StockChoice =>
     bore: view?.quantity('bore', 'length', STOCK),
     hone: view?.quantity('hone', 'length', STOCK),
     lap: view?.quantity('lap', 'length', STOCK),
+    preplate: view?.quantity('preplate', 'length', STOCK),
     top: view?.quantity('top', 'length', STOCK),
   })

@@ -46,7 +46,7 @@ export function ladderRows(
     const limits = inwardLimits(state.lower, state.upper, places)
     const taken = before && takenBetween(kind, before, { inner, outer }, entry)
     const off = own
-      .filter(({ operation }) => operation <= state.operation)
+      .filter(({ operation, margin }) => operation <= state.operation && margin.plating === undefined)
       .reduce((sum, { perSide }) => sum + perSide.most, 0)
     return {
       operation: state.operation,

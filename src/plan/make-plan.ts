@@ -77,6 +77,7 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
       ladders: stock.ladders,
       axial: stock.axial,
       ...(stock.case && { case: stock.case }),
+      ...(stock.plating && { plating: stock.plating }),
       ports: ports.ports,
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),

@@ -9,7 +9,7 @@ import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { AxialChart } from '../stock/part-chart.ts'
-import type { CasePlan, Ladder, OperationSize, Shape, StockEntry } from '../stock/stock.ts'
+import type { CasePlan, Ladder, OperationSize, PlatingPlan, Shape, StockEntry } from '../stock/stock.ts'
 import type { Working } from '../working.ts'
 
 export type PlannedOperation = Operation & {
@@ -41,6 +41,7 @@ export type Plan = {
   /** Tolerance chart of the lengths. */
   readonly axial?: AxialChart
   readonly case?: CasePlan
+  readonly plating?: PlatingPlan
   readonly ports: readonly PlannedPort[]
   /** Setting, proving and order of the ports' windows. */
   readonly fixture?: FixturePlan
@@ -57,6 +58,6 @@ export type Plan = {
 }
 
 /** What the stock is judged on: the Plan as far as no port, tool or gauge is needed. */
-export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'ladders' | 'case' | 'findings'> & {
+export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'ladders' | 'case' | 'plating' | 'findings'> & {
   readonly operations: readonly Operation[]
 }

@@ -3,6 +3,7 @@ import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
 import type { FinishingNeeds } from './needs.ts'
 import type { HardeningPurpose } from './operation.ts'
+import { platingTasks } from './plating-tasks.ts'
 import { check, type TaskSketch } from './soft-tasks.ts'
 
 /** The operation that does what the drawing calls for, and what the shop calls it. */
@@ -115,6 +116,10 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
           } as const,
         ]
       : []),
+    ...platingTasks(
+      part,
+      bore.some(name => name === part.plating?.surface),
+    ),
     ...(honed.length > 0
       ? [
           {
@@ -123,7 +128,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             process: 'hone',
             holding: 'Stand in the floating honing fixture, clamped on the end faces only, never round the wall',
             locatedBy: honed,
-            locatedAs: bore.length > 0 ? 'ground' : 'turned',
+            locatedAs: bore.length > 0 || part.plating ? 'ground' : 'turned',
             surfaces: honed,
             why: told(needs.boreHoned),
           } as const,

@@ -1,6 +1,7 @@
 import { type Limits, toleranceOf } from '../limits.ts'
 import type { Band, Part, Surface } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
+import { PLATING_HEATS } from './plating-needs.ts'
 
 /**
  * Ra that each process leaves in ordinary work, µm: finish turning 1.6 to 3.2, cylindrical grinding 0.4 to 1.6.
@@ -176,7 +177,8 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
   const needing = (bands: readonly Band[], why: (band: Band) => readonly string[]) =>
     bands.map(band => ({ band, why: why(band) })).filter(({ why }) => why.length > 0)
   // A pin's bore only saves weight.
-  const boreHoned = part.kind === 'pin' ? [] : needing(part.bore, band => because(HONED, band))
+  const boreHoned =
+    part.kind === 'pin' ? [] : needing(part.bore, band => [...because(HONED, band), ...platedReason(part, band)])
   const honed = new Set(boreHoned.map(({ band }) => band))
   return {
     outside: needing(part.outside, band => because(FINISHED_AFTER_TURNING, band)),
@@ -197,8 +199,13 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
   }
 }
 
+/** Honed whatever the drawing asks: the layer is laid on over size and comes rough. */
+const platedReason = ({ plating }: Part, { name }: Band): readonly string[] =>
+  plating?.surface === name ? [`${plating.process} comes over size and rough: it is honed to size`] : []
+
 /** Names that `waive:` may also give, beside the rules of order. */
 export const NEED_RULE_NAMES: readonly string[] = [
   ...new Set([...FINISHED_AFTER_TURNING, ...HONED, ...LAPPED].map(({ name }) => name)),
   'stress-relieved-before-nitriding',
+  ...PLATING_HEATS,
 ]

@@ -5,7 +5,7 @@ import type { Shop } from '../shop/shop.ts'
 import { finishingTasks, hardeningPurpose, hardeningTasks } from './hard-tasks.ts'
 import { houseOrOutside } from './house-or-outside.ts'
 import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
-import { HARDENING_PROCESSES, type Operation, type Purpose } from './operation.ts'
+import { HARDENING_PROCESSES, type Operation, type Process, type Purpose } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
 import { holdingWaits, reasonsFor, waivedReasons } from './reasons.ts'
 import { refusals, stressReliefWanted } from './refusals.ts'
@@ -19,6 +19,7 @@ const FINISHING: ReadonlySet<Purpose> = new Set([
   'grind-outside',
   'grind-bore',
   'grind-top',
+  'hone-for-plating',
   'hone-bore',
   'lap-outside',
 ])
@@ -57,18 +58,25 @@ export function planRoute(part: Part, shop: Shop): Route {
 }
 
 function placedIn(shop: Shop, sketch: TaskSketch, part: Part): { readonly task?: Task; readonly finding?: Finding } {
-  const { on, ...rest } = sketch
-  const where = houseOrOutside(shop, sketch.process, on)
+  const { on, at, ...rest } = sketch
+  const process = at ?? sketch.process
+  const where = houseOrOutside(shop, process, on)
   if (where) return { task: { ...rest, ...where, cautions: cautions(sketch.process) } }
   return {
     finding: {
       severity: 'error',
       code: 'route/no-place',
-      message: `${sketch.name}: neither a machine of ${shop.name} nor a firm does "${sketch.process}"${on ? ` on the ${on}` : ''}`,
-      at: placeOf(part, HARDENING_PROCESSES.has(sketch.process) ? (part.hardening?.path ?? '') : ''),
+      message: `${sketch.name}: neither a machine of ${shop.name} nor a firm does "${process}"${on ? ` on the ${on}` : ''}`,
+      at: placeOf(part, pathOf(part, process)),
       hint: `add the process to a machine or a firm of the shop file`,
     },
   }
+}
+
+/** What of the part file asks for a process. */
+function pathOf({ hardening, plating }: Part, process: Process): string {
+  if (HARDENING_PROCESSES.has(process)) return hardening?.path ?? ''
+  return process === 'plate' ? (plating?.path ?? '') : ''
 }
 
 /** Grinding or honing that goes to a firm leaves and comes back through a check, unless it comes straight from one. */
@@ -79,7 +87,7 @@ function withTrip(tasks: readonly Task[]): readonly Task[] {
   if (!first || !last) return tasks
   const guards = sent.map(({ purpose }) => purpose)
   const bench = tasks.find(({ process }) => process === 'inspect')
-  const asTask = ({ on: _, ...sketch }: TaskSketch): Task => ({
+  const asTask = ({ on: _, at: __, ...sketch }: TaskSketch): Task => ({
     ...sketch,
     place: bench?.place ?? 'house',
     workCentre: bench?.workCentre ?? '',

@@ -48,7 +48,28 @@ export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] 
       ),
     )
   }
+  findings.push(...platingRefusals(part, refuse))
   return findings
+}
+
+/** Plating is planned in the straight bore of a liner or sleeve. */
+function platingRefusals({ plating, kind, bore }: Part, refuse: Refuse): readonly Finding[] {
+  if (!plating) return []
+  const tapered = bore.some(({ name, taper = 0 }) => name === plating.surface && taper !== 0)
+  return [
+    ...(kind === 'pin' || kind === 'piston'
+      ? [refuse(plating.path, `a plated ${kind} is not planned`, 'liners and sleeves are')]
+      : []),
+    ...(tapered
+      ? [
+          refuse(
+            plating.path,
+            `${plating.surface} is closer at the top: a tapered bore that is plated is not planned`,
+            'agree its sizes before and after plating with the plater and the honer',
+          ),
+        ]
+      : []),
+  ]
 }
 
 type Refuse = (path: string, message: string, hint: string) => Finding

@@ -2,12 +2,15 @@ import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
 import type { FinishingNeeds } from './needs.ts'
 import type { Process, Purpose } from './operation.ts'
+import { chamferOf } from './plating-needs.ts'
 import type { Task } from './rules/route-rule.ts'
 
 export type TaskSketch = Omit<Task, 'place' | 'workCentre' | 'cautions' | 'name'> & {
   readonly name: string
   /** Which kind of grinder, where the process alone does not say. */
   readonly on?: 'outside' | 'bore'
+  /** Done where this other process is done, whoever else could. */
+  readonly at?: Process
 }
 
 export const cautions = (process: Process): readonly string[] => cautionsFor(process)
@@ -71,9 +74,18 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
       holding: 'Hold by hand in a padded cradle; brush the ports from the bore outward',
       locatedBy: [],
       surfaces: [...part.ports.map(({ name }) => name), 'top', 'bottom'],
-      why: ['breaks every edge while a scraper still cuts it'],
+      why: ['breaks every edge while a scraper still cuts it', ...chamfered(part)],
     },
   ]
+}
+
+/** The layer needs a larger break than a burr does. */
+function chamfered({ plating, ports }: Part): readonly string[] {
+  const chamfer = plating && chamferOf(plating)
+  if (!plating || !chamfer) return []
+  const { least, most } = chamfer
+  const edges = `${ports.length > 0 ? 'every port edge and ' : ''}both ends of ${plating.surface}`
+  return [`chamfers ${edges} ${least === most ? least : `${least} to ${most}`} mm for plating`]
 }
 
 const stressRelief = (): readonly TaskSketch[] => [

@@ -57,11 +57,12 @@ export const BUILT_IN_HABITS: Habits = {
   couponPieces: 1,
 }
 
-/** A works without a furnace sends its parts out. The name is a description, not a firm; lead time: common practice, no source. */
+/** A works without a furnace or a bath sends its parts out. The names are descriptions, not firms; lead times: common practice, no source. */
 export const BUILT_IN_FIRMS: readonly Firm[] = [
   {
     name: 'a licensed hardener',
     processes: ['nitride', 'stress-relieve', 'case-harden', 'induction-harden'],
     leadTime: 10,
   },
+  { name: 'a licensed plater', processes: ['plate'], leadTime: 15 },
 ]

@@ -1,5 +1,6 @@
 import { compoundLayer } from '../handbook/compound-layer.ts'
 import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
+import type { Plating } from '../handbook/plating.ts'
 import type { Part } from '../part/part.ts'
 import type { Operation } from '../route/operation.ts'
 import { setByShop } from '../shop/habit-key.ts'
@@ -18,8 +19,12 @@ export function withBasis(
   chains: readonly SolvedChain[],
 ): readonly StockEntry[] {
   return entries.map(entry => {
-    const solved = chains.find(({ chain }) => chain.surface === entry.surface)
-    const index = solved?.chain.finishes.findIndex(({ operation }) => operation.number === entry.operation) ?? -1
+    const finishOf = ({ chain }: SolvedChain) =>
+      chain.surface === entry.surface
+        ? chain.finishes.findIndex(({ operation }) => operation.number === entry.operation)
+        : -1
+    const solved = chains.find(chain => finishOf(chain) >= 0)
+    const index = solved ? finishOf(solved) : -1
     if (!solved || index < 0) return entry
     const first = index === 0
     const growth = first && solved.chain.cased ? measuredGrowthOf(part, shop) : undefined
@@ -62,6 +67,7 @@ function basisOf(
     from: 'measured',
     source: measuredSource(row),
   })
+  if (chain.plated) return platedBasis(chain.plated)
   if (operation.process === 'lap') return finished(FINE_GROUND)
   if (operation.process === 'hone' && operation.locatedAs === 'turned') return finished(FINE_BORED)
   const first = index === 0
@@ -129,6 +135,16 @@ const finished = ({ roughness, tolerance, source }: typeof FINE_BORED | typeof F
   { figure: 'roughness before', value: roughness, unit: 'µm', from: 'handbook', source },
   { figure: 'tolerance before', value: tolerance, unit: 'mm', from: 'handbook', source },
 ]
+
+/** What a bath leaves. */
+const platedBasis = ({ roughness, tolerance, unevenness }: Plating): readonly Basis[] => {
+  const from = { from: 'handbook', source: 'common practice, no source' } as const
+  return [
+    { figure: 'roughness as plated', value: roughness, unit: 'µm', ...from },
+    { figure: 'layer held within, either way', value: tolerance, unit: 'mm', ...from },
+    { figure: 'layer uneven by', value: unevenness, unit: 'mm', ...from },
+  ]
+}
 
 const measuredGrowthOf = (part: Part, shop: Shop): Measured | undefined =>
   part.hardening && measuredFor(part, shop, routeProcessOf(part.hardening), 'growth')

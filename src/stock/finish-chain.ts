@@ -1,6 +1,7 @@
 import { compoundLayer } from '../handbook/compound-layer.ts'
 import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import { materialOf } from '../handbook/materials.ts'
+import type { Plating } from '../handbook/plating.ts'
 import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst-place.ts'
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Band, Part, StockChoice } from '../part/part.ts'
@@ -8,7 +9,8 @@ import { axialLocator } from '../route/axial-locator.ts'
 import type { Operation, Process } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
-import type { Notebook } from '../working.ts'
+import { type Notebook, SCRATCH } from '../working.ts'
+import { platingSizes } from './plating-sizes.ts'
 import { setUpError } from './set-up-error.ts'
 
 export type SurfaceKind = 'outside' | 'bore' | 'face'
@@ -42,6 +44,8 @@ export type FinishChain = {
   /** In the order of the route; none when it is left as turned. */
   readonly finishes: readonly Finish[]
   readonly band?: Band
+  /** Of a plated bore from its plated size on: what it is plated with. */
+  readonly plated?: Plating
 }
 
 /** Every diameter of the part, and its top face when that is ground. */
@@ -51,9 +55,15 @@ export function finishChains(
   shop: Shop,
   operations: readonly Operation[],
 ): readonly FinishChain[] {
+  const plating = platingSizes(SCRATCH, part, shop)
   const chain = (kind: SurfaceKind, surface: string, path: string, final: Limits, band?: Band): FinishChain => {
     const cased = takesCase(part, kind, surface)
-    const finishing = operations.filter(({ process, surfaces }) => FINISHING.has(process) && surfaces.includes(surface))
+    const isPlated = plating?.band.name === surface
+    // A plated bore goes as far as the plating; what is honed off the layer is a chain of its own.
+    const finishing = operations.filter(
+      ({ process, purpose, surfaces }) =>
+        FINISHING.has(process) && surfaces.includes(surface) && !(isPlated && purpose === 'hone-bore'),
+    )
     const finishes = finishing.map((operation, index): Finish => {
       const error = setUpError(notebook, part, shop, operations, operation, kind, surface)
       const first = index === 0
@@ -79,7 +89,7 @@ export function finishChains(
       surface,
       kind,
       path,
-      final,
+      final: isPlated ? plating.before : final,
       softTolerance: softTolerance(shop, kind, finishes),
       cased,
       finishes,
@@ -97,8 +107,9 @@ export function finishChains(
 
 const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
 
-function stockKeyOf(kind: SurfaceKind, { process }: Operation): keyof StockChoice {
+function stockKeyOf(kind: SurfaceKind, { process, purpose }: Operation): keyof StockChoice {
   if (kind === 'face') return 'top'
+  if (purpose === 'hone-for-plating') return 'preplate'
   return process === 'hone' || process === 'lap' ? process : kind
 }
 

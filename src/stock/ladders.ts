@@ -4,7 +4,7 @@ import { roughLimits, type Sized } from './operation-sizes.ts'
 import type { Ladder } from './stock.ts'
 
 /** The limits of every diameter, and of the length that the top face is ground to, after every operation that changes it. */
-export function laddersOf({ chains, shop }: Sized, operations: readonly Operation[]): readonly Ladder[] {
+export function laddersOf({ chains, shop, plated }: Sized, operations: readonly Operation[]): readonly Ladder[] {
   const at = (purpose: Purpose, limits: Limits) =>
     operations
       .filter(operation => operation.purpose === purpose)
@@ -25,6 +25,9 @@ export function laddersOf({ chains, shop }: Sized, operations: readonly Operatio
         operation: operation.number,
         name: operation.name,
       })),
+      ...(plated?.chain.surface === chain.surface
+        ? [...at('plate', plated.soft), ...at('hone-bore', plated.chain.final)]
+        : []),
     ],
   }))
 }

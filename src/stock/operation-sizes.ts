@@ -14,6 +14,8 @@ export type Sized = {
   /** Diameters, and the top face when it is ground. */
   readonly chains: readonly SolvedChain[]
   readonly axial: AxialSizes
+  /** The plated bore from its plated size on. */
+  readonly plated?: SolvedChain
 }
 
 /** The sizes of every operation that changes one, as they must measure when it is done. The saw's are the batch's. */
@@ -39,9 +41,12 @@ function sizesAfter(sized: Sized, operation: Operation): readonly OperationSize[
     case 'case-harden':
     case 'induction-harden':
       return hardenedSizes(sized)
+    case 'plate':
+      return platedSizes(sized)
     case 'grind-outside':
     case 'grind-bore':
     case 'grind-top':
+    case 'hone-for-plating':
     case 'hone-bore':
     case 'lap-outside':
       return finishedSizes(sized, operation)
@@ -126,17 +131,28 @@ function hardenedSizes(sized: Sized): readonly OperationSize[] {
 }
 
 function finishedSizes(sized: Sized, operation: Operation): readonly OperationSize[] {
-  const round = diameters(sized).flatMap(solved => {
+  const { plated } = sized
+  const round = [...diameters(sized), ...(plated ? [plated] : [])].flatMap(solved => {
     const { chain, after } = solved
     const index = chain.finishes.findIndex(finish => finish.operation === operation)
     const limits = after[index]
     if (!limits) return []
     const last = index === chain.finishes.length - 1
+    if (operation.purpose === 'hone-for-plating') {
+      const rough = chain.band?.roughness === undefined ? {} : { roughness: chain.band.roughness }
+      return [{ ...inProcess(chain.surface, 'diameter', limits, chain.band?.size), nominal: limits.nominal, ...rough }]
+    }
     return last && chain.band
       ? bandSizes(chain.band, chain.band.size, chain.kind === 'bore')
       : [inProcess(chain.surface, 'diameter', limits, chain.band?.size)]
   })
   return [...round, ...(operation.surfaces.includes('top') ? topSizes(sized) : [])]
+}
+
+function platedSizes({ plated }: Sized): readonly OperationSize[] {
+  if (!plated) return []
+  const { chain, soft } = plated
+  return [{ ...inProcess(chain.surface, 'diameter', soft, chain.band?.size), nominal: soft.nominal }]
 }
 
 /** The dimension that the top face is ground to: over all, or from the underside that locates it. */

@@ -14,10 +14,11 @@ import { judgeStock } from './judge-stock.ts'
 import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
 import { type AxialChart, partChart } from './part-chart.ts'
+import { planPlating } from './plan-plating.ts'
 import { type ChosenStock, growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
-import type { AsMilled, CasePlan, Ladder, OperationSize, Shape, StockEntry } from './stock.ts'
+import type { AsMilled, CasePlan, Ladder, OperationSize, PlatingPlan, Shape, StockEntry } from './stock.ts'
 import { withChances } from './with-chances.ts'
 
 export type StockPlan = {
@@ -27,6 +28,7 @@ export type StockPlan = {
   readonly entries: readonly StockEntry[]
   readonly ladders: readonly Ladder[]
   readonly case?: CasePlan
+  readonly plating?: PlatingPlan
   /** Only for a part with ports. */
   readonly asMilled?: AsMilled
   readonly axial: AxialChart
@@ -63,25 +65,35 @@ export function planStock(
     solved.find(({ chain }) => chain.kind === 'face'),
     along.face,
   )
-  const sized: Sized = { part, shop, chains: solved, axial }
+  const plating = planPlating(notebook, part, shop, operations, settled.planned.case)
+  const sized: Sized = { part, shop, chains: solved, axial, ...(plating && { plated: plating.solved }) }
   const judged = judgeStock(notebook, part, shop.habits.stockStep, { ...settled, chains: solved })
+  const entries = inRouteOrder([...judged.entries, ...(plating ? [plating.entry] : [])], solved)
   const { findings: chartFindings, ...chart } = partChart(part, shop, operations, axial)
   const shapes = shapesAfter(sized, operations)
   const asMilled = part.ports.length > 0 ? asMilledOf(sized, operations, shapes) : undefined
+  const all = plating ? [...solved, plating.solved] : solved
   if (settled.planned.case) tighterDepths(notebook, solved, settled.planned.case.asked)
 
   return {
     sizes: operationSizes(sized, operations),
     shapes,
     entries: chances
-      ? withBasis(withChances(notebook, judged.entries, solved, settled.planned.case), part, shop, operations, solved)
-      : judged.entries,
+      ? withBasis(withChances(notebook, entries, all, settled.planned.case), part, shop, operations, all)
+      : entries,
     ladders: laddersOf(sized, operations),
     ...(settled.planned.case && { case: settled.planned.case }),
+    ...(plating && { plating: plating.plan }),
     ...(asMilled && { asMilled }),
     axial: chart,
     need: blankNeed(sized),
-    findings: [...settled.planned.findings, ...judged.findings, ...chartFindings, ...unusedStock(part, solved)],
+    findings: [
+      ...settled.planned.findings,
+      ...judged.findings,
+      ...(plating?.findings ?? []),
+      ...chartFindings,
+      ...unusedStock(part, all),
+    ],
     // Written out only when read: who asks for the margins alone does not pay for the text.
     get workings() {
       return [...settled.planned.workings, ...notebook.workings]
@@ -127,15 +139,20 @@ function tighterDepths(notebook: Notebook, chains: readonly SolvedChain[], asked
   }
 }
 
-const STOCK_KEYS: readonly (keyof StockChoice)[] = ['outside', 'bore', 'hone', 'lap', 'top']
+const STOCK_KEYS: readonly (keyof StockChoice)[] = ['outside', 'bore', 'hone', 'preplate', 'lap', 'top']
 
 const WORK_OF: Readonly<Record<keyof StockChoice, string>> = {
   outside: 'grinds the outside',
   bore: 'grinds the bore',
   hone: 'hones the bore',
+  preplate: 'hones the bore before plating',
   lap: 'laps the outside',
   top: 'grinds the top face',
 }
+
+/** The entries of a surface stay together, in the order in which it is cut. */
+const inRouteOrder = (entries: readonly StockEntry[], chains: readonly SolvedChain[]): readonly StockEntry[] =>
+  chains.flatMap(({ chain }) => entries.filter(({ surface }) => surface === chain.surface))
 
 /** Stock that the part file writes for an operation that there is not. */
 function unusedStock(part: Part, chains: readonly SolvedChain[]): readonly Finding[] {

@@ -101,7 +101,7 @@ export type DistortionUsed = {
 
 /** A measured bow is over the part, so it is brought to 100 mm here. */
 export function distortionOf(part: Part, shop: Shop, operations: readonly Operation[]): DistortionUsed {
-  const relieved = operations.some(({ process }) => process === 'stress-relieve')
+  const relieved = operations.some(({ purpose }) => purpose === 'stress-relieve')
   const usual = usualDistortion(part, relieved)
   const process = part.hardening ? routeProcessOf(part.hardening) : 'turn'
   const ovality = measuredFor(part, shop, process, 'ovality')

@@ -28,7 +28,7 @@ const DEEPEST = 1
 export const HEAVY_STOCK = 0.25
 const ROUNDS = 20
 /** What the trade leaves on diameter after nitriding, out of habit: common practice, no source. */
-const USUAL_STOCK = { from: 20, to: 60, grind: 0.2, hone: 0.03, lap: 0.01 } as const
+const USUAL_STOCK = { from: 20, to: 60, grind: 0.2, hone: 0.03, preplate: 0.03, lap: 0.01 } as const
 /** Clean-up to spare at the worst place beyond which more stock only costs wheel and furnace time: common practice, no source. */
 const SPARE = 0.01
 
@@ -100,7 +100,7 @@ function usualRemovals(part: Part, chains: readonly FinishChain[], { stocks, cut
         const D = chain.final.nominal
         const most =
           usual && D >= usual.from && D <= usual.to
-            ? usual[stockKey === 'hone' || stockKey === 'lap' ? stockKey : 'grind']
+            ? usual[stockKey === 'hone' || stockKey === 'preplate' || stockKey === 'lap' ? stockKey : 'grind']
             : 0
         return sum + Math.max(0, most - (stocks[at]?.[index] ?? 0)) / 2
       }, 0),

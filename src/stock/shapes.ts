@@ -74,7 +74,11 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
 }
 
 function finished(sized: Sized, operation: Operation, state: State): State {
-  const cut = sized.chains.flatMap(({ chain, after }) => {
+  const { plated } = sized
+  if (plated && operation.purpose === 'plate') {
+    return { ...state, diameters: new Map(state.diameters).set(plated.chain.surface, middleOf(plated.soft)) }
+  }
+  const cut = [...sized.chains, ...(plated ? [plated] : [])].flatMap(({ chain, after }) => {
     const limits = after[chain.finishes.findIndex(finish => finish.operation === operation)]
     return limits ? [{ chain, diameter: middleOf(limits) }] : []
   })

@@ -20,25 +20,21 @@ export function withChances(
   order: CasePlan | undefined,
 ): readonly StockEntry[] {
   const ordered = order && orderedSpread(order)
-  const added = new Map(
-    chains
-      .filter(({ chain }) => chain.finishes.length > 0)
-      .map(solved => {
-        const simulated = simulateStock(solved, PIECES, SEED)
-        const chances = pieceChances(solved, ordered, order?.asked ?? 0)
-        return [
-          solved.chain.surface,
-          solved.chain.finishes.map(({ operation }, index) => ({
-            operation: operation.number,
-            rootSumSquare: rootSumSquareOf(notebook, solved, index),
-            simulated: middleOfPieces(simulated.map(({ onDiameter }) => onDiameter[index] ?? 0)),
-            piece: chances[index] ?? { notCleanedUp: 0 },
-          })),
-        ] as const
-      }),
-  )
+  const added = chains
+    .filter(({ chain }) => chain.finishes.length > 0)
+    .flatMap(solved => {
+      const simulated = simulateStock(solved, PIECES, SEED)
+      const chances = pieceChances(solved, ordered, order?.asked ?? 0)
+      return solved.chain.finishes.map(({ operation }, index) => ({
+        surface: solved.chain.surface,
+        operation: operation.number,
+        rootSumSquare: rootSumSquareOf(notebook, solved, index),
+        simulated: middleOfPieces(simulated.map(({ onDiameter }) => onDiameter[index] ?? 0)),
+        piece: chances[index] ?? { notCleanedUp: 0 },
+      }))
+    })
   return entries.map(entry => {
-    const found = added.get(entry.surface)?.find(({ operation }) => operation === entry.operation)
+    const found = added.find(({ surface, operation }) => surface === entry.surface && operation === entry.operation)
     if (!found) return entry
     const { rootSumSquare, simulated, piece } = found
     const worstCase = (entry.onDiameter.most - entry.onDiameter.least) / 2

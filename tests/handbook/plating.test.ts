@@ -5,8 +5,8 @@ import {
   boreAsPlated,
   boreBeforePlating,
   depositionTime,
-  outsideAsPlated,
-  outsideBeforePlating,
+  layerLeast,
+  layerMost,
   PLATINGS,
 } from '../../src/handbook/plating.ts'
 import { expectDigits } from './to-the-digits.ts'
@@ -21,16 +21,17 @@ describe('sizes of a plated bore (derived: geometry)', () => {
     expectDigits(boreAsPlated.value({ d_pre, t, s }), plated)
   })
 
-  it('hones twice the hone stock, whatever was plated, and the outside mirrors the bore', () => {
+  it('hones twice the hone stock, whatever was plated, and leaves the thickness', () => {
     const balanced = fc.property(
       fc.double({ min: 20, max: 120, noNaN: true }),
       fc.double({ min: 0.02, max: 0.4, noNaN: true }),
       fc.double({ min: 0, max: 0.05, noNaN: true }),
       (size, t, s) => {
-        const bore = boreAsPlated.value({ d_pre: boreBeforePlating.value({ d: size, t }), t, s })
-        const outside = outsideAsPlated.value({ D_pre: outsideBeforePlating.value({ D: size, t }), t, s })
+        const d_pre = boreBeforePlating.value({ d: size, t })
+        const bore = boreAsPlated.value({ d_pre, t, s })
         expect(size - bore).toBeCloseTo(2 * s, 9)
-        expect(outside - size).toBeCloseTo(2 * s, 9)
+        expect(layerLeast.value({ d_pre, d: size, u: 0, f: 0 })).toBeCloseTo(t, 9)
+        expect(layerMost.value({ d_pre, d: bore, u: 0, f: 0 })).toBeCloseTo(t + s, 9)
       },
     )
     fc.assert(balanced)

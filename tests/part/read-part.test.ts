@@ -13,7 +13,7 @@ const partOf = (text: string) => {
 }
 
 describe('the demo parts', () => {
-  it.each(['OX-098-21', 'OX-112-03'])('%s reads without a finding', number => {
+  it.each(['OX-098-21', 'OX-105-02', 'OX-112-03'])('%s reads without a finding', number => {
     expect(readPart(readFileSync(`parts/${number}.yaml`, 'utf8'), number)).toMatchObject({
       part: { number },
       findings: [],

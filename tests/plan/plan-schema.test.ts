@@ -55,7 +55,7 @@ describe('the schema of the Plan, JSON Schema 2020-12', () => {
 })
 
 describe('plans of the demo parts are as the schema says', () => {
-  it.each(['OX-098-21', 'OX-112-03'])('%s', async number => {
+  it.each(['OX-098-21', 'OX-105-02', 'OX-112-03'])('%s', async number => {
     const { makePlan } = await import('../../src/plan/make-plan.ts')
     const { part } = readPart(readFileSync(`parts/${number}.yaml`, 'utf8'), number)
     const { shop } = readShop(readFileSync('parts/shop.yaml', 'utf8'), 'shop.yaml')

@@ -54,6 +54,50 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     orders: [task('mark'), task('nitride')],
     leaves: [task('mark'), task('stress-relieve')],
   },
+  'form-before-plating': {
+    orders: [task('hone-for-plating'), task('plate')],
+    leaves: [task('hone-bore'), task('plate')],
+  },
+  'finished-elsewhere-before-plating': {
+    orders: [task('grind-outside'), task('plate')],
+    leaves: [task('hone-bore'), task('plate')],
+  },
+  'chamfered-before-plating': {
+    orders: [task('deburr-soft'), task('plate')],
+    leaves: [task('deburr-ports'), task('plate')],
+  },
+  'hardened-before-plating': {
+    orders: [task('nitride'), task('plate')],
+    leaves: [task('bake-after-plating'), task('plate')],
+  },
+  'worked-before-relief': {
+    orders: [task('grind-outside'), task('relieve-for-plating')],
+    leaves: [task('hone-bore'), task('relieve-for-plating')],
+  },
+  'relieved-before-plating': {
+    orders: [task('relieve-for-plating'), task('plate')],
+    leaves: [task('stress-relieve'), task('plate')],
+  },
+  'baked-after-plating': {
+    orders: [task('plate'), task('bake-after-plating')],
+    leaves: [task('plate'), task('relieve-for-plating')],
+  },
+  'baked-before-honing': {
+    orders: [task('bake-after-plating'), task('hone-bore')],
+    leaves: [task('bake-after-plating'), task('hone-for-plating')],
+  },
+  'honed-after-plating': {
+    orders: [task('plate'), task('hone-bore')],
+    leaves: [task('plate'), task('hone-for-plating')],
+  },
+  'finished-before-check-before-plating': {
+    orders: [task('hone-for-plating'), task('check-before-plating')],
+    leaves: [task('hone-bore'), task('check-before-plating')],
+  },
+  'honed-after-check-after-plating': {
+    orders: [task('check-after-plating'), task('hone-bore')],
+    leaves: [task('check-after-plating'), task('deburr-ports')],
+  },
   'finished-after-turning': {
     orders: [task('finish-turn'), task('hone-bore')],
     leaves: [task('finish-turn'), task('deburr-ports')],

@@ -6,8 +6,14 @@ const BEFORE: ReadonlySet<Purpose> = new Set([
   'check-blanks-before-sending',
   'check-before-sending',
   'check-before-finishing',
+  'check-before-plating',
 ])
-const AFTER: ReadonlySet<Purpose> = new Set(['check-blanks-on-return', 'check-on-return', 'check-after-finishing'])
+const AFTER: ReadonlySet<Purpose> = new Set([
+  'check-blanks-on-return',
+  'check-on-return',
+  'check-after-finishing',
+  'check-after-plating',
+])
 const SOFT_WORK: ReadonlySet<Process> = new Set(['turn', 'drill', 'mill', 'deburr', 'mark'])
 
 /** Checks as work leaves the shop and as it comes back. */

@@ -3,7 +3,8 @@ import type { RouteRule, Task } from './route-rule.ts'
 
 const COMMON_PRACTICE = 'common practice, no source'
 const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
-const finishesBore = ({ purpose }: Task): boolean => purpose === 'grind-bore' || purpose === 'hone-bore'
+const finishesBore = ({ purpose }: Task): boolean =>
+  purpose === 'grind-bore' || purpose === 'hone-for-plating' || purpose === 'hone-bore'
 
 /** Order of the work done when the part is hard, or has been turned to its last soft size. */
 export const FINISHING_RULES: readonly RouteRule[] = [

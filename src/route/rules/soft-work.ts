@@ -22,13 +22,13 @@ export const SOFT_WORK_RULES: readonly RouteRule[] = [
     name: 'roughed-before-stress-relief',
     because: 'roughing sets up the stress that stress relief takes out',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.purpose === 'rough-turn' && then.process === 'stress-relieve',
+    applies: (first, then) => first.purpose === 'rough-turn' && then.purpose === 'stress-relieve',
   },
   {
     name: 'stress-relieved-before-finish-turning',
     because: 'the part moves in stress relief: finish turning trues it again, and nothing but hardening moves it after',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.process === 'stress-relieve' && then.purpose === 'finish-turn',
+    applies: (first, then) => first.purpose === 'stress-relieve' && then.purpose === 'finish-turn',
   },
   {
     name: 'turned-before-ports',

@@ -87,7 +87,7 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     holding: operation.holding,
     treatment: hardening
       ? caseOrder(plan, figures).filter(({ what }) => !OURS.has(what))
-      : process === 'stress-relieve'
+      : operation.purpose === 'stress-relieve'
         ? stressRelief(plan)
         : [],
     sizes: sizeRows(plan, operation, figures),

@@ -1,0 +1,78 @@
+import { HARDENING_PROCESSES, type Process } from '../operation.ts'
+import type { RouteRule, Task } from './route-rule.ts'
+
+const COMMON_PRACTICE = 'common practice, no source'
+const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
+/** On a plated bore only the last honing comes after the plating. */
+const finishedBefore = ({ process, purpose }: Task): boolean => FINISHING.has(process) && purpose !== 'hone-bore'
+
+/** Order round a plated bore. */
+export const PLATING_RULES: readonly RouteRule[] = [
+  {
+    name: 'form-before-plating',
+    because: 'plating copies what it finds: the bore needs its final roundness and straightness before',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'hone-for-plating' && then.purpose === 'plate',
+  },
+  {
+    name: 'finished-elsewhere-before-plating',
+    because: 'no mandrel, jaw or wheel goes near a plated bore: all but its honing is finished before',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => finishedBefore(first) && first.purpose !== 'hone-for-plating' && then.purpose === 'plate',
+  },
+  {
+    name: 'chamfered-before-plating',
+    because: 'the layer builds up on a sharp edge, and flakes there: port edges and bore ends are chamfered before',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'deburr-soft' && then.purpose === 'plate',
+  },
+  {
+    name: 'hardened-before-plating',
+    because: 'the heat of hardening would spoil the layer, and no furnace takes a plated part',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => HARDENING_PROCESSES.has(first.process) && then.purpose === 'plate',
+  },
+  {
+    name: 'worked-before-relief',
+    because: 'the relief takes out the stress that grinding and honing put in',
+    source: 'scope of ASTM B849, aligned with ISO 9587',
+    applies: (first, then) => finishedBefore(first) && then.purpose === 'relieve-for-plating',
+  },
+  {
+    name: 'relieved-before-plating',
+    because: 'hydrogen from the bath cracks strong steel where stress is left in it',
+    source: 'scope of ASTM B849, aligned with ISO 9587',
+    applies: (first, then) => first.purpose === 'relieve-for-plating' && then.purpose === 'plate',
+  },
+  {
+    name: 'baked-after-plating',
+    because: 'the hydrogen is driven out again before it does harm: the bake begins within hours of the bath',
+    source: 'ASTM B850',
+    applies: (first, then) => first.purpose === 'plate' && then.purpose === 'bake-after-plating',
+  },
+  {
+    name: 'baked-before-honing',
+    because: 'honing stress in steel that still holds hydrogen cracks it, and the bake moves what is not relieved',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'bake-after-plating' && then.purpose === 'hone-bore',
+  },
+  {
+    name: 'honed-after-plating',
+    because: 'the layer comes over size and rough: the hone brings it to size',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'plate' && then.purpose === 'hone-bore',
+  },
+  {
+    name: 'finished-before-check-before-plating',
+    because: 'size and form are measured as they go under the layer: no later reading tells the thickness',
+    source: COMMON_PRACTICE,
+    applies: (first, then) =>
+      (finishedBefore(first) || first.purpose === 'deburr-soft') && then.purpose === 'check-before-plating',
+  },
+  {
+    name: 'honed-after-check-after-plating',
+    because: 'the bore as plated is measured first: less the bore before, it is the only record of the thickness',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'check-after-plating' && then.purpose === 'hone-bore',
+  },
+]
