@@ -130,6 +130,7 @@ type PortCode =
   | 'ports/exhaust-width'
   | 'ports/far-wall-strike'
   | 'ports/floor-at-bottom'
+  | 'ports/holder-clearance'
   | 'ports/knife-edge'
   | 'ports/land-to-flange'
   | 'ports/linkage-locks'

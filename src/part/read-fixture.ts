@@ -15,6 +15,29 @@ export function readFixture(root: View, built: Fixture): Fixture {
     positiveRotary: rotary === 'Y to Z' || rotary === 'Z to Y' ? rotary : built.positiveRotary,
     rotaryLimits: limits(view, 'rotary-limits', 3600) ?? built.rotaryLimits,
     tiltLimits: limits(view, 'tilt-limits', 180) ?? built.tiltLimits,
+    holder: readHolder(view.into('holder'), built.holder),
+    chuck: readChuck(view.into('chuck'), built.chuck),
+  }
+}
+
+const SIZE = { over: 0, upTo: 1000 }
+
+function readHolder(view: View | undefined, built: Fixture['holder']): Fixture['holder'] {
+  if (!view) return built
+  return {
+    diameter: view.quantity('diameter', 'length', SIZE) ?? built.diameter,
+    length: view.quantity('length', 'length', SIZE) ?? built.length,
+    spindleDiameter: view.quantity('spindle-diameter', 'length', SIZE) ?? built.spindleDiameter,
+  }
+}
+
+function readChuck(view: View | undefined, built: Fixture['chuck']): Fixture['chuck'] {
+  if (!view) return built
+  const faceDistance = view.quantity('face-distance', 'length', { from: -5000, upTo: 5000 })
+  return {
+    diameter: view.quantity('diameter', 'length', SIZE) ?? built.diameter,
+    length: view.quantity('length', 'length', SIZE) ?? built.length,
+    ...(faceDistance === undefined ? {} : { faceDistance }),
   }
 }
 

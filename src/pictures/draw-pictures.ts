@@ -21,7 +21,7 @@ const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
 const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
-const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(110) }
+const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(128) }
 const AREA_ROOM: Room = { width: WIDTH, height: onPaper(80) }
 const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
 
@@ -79,6 +79,6 @@ function fixturePictures(plan: Plan, measure: Measure): readonly Named[] {
   if (!fixture || !shape) return []
   return setUpsOf(plan.ports).map(setUp => [
     fixtureName(setUp),
-    drawFixture(fixture, shape, setUp, FIXTURE_ROOM, measure),
+    drawFixture(fixture, shape, setUp, FIXTURE_ROOM, measure, plan.fixture?.assumed),
   ])
 }

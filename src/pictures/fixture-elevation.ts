@@ -1,9 +1,11 @@
 import { angle, fixed } from '../figures.ts'
+import type { FixturePlan } from '../ports/fixture-plan.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { Shape } from '../stock/stock.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { cropped } from './crop.ts'
+import { assumedWords, chuckCorners, heldLines, holderSteps } from './held-marks.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
 import {
   arcPoints,
@@ -15,6 +17,7 @@ import {
   OUTLINE,
   polygon,
   polyline,
+  SHADE,
   THIN,
   type XY,
 } from './marks.ts'
@@ -24,19 +27,24 @@ import { boreOf, largestRadius, outsideOf } from './profile.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { inMachine, type MachinePoint, placesOf, type SetUp, tilted } from './set-up.ts'
 
-/** How far a cutter is drawn above the wall, in its diameters. */
-const SHANK = 6
-const LABEL_ROOM = { width: onPaper(90), height: onPaper(36) }
+const LABEL_ROOM = { width: onPaper(90), height: onPaper(14) }
 
 /** The set-up seen along +Y: pivot, rotary centre line, the blank as milled, and the cutter in every window's place. */
-export function drawFixture(fixture: Fixture, shape: Shape, setUp: SetUp, room: Room, measure: Measure): Picture {
+export function drawFixture(
+  fixture: Fixture,
+  shape: Shape,
+  setUp: SetUp,
+  room: Room,
+  measure: Measure,
+  assumed?: FixturePlan['assumed'],
+): Picture {
   const { tilt } = setUp
   const corners = extentOf(fixture, shape, setUp)
   const [left, right] = [Math.min(...corners.map(({ x }) => x)), Math.max(...corners.map(({ x }) => x))]
   const [low, high] = [Math.min(...corners.map(({ z }) => z)), Math.max(...corners.map(({ z }) => z))]
   const part = { width: right - left, height: high - low }
   const caption = (scale: number): readonly string[] => [
-    `Tilt ${angle(tilt)}°. Seen along +Y: X to the right, Z up, both from the pivot. Scale ${scaleWritten(scale)}. Cutter axis down -Z.`,
+    `Tilt ${angle(tilt)}°. Seen along +Y: X to the right, Z up, both from the pivot. Scale ${scaleWritten(scale)}. Cutter axis down -Z. ${assumedWords(fixture, assumed)}`,
     'Windows at their middle on the finished bore. Prove the setting with the spindle stopped. The machine’s own manual and local rules go first.',
   ]
   const foot = captionBlock(caption(1), room.width, measure).height
@@ -50,9 +58,10 @@ export function drawFixture(fixture: Fixture, shape: Shape, setUp: SetUp, room: 
       y: (room.height - foot) / 2 - onPaper((z - (low + high) / 2) * scale),
     })
     const drawn = [
+      ...chuckOutline(fixture, shape, tilt, onPage),
       ...partOutline(fixture, shape, tilt, onPage),
       ...pivotMarks(fixture, tilt, onPage),
-      ...cutterMarks(setUp, onPage),
+      ...cutterMarks(fixture, setUp, onPage),
     ]
     const frame = { x: 0, y: 0, width: room.width, height: room.height - foot }
     const labels = labelsOf(fixture, setUp, onPage)
@@ -77,7 +86,13 @@ function extentOf(fixture: Fixture, shape: Shape, { tilt, windows }: SetUp): rea
   return [
     { x: 0, z: 0 },
     ...silhouette(shape).map(({ depth, up }) => inMachine(fixture, tilt, depth, up)),
-    ...windows.map(({ window }) => ({ x: window.x, z: window.plunge.zTop + SHANK * window.cutter })),
+    ...chuckCorners(fixture, shape, tilt),
+    ...windows.flatMap(({ window }) =>
+      holderSteps(fixture, window).flatMap(({ half, from, to }) => [
+        { x: window.x - half, z: from },
+        { x: window.x + half, z: to },
+      ]),
+    ),
   ]
 }
 
@@ -102,6 +117,10 @@ function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPag
       }),
     line(at(shape.top - over, 0), at(shape.bottom + over, 0), CENTRE_LINE),
   ]
+}
+
+function chuckOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] {
+  return [polygon(chuckCorners(fixture, shape, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE })]
 }
 
 /** The pivot, its height to the rotary centre line square to it, and the tilt between level and the centre line. */
@@ -129,17 +148,25 @@ function pivotMarks(fixture: Fixture, tilt: Degree, onPage: OnPage): readonly Ma
   ]
 }
 
-/** The cutter as far down as it goes, its axis, and a cross where the window's middle lies. */
-function cutterMarks(setUp: SetUp, onPage: OnPage): readonly Mark[] {
+/** The cutter as far down as it goes in its holder, its axis, and a cross where the window's middle lies. */
+function cutterMarks(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Mark[] {
   return placesOf(setUp).flatMap(({ x, z, window }) => {
     const { cutter, plunge } = window
-    const top = plunge.zTop + SHANK * cutter
-    const corner = (side: number, height: Millimetre): XY => onPage({ x: x + (side * cutter) / 2, z: height })
-    const cross = cutter
+    const steps = holderSteps(fixture, window)
+    const top = steps.at(-1)?.to ?? plunge.zTop
     return [
-      polyline([corner(-1, top), corner(-1, plunge.zThrough), corner(1, plunge.zThrough), corner(1, top)], OUTLINE),
-      line(onPage({ x, z: top + cutter }), onPage({ x, z: plunge.zThrough - cutter }), CENTRE_LINE),
-      line(onPage({ x: x - cross, z }), onPage({ x: x + cross, z })),
+      ...steps.map(({ half, from, to }, index) => {
+        const corners = [
+          onPage({ x: x - half, z: to }),
+          onPage({ x: x - half, z: from }),
+          onPage({ x: x + half, z: from }),
+          onPage({ x: x + half, z: to }),
+        ]
+        // The spindle goes on upward.
+        return index === steps.length - 1 ? polyline(corners, OUTLINE) : polygon(corners, { stroke: OUTLINE })
+      }),
+      line(onPage({ x, z: top + 2 }), onPage({ x, z: plunge.zThrough - cutter }), CENTRE_LINE),
+      line(onPage({ x: x - cutter, z }), onPage({ x: x + cutter, z })),
     ]
   })
 }
@@ -158,6 +185,7 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
             `X ${fixed(x, 3)}`,
             `Z ${fixed(z, 3)}`,
             `cutter Ø${fixed(window.cutter, 1)}, through at Z ${fixed(window.plunge.zThrough, 2)}`,
+            ...heldLines(window),
           ],
         },
       ],

@@ -15,6 +15,8 @@ export type CutterNeed = {
   readonly flutes: (cutter: Millimetre, shank: Millimetre) => Millimetre
   /** Stick-out needed. */
   readonly reach: Millimetre
+  /** Stick-out with which a cutter's holder and the spindle clear everything. */
+  readonly stickOut: (cutter: Millimetre) => Millimetre
   /** Corner that a cutter leaves on the port as drawn, and the corner to draw for it. */
   readonly cornerFor: (tightest: Millimetre) => Millimetre | undefined
   /** Where the corner is measured, in words. */
@@ -56,7 +58,9 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
     .toReversed()
     .flatMap(tool => entriesFor(drills, tool, need).map(drill => ({ tool, drill })))
     .toSorted((a, b) => b.tool.diameter - a.tool.diameter || spare(a.tool) - spare(b.tool))
-  const [best] = entered
+  const clears = ({ tool }: { readonly tool: Sized }): boolean =>
+    tool.reach === undefined || tool.reach >= need.stickOut(tool.diameter)
+  const best = entered.find(clears) ?? entered[0]
   const cutterOnly = longEnough.toSorted((a, b) => b.diameter - a.diameter || spare(a) - spare(b))[0]
   const tool = best?.tool ?? cutterOnly ?? smallest
   const drill = best?.drill

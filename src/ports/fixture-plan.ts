@@ -32,6 +32,8 @@ export type FixturePlan = {
   readonly order: readonly SettingStep[]
   readonly tiltChanges: number
   readonly rotaryReversals: number
+  /** What the works did not measure: the built-in figures stand for it. */
+  readonly assumed?: readonly ('holder' | 'chuck')[]
 }
 
 const SINE_BAR: Millimetre = 100
@@ -39,7 +41,7 @@ const SINE_BAR: Millimetre = 100
 /** Setting, proving and order of all windows together. */
 export function planFixture(
   ports: readonly PlannedPort[],
-  { fixture }: Pick<Shop, 'fixture'>,
+  { fixture, set }: Pick<Shop, 'fixture' | 'set'>,
   notebook: Notebook,
 ): FixturePlan {
   const order = orderOf(ports)
@@ -55,6 +57,7 @@ export function planFixture(
     order,
     tiltChanges: Math.max(0, tilts.length - 1),
     rotaryReversals: reversals(order.map(({ rotary }) => rotary)),
+    assumed: (['holder', 'chuck'] as const).filter(key => !set.has(`/fixture/${key}`)),
   }
 }
 

@@ -9,6 +9,7 @@ import type { CheckedPort } from './checks/port-check.ts'
 import { runChecks } from './checks/run-checks.ts'
 import { type FixturePlan, planFixture } from './fixture-plan.ts'
 import type { GasExchange } from './gas-exchange.ts'
+import { roundBodies } from './held-cutter.ts'
 import { noteAsCut } from './note-as-cut.ts'
 import { planGasExchange } from './plan-gas-exchange.ts'
 import { planWindow } from './plan-window.ts'
@@ -119,7 +120,8 @@ function planPort(
   const design = designed.value
   const walls = wallsAsMilled(part, design, asMilled)
   if (!('value' in walls)) return { findings: found(walls.faults) }
-  const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, notebook))
+  const bodies = roundBodies(shop.fixture, asMilled)
+  const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, bodies, notebook))
   const shift = noteAsCut(port, design, walls.value, crank, notebook)
   const faults = [...walls.faults, ...cornerNote(port), ...distinct(windows.flatMap(window => window.faults))]
   const planned: PlannedPort = {

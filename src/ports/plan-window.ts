@@ -13,6 +13,8 @@ import { roomiest } from './entry-hole.ts'
 import { greatest, least } from './extreme.ts'
 import { direction, headSense, proveDirection, provePlace, toMachine, withinLimits } from './fixture-setting.ts'
 import { flutesNeeded } from './flutes-needed.ts'
+import type { RoundBody } from './height-under.ts'
+import { heldCutter, stickOutNeeded } from './held-cutter.ts'
 import { limitFaults } from './limit-faults.ts'
 import type { EdgePoint, PortWindow } from './port.ts'
 import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
@@ -22,8 +24,9 @@ import type { AsCut } from './walls-as-milled.ts'
 
 /** Cut past the bore at the last contour point. Common practice, no source. */
 export const BREAK_THROUGH: Millimetre = 0.3
-/** Between the holder and the outside at the end of the cut. Common practice, no source. */
-const HOLDER_CLEARANCE: Millimetre = 2
+/** Between the holder and the outside at the end of the cut. Common practice, no source. The works may set its own. */
+export const HOLDER_CLEARANCE: Millimetre = 2
+const HOLDER_MARGIN = 'holder-clearance.least'
 /** The entry hole is searched for in a coarser outline. */
 const SEARCH_TOLERANCE: Millimetre = 0.01
 /** Chords of the drawn outlines stand off by at most this. */
@@ -36,6 +39,7 @@ export function planWindow(
   window: WindowDesign,
   shop: Shop,
   asCut: AsCut,
+  bodies: readonly RoundBody[],
   notebook: Notebook,
 ): { readonly window: PortWindow; readonly faults: readonly PortFault[] } {
   const about = { about: port.name }
@@ -82,18 +86,34 @@ export function planWindow(
   const flutes = (cutter: Millimetre, shank: Millimetre): Millimetre =>
     flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH
   const reach = zTop - zThrough + BREAK_THROUGH + HOLDER_CLEARANCE
+  const margin = shop.portChecks?.[HOLDER_MARGIN] ?? HOLDER_CLEARANCE
+  const cutterPlane = points.map(p => ({ x: s * (p.b - centre.b), y: -s * (p.l - centre.l) }))
+  const held = {
+    fixture,
+    tilt,
+    bodies,
+    window: { x: extent(cutterPlane.map(p => x + p.x)), y: extent(cutterPlane.map(p => offset + p.y)) },
+    tip: zThrough - BREAK_THROUGH,
+  }
   const chosen = chooseCutter(shop, {
     tightestCorner: tightest,
     largest,
     room: hole.room,
     flutes,
     reach,
+    stickOut: cutter => stickOutNeeded(held, cutter, margin),
     corner: port.corner.radius,
     cornerOn: port.corner.on === 'bore' && port.cut === 'level' ? 'on the bore' : "in the cutter's plane",
     cornerFor: wanted => cornerGiving(window, port.corner.radius, wanted),
   })
   const tool = shop.tools.find(({ name }) => name === chosen.tools.cutter)
   const shank = tool?.shank ?? chosen.cutter
+  const standing = {
+    diameter: chosen.cutter,
+    shank,
+    ...(tool?.fluteLength === undefined ? {} : { flutes: tool.fluteLength }),
+  }
+  const stickOut = tool?.reach ?? Math.max(reach, stickOutNeeded(held, chosen.cutter, margin))
   const deepest = greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value + BREAK_THROUGH
   const shankEnd = deepest - (tool?.fluteLength ?? Number.POSITIVE_INFINITY)
   const rooms = asCut.shoulders.map(shoulder => shoulderRoom(frame, contour, shoulder, chosen.cutter, shank, shankEnd))
@@ -124,6 +144,7 @@ export function planWindow(
       tightestCorner: tightest,
       walls: { outside: asCut.outside, bore: asCut.bore, finished: radius },
       needed: { flutes: flutes(chosen.cutter, shank), reach },
+      held: heldCutter(held, standing, stickOut, margin),
       ...(rooms.length === 0 ? {} : { shoulderRoom: Math.min(...rooms) }),
       farWallRoom: zThrough - BREAK_THROUGH - zFarWall,
       fromFace: { x: x - face[0], z: z - face[2] },
@@ -139,12 +160,14 @@ export function planWindow(
         finished: outlineOn(radius),
         asCut: outlineOn(asCut.bore),
         outside: outlineOn(asCut.outside),
-        cutterPlane: points.map(p => ({ x: s * (p.b - centre.b), y: -s * (p.l - centre.l) })),
+        cutterPlane,
       },
     },
     faults: [...limitFaults(port, shop, tilt, signed, rotary), ...chosen.faults],
   }
 }
+
+const extent = (values: readonly number[]): readonly [number, number] => [Math.min(...values), Math.max(...values)]
 
 /** From the highest point of the edge to the lowest of the roof between its corners. */
 function roofFallOf(frame: CutFrame, { contour, radius }: WindowDesign, corner: Millimetre): Millimetre {

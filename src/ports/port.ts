@@ -1,5 +1,6 @@
 import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
 import type { Uncovering } from './gas-exchange.ts'
+import type { HeldCutter } from './held-cutter.ts'
 
 export type Edges = {
   readonly highest: Millimetre
@@ -60,6 +61,8 @@ export type PortWindow = {
   readonly walls?: { readonly outside: Millimetre; readonly bore: Millimetre; readonly finished: Millimetre }
   /** What the cutter must have: length below the shank, and stick-out. */
   readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
+  /** The cutter in its holder at the lowest that it goes. */
+  readonly held?: HeldCutter
   /** Square to the cutter, from the shank to the nearest shoulder of the outside; absent where there is none. */
   readonly shoulderRoom?: Millimetre
   /** Along the cutter, from the end of the cut to the far wall of the bore. */

@@ -70,4 +70,7 @@ export const BUILT_IN_FIXTURE: Fixture = {
   positiveRotary: 'Y to Z',
   rotaryLimits: [-360, 360],
   tiltLimits: [-10, 60],
+  // Common practice, no source: a slim collet holder for shanks to 6 mm, and a small chuck.
+  holder: { diameter: 16, length: 60, spindleDiameter: 50 },
+  chuck: { diameter: 80, length: 40 },
 }

@@ -23,6 +23,23 @@ export type Fixture = {
   readonly positiveRotary: 'Y to Z' | 'Z to Y'
   readonly rotaryLimits: readonly [Degree, Degree]
   readonly tiltLimits: readonly [Degree, Degree]
+  readonly holder: Holder
+  readonly chuck: Chuck
+}
+
+/** What carries the cutter: a round nose of a length under the spindle. */
+export type Holder = {
+  readonly diameter: Millimetre
+  readonly length: Millimetre
+  readonly spindleDiameter: Millimetre
+}
+
+/** The chuck or plate that the held end of the part stands against. */
+export type Chuck = {
+  readonly diameter: Millimetre
+  readonly length: Millimetre
+  /** Where its front face stands in X at zero tilt, from the pivot; left out, at the held end of the part. */
+  readonly faceDistance?: Millimetre
 }
 
 export type Machine = {

@@ -21,6 +21,8 @@ export const EVERY_FIELD: EveryField<Plan> = {
       positiveRotary: 'Y to Z',
       rotaryLimits: [-360, 360],
       tiltLimits: [-10, 60],
+      holder: { diameter: 16, length: 60, spindleDiameter: 50 },
+      chuck: { diameter: 80, length: 40, faceDistance: -12 },
     },
   },
   batch: {
@@ -164,6 +166,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     order: [{ port: 'exhaust', at: 0, window: 1, tilt: 0, rotary: 180, cutter: 2 }],
     tiltChanges: 1,
     rotaryReversals: 0,
+    assumed: ['holder', 'chuck'],
   },
   gasExchange: {
     sweptVolume: 97_700,

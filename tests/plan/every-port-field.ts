@@ -47,6 +47,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       roofFall: 0,
       walls: { outside: 27.6, bore: 23.9, finished: 24 },
       needed: { flutes: 5, reach: 12 },
+      held: { stickOut: 25, stickOutNeeded: 24.8, shank: 6, flutes: 10, room: 2.1, by: 'holder', to: 'seat' },
       shoulderRoom: 4,
       farWallRoom: 40,
       fromFace: FACE,

@@ -7,6 +7,7 @@ import { exhaustBeforeTransfer } from './exhaust-before-transfer.ts'
 import { exhaustWidth } from './exhaust-width.ts'
 import { farWallStrike } from './far-wall-strike.ts'
 import { floorAtBottom } from './floor-at-bottom.ts'
+import { holderClearance } from './holder-clearance.ts'
 import { landToFlange } from './land-to-flange.ts'
 import { mainRise } from './main-rise.ts'
 import { offsetSymmetry } from './offset-symmetry.ts'
@@ -46,6 +47,7 @@ export const PORT_CHECKS: readonly PortCheck[] = [
   thinWall,
   farWallStrike,
   shoulderClearance,
+  holderClearance,
   edgeFallsAway,
   acuteEdge,
 ]

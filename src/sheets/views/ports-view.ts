@@ -1,9 +1,10 @@
 import { angle, area } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
-import type { PlannedPort, PortWindow } from '../../ports/port.ts'
+import type { PortWindow } from '../../ports/port.ts'
+import { type FixtureView, fixtureView, inOrder } from './fixture-view.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
-export type PortsView = {
+export type PortsView = FixtureView & {
   readonly unit: string
   /** Which way is positive, where zero is. */
   readonly axes: readonly string[]
@@ -43,11 +44,10 @@ export type PortsView = {
 
 export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): PortsView {
   const { length, unit } = figures
-  const named = plan.ports.flatMap(port =>
-    port.windows.map((window, index) => ({ port, window, name: nameOf(port, index) })),
-  )
+  const named = inOrder(plan)
   return {
     unit,
+    ...fixtureView(plan, figures),
     axes: axesOf(plan, figures),
     settings: named.map(({ name, window }) => ({
       window: name,
@@ -81,10 +81,6 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
 }
 
 const orDash = (degree: number | undefined): string => (degree === undefined ? DASH : angle(degree, 1))
-
-/** A bridged port has two windows: the name carries which. */
-const nameOf = ({ name, windows }: PlannedPort, index: number): string =>
-  windows.length > 1 ? `${name} ${index + 1} of ${windows.length}` : name
 
 function edgesOf({ edges: { asCut, finished } }: PortWindow, length: PaperFigures['length']) {
   return {

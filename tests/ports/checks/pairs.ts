@@ -1,7 +1,13 @@
 import type { Engine } from '../../../src/part/part.ts'
+import type { Fixture } from '../../../src/shop/shop.ts'
 import type { Asked } from '../liner.ts'
 
-export type Case = { readonly ports: readonly Asked[]; readonly engine?: Partial<Engine>; readonly outside?: number }
+export type Case = {
+  readonly ports: readonly Asked[]
+  readonly engine?: Partial<Engine>
+  readonly outside?: number
+  readonly fixture?: Partial<Fixture>
+}
 
 const EXHAUST: Asked = { name: 'exhaust', role: 'exhaust', at: 0, opens: 106, bottom: 54.4, width: 27 }
 const MAIN: Asked = { name: 'main', role: 'transfer', at: 90, opens: 121, bottom: 54.4, width: 15, up: 10, back: 25 }
@@ -114,6 +120,10 @@ export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly pas
   'shoulder-clearance': {
     trips: { ports: [{ ...blind, up: -30, top: 8 }] },
     passes: { ports: [{ ...blind, up: -30, top: 20 }] },
+  },
+  'holder-clearance': {
+    trips: { ports: [exhaust()], fixture: { chuck: { diameter: 110, length: 40, faceDistance: 17.5 } } },
+    passes: { ports: [exhaust()], fixture: { chuck: { diameter: 110, length: 40, faceDistance: 16.5 } } },
   },
   'edge-falls-away': {
     trips: { ports: [{ ...blind, cut: 'straight', up: 4, corner: { on: 'cutter', radius: 2 } }] },

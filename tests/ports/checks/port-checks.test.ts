@@ -6,7 +6,7 @@ import { type Case, PAIRS, SOUND } from './pairs.ts'
 
 const ENGINE = { stroke: 54, rod: 100, pinOffset: 0, crownBelowTop: 0.4, speed: 4200 }
 
-function findingsOf({ ports, engine = {}, outside = 55 }: Case, changes = {}, portChecks = {}) {
+function findingsOf({ ports, engine = {}, outside = 55, fixture = {} }: Case, changes = {}, portChecks = {}) {
   const drawn = (nominal: number) => ({ nominal, lower: nominal, upper: nominal, written: String(nominal) })
   const band = (name: string, from: number, to: number, diameter: number) => ({
     name,
@@ -17,7 +17,7 @@ function findingsOf({ ports, engine = {}, outside = 55 }: Case, changes = {}, po
   })
   const bands = [band('flange', 0, 4, 62), band('seat', 4, 92, outside)]
   const part = linerOf(ports, { engine: { ...ENGINE, ...engine }, outside: bands, ...changes })
-  return planPorts(part, shopWith({}, { portChecks }), milledAt(47.8, outside + 0.2)).findings
+  return planPorts(part, shopWith(fixture, { portChecks }), milledAt(47.8, outside + 0.2)).findings
 }
 const codesOf = (design: Case) => findingsOf(design).map(({ code }) => code as string)
 

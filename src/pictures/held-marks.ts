@@ -1,0 +1,58 @@
+import { fixed } from '../figures.ts'
+import type { FixturePlan } from '../ports/fixture-plan.ts'
+import type { PortWindow } from '../ports/port.ts'
+import type { Fixture } from '../shop/shop.ts'
+import type { Shape } from '../stock/stock.ts'
+import type { Degree, Millimetre } from '../units.ts'
+import { outsideOf } from './profile.ts'
+import { inMachine, type MachinePoint, tilted } from './set-up.ts'
+
+/** Of the spindle, as much as shows that it goes on. */
+const SPINDLE: Millimetre = 8
+/** Where the works' tool list does not say how long the cutter is. */
+const FLUTES_OF_DIAMETER = 3
+
+/** One cylinder of the cutter, its shank, its holder or the spindle: machine Z from below, half its width. */
+export type HolderStep = { readonly half: Millimetre; readonly from: Millimetre; readonly to: Millimetre }
+
+/** From the tip at its lowest upward: flutes, shank, holder, spindle. */
+export function holderSteps({ holder }: Fixture, { cutter, plunge, held }: PortWindow): readonly HolderStep[] {
+  const tip = plunge.zThrough
+  if (!held) return [{ half: cutter / 2, from: tip, to: plunge.zTop + FLUTES_OF_DIAMETER * cutter }]
+  const shank = tip + Math.min(held.flutes ?? FLUTES_OF_DIAMETER * cutter, held.stickOut)
+  const nose = tip + held.stickOut
+  const spindle = nose + holder.length
+  return [
+    { half: cutter / 2, from: tip, to: shank },
+    { half: held.shank / 2, from: shank, to: nose },
+    { half: holder.diameter / 2, from: nose, to: spindle },
+    { half: holder.spindleDiameter / 2, from: spindle, to: spindle + SPINDLE },
+  ]
+}
+
+/** The chuck from its face at the held end, or where the works measured it: it faces +X. */
+export function chuckCorners(fixture: Fixture, shape: Shape, tilt: Degree): readonly MachinePoint[] {
+  const { diameter, length, faceDistance } = fixture.chuck
+  const ends = outsideOf(shape).flatMap(({ from, to }) => [from, to])
+  const face = faceDistance ?? Math.min(...ends.map(depth => inMachine(fixture, 0, depth, 0).x))
+  return [
+    [face, 1],
+    [face, -1],
+    [face - length, -1],
+    [face - length, 1],
+  ].map(([x = 0, side = 1]) => tilted({ x, z: fixture.pivotHeight + (side * diameter) / 2 }, tilt))
+}
+
+/** Stick-out and what comes closest, for the label of a window. */
+export const heldLines = ({ held }: PortWindow): readonly string[] =>
+  held
+    ? [
+        `sticks out ${fixed(held.stickOut, 1)}; ${held.by} ${held.room < 0 ? `strikes ${held.to} by ${fixed(-held.room, 1)}` : `clears ${held.to} by ${fixed(Math.min(held.room, 99), 1)}`}`,
+      ]
+    : []
+
+/** What holder and chuck were drawn from. */
+export function assumedWords({ holder, chuck }: Fixture, assumed: FixturePlan['assumed'] = []): string {
+  const sizes = `Holder Ø${fixed(holder.diameter, 0)} × ${fixed(holder.length, 0)}, spindle Ø${fixed(holder.spindleDiameter, 0)}, chuck Ø${fixed(chuck.diameter, 0)}`
+  return assumed.length === 0 ? `${sizes}.` : `${sizes}; ${assumed.join(' and ')} not measured: built-in figures.`
+}

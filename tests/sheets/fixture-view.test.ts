@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest'
+import type { SettingStep } from '../../src/ports/fixture-plan.ts'
+import { fixtureView, inOrder } from '../../src/sheets/views/fixture-view.ts'
+import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
+import { SAMPLE_PLAN } from '../pictures/sample-plan.ts'
+
+const steps: readonly SettingStep[] = SAMPLE_PLAN.ports.flatMap(({ name, at, windows }) =>
+  windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
+)
+const plan = {
+  ...SAMPLE_PLAN,
+  fixture: {
+    sineBar: 100,
+    tilts: [{ tilt: 15, stack: 25.8819, face: { x: 90.215, z: 27.5908 } }],
+    provingMoves: ['Tilt by +5: the head end must go down.'],
+    order: steps.toReversed(),
+    tiltChanges: 1,
+    rotaryReversals: 0,
+  },
+}
+
+describe('the setting sheet', () => {
+  it('names the windows in the order of setting, each once', () => {
+    const names = inOrder(plan).map(({ name }) => name)
+    expect(names).toEqual(
+      inOrder(SAMPLE_PLAN)
+        .map(({ name }) => name)
+        .toReversed(),
+    )
+    expect(new Set(names).size).toBe(steps.length)
+  })
+  it('gives stack and pick-up of every tilt, and how often something turns back', () => {
+    const { tilts, sineBar, changes } = fixtureView(plan, paperFigures('mm'))
+    expect(tilts).toEqual([{ tilt: '15.000', stack: '25.882', x: '90.215', z: '27.591' }])
+    expect([sineBar, changes]).toEqual(['100', '1 change of tilt, 0 reversals of the rotary.'])
+  })
+})
