@@ -92,10 +92,19 @@ export function planBatch(
 }
 
 /** What to write on the order for the bar. */
-function supply({ material: { hardness, temper } }: Part, form: string): string {
-  const core = hardness === undefined ? undefined : `quenched and tempered to ${hardness} HV`
+function supply({ material: { grade, hardness, temper } }: Part, form: string): string {
+  const core = hardness === undefined ? undefined : `${conditionOf(grade)}${hardness} HV`
   const certificate = temper === undefined ? undefined : `tempered at ${temper} °C, on the certificate`
   return [form, core, certificate].filter(text => text !== undefined).join('; ')
+}
+
+/** Steel that is case hardened comes soft: its core is quenched with the case. */
+function conditionOf(grade: string): string {
+  const group = materialOf(grade)?.group
+  if (group === 'case-hardening steel') return 'annealed, '
+  return group === 'heat-treatable steel' || group === 'nitriding steel' || group === 'bearing steel'
+    ? 'quenched and tempered to '
+    : ''
 }
 
 /** A solid blank; what it has over the finished length is spread evenly on both ends. */

@@ -19,23 +19,33 @@ const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
 export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
 
 /** The largest drill on hand that goes right through and leaves the bore something to clean up. */
-export function drillThrough(task: CuttingTask, bore: Millimetre, length: Millimetre): DrilledHole | undefined {
+export const drillForBoring = (task: CuttingTask, bore: Millimetre, length: Millimetre): DrilledHole | undefined =>
+  drillThrough(task, { least: 0, most: bore - LEAST_BORING_STOCK }, length, `, to be bored to ${figure(bore, 4)} mm`)
+
+/** The largest drill on hand between two diameters that goes right through. */
+export function drillThrough(
+  task: CuttingTask,
+  { least, most }: { readonly least: Millimetre; readonly most: Millimetre },
+  length: Millimetre,
+  purpose = '',
+): DrilledHole | undefined {
   const { shop, machine, material, notebook, operation } = task
   const about = { operation: operation.number, about: 'bore' }
-  const most = bore - LEAST_BORING_STOCK
   const through = ({ diameter, point }: { diameter: Millimetre; point: number }): Millimetre =>
     length + pointLength.value({ D: diameter, sigma: point }) + TURNING_STARTS.overtravel + BREAKTHROUGH.clearance
   const drill = shop.tools
     .flatMap(({ name, kind, diameter, fluteLength, point = USUAL_POINT }) =>
       kind === 'drill' && diameter !== undefined ? [{ name, diameter, point, fluteLength: fluteLength ?? 0 }] : [],
     )
-    .filter(tool => tool.diameter <= most + 1e-9 && tool.fluteLength >= through(tool) - 1e-9)
+    .filter(
+      tool => tool.diameter >= least - 1e-9 && tool.diameter <= most + 1e-9 && tool.fluteLength >= through(tool) - 1e-9,
+    )
     .toSorted((a, b) => b.diameter - a.diameter)[0]
   if (!drill) {
     task.report({
       code: 'cutting/no-drill',
       severity: 'error',
-      message: `no drill on hand goes ${figure(length)} mm deep at ${figure(most)} mm or less, to be bored to ${figure(bore, 4)} mm`,
+      message: `no drill on hand goes ${figure(length)} mm deep at ${least > 0 ? `${figure(least, 4)} to ${figure(most, 4)} mm` : `${figure(most)} mm or less`}${purpose}`,
       hint: 'list one under `tools:` in the shop file',
       path: '/body/bore',
     })

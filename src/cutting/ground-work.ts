@@ -60,12 +60,14 @@ function workOf({ material, part }: CuttingTask, hard: boolean): GroundWork {
 const HARD_BAR = 400
 
 /** The wheel that the handbook would start with: what is mounted may be another. */
-export function startingWheel({ material, part }: CuttingTask, where: 'outside' | 'bore'): string {
+export function startingWheel({ material, part, after }: CuttingTask, where: 'outside' | 'bore'): string {
   const job = ((): string => {
     if (material.family === 'grey iron' || material.family === 'ductile iron') return 'cast-iron bushings'
     if (material.family === 'aluminium') return 'aluminium pistons'
     if (where === 'bore') return 'nitrided or case-hardened bore'
-    return part.hardening?.process.includes('nitri') ? 'nitrided steel, commercial finish' : 'hardened steel over 25 mm'
+    if (part.hardening?.process.includes('nitri')) return 'nitrided steel, commercial finish'
+    const largest = Math.max(...after.outside.map(({ diameter }) => diameter))
+    return largest <= 25 ? 'hardened steel up to 25 mm' : 'hardened steel over 25 mm'
   })()
   const row = STARTING_WHEELS.find(known => known.job === job)
   return row ? `handbook wheel: ${row.wheel}` : ''

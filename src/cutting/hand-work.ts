@@ -4,7 +4,7 @@ import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import type { Step } from './step.ts'
 
 /** A step done by hand: it has time and no speeds. */
-const byHand = (tool: string, action: string, time: Minute, remarks: readonly string[] = []): Step => ({
+export const byHand = (tool: string, action: string, time: Minute, remarks: readonly string[] = []): Step => ({
   tool,
   action,
   cuttingSpeed: 0,

@@ -13,6 +13,7 @@ import { grindTop } from './grinding-face.ts'
 import { grindOutside } from './grinding-outside.ts'
 import { check, checkBlanks, deburrPorts, deburrSoft, mark } from './hand-work.ts'
 import { honeBore } from './honing-bore.ts'
+import { lapOutside } from './lapping-outside.ts'
 import type { OperationState } from './operation-state.ts'
 import { operationTime } from './operation-time.ts'
 import { millPorts } from './port-milling.ts'
@@ -41,6 +42,7 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'grind-top': grindTop,
   'hone-for-plating': honeBore,
   'hone-bore': honeBore,
+  'lap-outside': lapOutside,
   mark,
   'check-blanks-before-sending': checkBlanks,
   'check-blanks-on-return': checkBlanks,

@@ -1,11 +1,14 @@
 import { barDeflection } from '../handbook/boring-bar.ts'
 import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { drilledBore } from '../route/drilled-bore.ts'
 import type { Micrometre, Millimetre, Newton } from '../units.ts'
 import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
-import { drillThrough } from './drill-through.ts'
+import { type DrilledHole, drillForBoring, drillThrough } from './drill-through.ts'
+import { byHand } from './hand-work.ts'
 import type { Step } from './step.ts'
 import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
 import { settlePass } from './turned-pass.ts'
@@ -18,9 +21,8 @@ export function roughTurn(task: CuttingTask): PlannedCuts {
   const { before, after } = task
   const [top, bottom] = ['top', 'bottom'].map(end => faceCuts(before, after).filter(({ feature }) => feature === end))
   const solid = before.bore.length === 0 && after.bore.length > 0
-  const narrowest = Math.min(...after.bore.map(({ diameter }) => diameter))
-  const drilled = solid ? drillThrough(task, narrowest, before.bottom - after.top) : undefined
-  const bored = solid && !drilled ? [] : boreCuts(before, after, drilled?.diameter ?? 0)
+  const drilled = solid ? drill(task, before.bottom - after.top) : undefined
+  const bored = (solid && !drilled) || drilledBore(task.part) ? [] : boreCuts(before, after, drilled?.diameter ?? 0)
   const opened = (face: FaceCut): FaceCut => ({ ...face, bore: Math.max(face.bore, drilled?.diameter ?? 0) })
   return {
     steps: [
@@ -29,8 +31,26 @@ export function roughTurn(task: CuttingTask): PlannedCuts {
       ...bored.flatMap(cut => roughBore(task, cut)),
       ...outsideCuts(before, after).flatMap(cut => roughOutside(task, cut)),
       ...(bottom ?? []).map(opened).flatMap(face => roughFace(task, face)),
+      ...(task.part.kind === 'pin' ? [centres(task)] : []),
     ],
   }
+}
+
+/** A pin is turned, and ground unless it goes through the wheels, between what is cut here at both ends. */
+const centres = ({ after }: CuttingTask): Step =>
+  after.bore.length > 0
+    ? byHand('60° countersink', 'chamfer the bore at both ends for the centres', 2 * SHOP_TIMES.deburrEdge, [
+        'no deeper than the drawing lets a chamfer be',
+      ])
+    : byHand('centre drill', 'centre both ends', 2 * SHOP_TIMES.deburrEdge)
+
+/** To the drawing where the bore stays as drilled, else to bore it. */
+function drill(task: CuttingTask, length: Millimetre): DrilledHole | undefined {
+  const { after, part, sizes } = task
+  const hole = drilledBore(part)
+  const size = hole && sizes.find(({ feature, measure }) => feature === hole.name && measure === 'diameter')
+  if (size) return drillThrough(task, { least: size.lower, most: size.upper }, length)
+  return drillForBoring(task, Math.min(...after.bore.map(({ diameter }) => diameter)), length)
 }
 
 function roughFace(task: CuttingTask, face: FaceCut): readonly Step[] {

@@ -1,5 +1,22 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
+/** Where to start a pin through the wheels. */
+export const CENTRELESS = {
+  /** Of the regulating wheel: its tilt, degrees, and its speed, rpm. Common practice, no source. */
+  tilt: 3,
+  regulatingSpeed: 30,
+  /** Best for rounding. Source: Hashimoto, Processes 13 (2025) 1103, after Miyashita. */
+  centreHeightAngle: 7,
+  /** Of the work blade, degrees; and the greatest height of the work, mm. Common practice, no source. */
+  bladeAngle: 30,
+  mostHeight: 13,
+  /** A pass, on diameter, mm: 0.02 to 0.05 rough, 0.005 to 0.01 finish. Common practice, no source. */
+  infeed: { rough: { least: 0.02, most: 0.05, usual: 0.03 }, finish: { least: 0.005, most: 0.01, usual: 0.01 } },
+  /** Out of round, µm, and Ra, µm, that it leaves. Common practice, no source. */
+  leaves: { roundness: [1, 2], roughness: [0.2, 0.4] },
+  practice: 'common practice, no source',
+} as const
+
 /** Centreless grinding of pins, through feed. */
 const dr: Input = { meaning: 'diameter of the regulating wheel', unit: 'mm', over: 0, upTo: 600 }
 const nr: Input = { meaning: 'speed of the regulating wheel', unit: 'rpm', over: 0, upTo: 500 }
@@ -16,6 +33,21 @@ export const throughFeed: Formula<'dr' | 'nr' | 'a'> = formula({
   source: 'Hashimoto, Processes 13 (2025) 1103, and textbooks',
   example: { given: { dr: 300, nr: 30, a: 3 }, gives: 1480 },
   value: ({ dr, nr, a }) => Math.PI * dr * nr * Math.sin((a * Math.PI) / 180),
+})
+
+/** Passes through the wheels; the infeed and the stock are both on diameter. */
+export const centrelessPasses: Formula<'z' | 'i'> = formula({
+  symbol: 'N',
+  meaning: 'passes through the wheels',
+  unit: '',
+  expression: 'ceil(z / i - 10^-9)',
+  inputs: {
+    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 10 },
+    i: { meaning: 'infeed of a pass, on diameter', unit: 'mm', over: 0, upTo: 1 },
+  },
+  source: 'derived: geometry',
+  example: { given: { z: 0.11, i: 0.03 }, gives: 4 },
+  value: ({ z, i }) => Math.ceil(z / i - 10 ** -9),
 })
 
 export const centrelessWorkSpeed: Formula<'dr' | 'nr' | 'a'> = formula({

@@ -26,7 +26,7 @@ export const lappingTime: Formula<'z' | 'rate'> = formula({
   unit: 'min',
   expression: '1000 * z / rate',
   inputs: {
-    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 0.1 },
+    z: { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 10 },
     rate: { meaning: 'removal on diameter', unit: 'µm/min', over: 0, upTo: 20 },
   },
   source: 'derived: kinematics; removal: common practice, no source',

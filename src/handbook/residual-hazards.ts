@@ -55,7 +55,7 @@ const CAUTIONS: Readonly<Record<HazardousProcess, readonly string[]>> = {
     DEFER,
   ],
   deburr: [
-    'Port edges and burrs cut: eye protection and cut-resistant gloves for hand tools, no gloves near a running spindle.',
+    'Edges and burrs cut: eye protection and cut-resistant gloves for hand tools, no gloves near a running spindle.',
     DEFER,
   ],
   'stress-relieve': [...HOT_PARTS, DEFER],

@@ -1,4 +1,5 @@
 import type { Part } from '../part/part.ts'
+import { drilledBore } from '../route/drilled-bore.ts'
 import type { CasePlan } from '../stock/stock.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
 
@@ -19,7 +20,8 @@ export function hardeningWanted(part: Part, plan: CasePlan, where: Where): reado
       where,
     ),
     { ...where, ...COUPON, name: 'core hardness', kind: 'hardness', unit: 'HV', nominal: plan.coreHardness },
-    ...[...part.outside, ...part.bore].map(
+    // Nothing is finished from a bore that stays as drilled: how round it comes back decides nothing.
+    ...[...part.outside, ...part.bore.filter(band => band !== drilledBore(part))].map(
       ({ name, size }): Wanted => ({
         ...where,
         name: `${name} out of round, as returned`,
@@ -53,7 +55,9 @@ export function finishedCase(part: Part, plan: CasePlan, where: Where): readonly
       'all surfaces',
       'critical',
       where,
-      'reject any crack; demagnetise and clean after; no temper etch on a nitrided surface',
+      plan.order?.term === 'NHD'
+        ? 'reject any crack; demagnetise and clean after; no temper etch on a nitrided surface'
+        : 'reject any crack; demagnetise and clean after',
     ),
   ]
 }

@@ -3,6 +3,7 @@ import type { Given } from '../formula.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { EXPANSION, warmReading } from '../handbook/thermal-expansion.ts'
 import type { Part } from '../part/part.ts'
+import { drilledBore } from '../route/drilled-bore.ts'
 import type { Operation } from '../route/operation.ts'
 import type { GaugeKind } from '../shop/shop.ts'
 import type { OperationSize } from '../stock/stock.ts'
@@ -47,6 +48,7 @@ export function sizeWanted(part: Part, operations: readonly Operation[], { size,
 }
 
 function boreRemarks(part: Part, operations: readonly Operation[], at: number): readonly string[] {
+  if (drilledBore(part)) return []
   const ported = operations.some(({ number, purpose }) => purpose === 'mill-ports' && number < at)
   const turnedLast = !operations.some(({ surfaces, process }) => CLOSE.has(process) && surfaces.some(isBore(part)))
   return [

@@ -88,24 +88,29 @@ ports:
 `,
   pin: `part: {number: NUMBER, title: Gudgeon pin, revision: A, kind: pin}
 
-material: {grade: 16MnCr5}
+# hardness: of the bar as it comes, annealed.
+material: {grade: 16MnCr5, hardness: 180 HV}
 
 body:
   length: 42 +0/-0.1
   outside: {size: 16 h5, Ra: 0.1, roundness: 0.002}
-  bore: 9 ±0.1              # delete it for a solid pin
+  bore: 10 ±0.1             # drilled, where it asks no more; delete it for a solid pin
 
-# As left after finishing: depth to the limiting hardness of the process.
-hardening: {process: carburising, hardness: min 650 HV, depth: min 0.5}
+# As left after finishing: case hardening depth, to 550 HV.
+hardening: {process: carburising, hardness: min 650 HV, depth: min 0.4}
+
+# Stock on diameter for grinding and lapping after hardening; without it the planner chooses.
+# stock: {outside: 0.14, lap: 0.009}
 `,
   piston: `part: {number: NUMBER, title: Piston, revision: A, kind: piston}
 
 material: {grade: EN AW-2618A}
 
+# Planned as a turned part: pin bore, grooves, skirt oval and what turning cannot hold are made by agreement.
 body:
   length: 52 ±0.1
   outside:                  # bands from the crown down, each to a depth
-    - {to: 14, size: 47.75 h8, Ra: 1.6, name: crown land}
-    - {to: 52, size: 47.95 h6, Ra: 0.8, name: skirt}
+    - {to: 14, size: 47.75 ±0.03, Ra: 1.6, name: crown land}
+    - {to: 52, size: 47.93 ±0.025, Ra: 1.6, name: skirt}
 `,
 }

@@ -37,7 +37,10 @@ const NEEDED: Readonly<Record<Tool['kind'], readonly string[]>> = {
   'grinding wheel': ['diameter', 'length'],
   'internal wheel': ['diameter', 'length'],
   'face wheel': ['diameter'],
+  'centreless wheel': ['diameter', 'length'],
+  'regulating wheel': ['diameter'],
   hone: ['length'],
+  'ring lap': ['diameter', 'length', 'grade'],
 }
 
 export function readTools(root: View): readonly Tool[] {
@@ -74,7 +77,10 @@ const A: Readonly<Record<Tool['kind'], string>> = {
   'grinding wheel': 'a grinding wheel',
   'internal wheel': 'an internal wheel',
   'face wheel': 'a face wheel',
+  'centreless wheel': 'a centreless wheel',
+  'regulating wheel': 'a regulating wheel',
   hone: 'a hone',
+  'ring lap': 'a ring lap',
 }
 
 export function readGauges(root: View): readonly Gauge[] {

@@ -1,6 +1,7 @@
 import type { HardeningProcess, Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
+import { isCentreless } from './house-or-outside.ts'
 import type { FinishingNeeds } from './needs.ts'
 import type { HardeningPurpose } from './operation.ts'
 import { platingTasks } from './plating-tasks.ts'
@@ -36,8 +37,7 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
       purpose,
       name,
       process: purpose,
-      holding:
-        'Stand on end on a flat plate or hang; never on the side, nothing on a port edge, equal gaps between parts',
+      holding: `Stand on end on a flat plate or hang; never on the side${part.ports.length > 0 ? ', nothing on a port edge' : ''}, equal gaps between parts`,
       locatedBy: [],
       surfaces: all.filter(surface => !masked.has(surface)),
       why: [`the drawing asks for ${part.hardening.process}`],
@@ -69,7 +69,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             purpose: 'grind-outside',
             name: 'Grind outside',
             process: 'grind',
-            on: 'outside',
+            on: goesThrough(part, shop) ? 'through' : 'outside',
             ...outsideHolding(part, shop),
             surfaces: outside,
             why: [
@@ -140,10 +140,8 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             purpose: 'lap-outside',
             name: 'Lap outside',
             process: 'lap',
-            holding:
-              'Hold lightly in a collet, turning slowly; run the ring lap end to end and reverse the part half way',
-            locatedBy: needs.lapped.map(({ band }) => band.name),
-            locatedAs: 'ground',
+            holding: `Hold ${allBores.length > 0 ? 'on an expanding arbor in the bore' : 'between its own centres'}, turning slowly; float the ring lap end to end by hand and turn the part round half way`,
+            locatedBy: allBores,
             surfaces: needs.lapped.map(({ band }) => band.name),
             why: told(needs.lapped),
           } as const,
@@ -181,14 +179,32 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
   ]
 }
 
-/** A pin runs between its own centres; what has a bore is held in it as turned. */
-function outsideHolding(
-  { kind, bore, hardening }: Part,
-  { habits }: Shop,
-): Pick<TaskSketch, 'holding' | 'locatedBy' | 'locatedAs'> {
+/** A plain cylinder goes between the wheels of a centreless grinder, where the works has one. */
+const goesThrough = ({ kind, outside, ports }: Part, { machines }: Shop): boolean =>
+  kind === 'pin' &&
+  outside.length === 1 &&
+  ports.length === 0 &&
+  machines.some(machine => machine.processes.includes('grind') && isCentreless(machine))
+
+/** A pin runs on its own outside or between its own centres; what has a bore is held in it as turned. */
+function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'locatedBy' | 'locatedAs'> {
+  const { kind, bore, hardening, outside } = part
+  const { habits } = shop
+  if (goesThrough(part, shop)) {
+    return {
+      holding:
+        'Lay on the work blade between the wheels and feed through end to end, guides in line, the pins close behind each other',
+      locatedBy: outside.map(({ name }) => name),
+      locatedAs: 'turned',
+    }
+  }
   const within = `running true within ${Number((1000 * habits.mandrelRunout).toFixed(1))} µm`
   if (kind === 'pin' || bore.length === 0) {
-    return { holding: `Hold between its own centres, cleaned of scale, ${within}`, locatedBy: [], locatedAs: 'turned' }
+    return {
+      holding: `Hold between ${bore.length > 0 ? 'centres in the chamfers of the bore' : 'its own centres'}, cleaned of scale, ${within}`,
+      locatedBy: [],
+      locatedAs: 'turned',
+    }
   }
   return {
     holding: `Hold on an expanding mandrel in the ${hardening ? 'turned and hardened' : 'bored'} bore, ${within}`,

@@ -1,11 +1,16 @@
-import type { Shop } from '../shop/shop.ts'
+import type { Machine, Shop } from '../shop/shop.ts'
 import type { Process } from './operation.ts'
 
 export type Where = { readonly place: 'house' | 'outside'; readonly workCentre: string }
 
+/** Told from what the shop calls it, as an internal grinder is. */
+export const isCentreless = ({ workCentre, name }: Pick<Machine, 'workCentre' | 'name'>): boolean =>
+  /centreless/i.test(`${workCentre} ${name}`)
+
 /** What a grinder reaches, told from what the shop calls it: an internal grinder is named so. */
-const REACHES: Readonly<Record<'outside' | 'bore', (name: string) => boolean>> = {
-  outside: name => !/internal|bore|face/i.test(name),
+const REACHES: Readonly<Record<'outside' | 'through' | 'bore', (name: string) => boolean>> = {
+  outside: name => !/internal|bore|face|centreless/i.test(name),
+  through: name => /centreless/i.test(name),
   bore: name => !/cylindrical|external|centreless|face only|surface/i.test(name),
 }
 

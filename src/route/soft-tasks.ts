@@ -1,5 +1,6 @@
 import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
+import { drilledBore } from './drilled-bore.ts'
 import type { FinishingNeeds } from './needs.ts'
 import type { Process, Purpose } from './operation.ts'
 import { chamferOf } from './plating-needs.ts'
@@ -8,7 +9,7 @@ import type { Task } from './rules/route-rule.ts'
 export type TaskSketch = Omit<Task, 'place' | 'workCentre' | 'cautions' | 'name'> & {
   readonly name: string
   /** Which kind of grinder, where the process alone does not say. */
-  readonly on?: 'outside' | 'bore'
+  readonly on?: 'outside' | 'through' | 'bore'
   /** Done where this other process is done, whoever else could. */
   readonly at?: Process
 }
@@ -42,7 +43,7 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
       purpose: 'rough-turn',
       name: 'Rough turn',
       process: 'turn',
-      holding: 'Hold the blank in the three-jaw chuck; face, turn and bore; turn round on the turned diameter',
+      holding: roughHolding(part),
       locatedBy: [],
       surfaces: [...bands(part), 'top', 'bottom', 'length'],
       why: ['takes the bulk off while the part may still move'],
@@ -52,10 +53,14 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
       purpose: 'finish-turn',
       name: 'Finish turn',
       process: 'turn',
-      holding: `Hold ${seat} in bored soft jaws; finish ${first} and the bore in one holding; turn round on an expanding mandrel in the bore for the rest`,
+      holding: finishHolding(part, seat, first),
       locatedBy: [seat],
-      surfaces: [...bands(part), 'top', 'bottom', 'length'],
-      why: ['gives every surface its last soft size: bore and outside run true to each other from here'],
+      surfaces: [...bands(part).filter(name => name !== drilledBore(part)?.name), 'top', 'bottom', 'length'],
+      why: [
+        part.bore.length === 0 || drilledBore(part)
+          ? 'gives every surface its last soft size'
+          : 'gives every surface its last soft size: bore and outside run true to each other from here',
+      ],
     },
     {
       purpose: 'mark',
@@ -71,7 +76,10 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
       purpose: 'deburr-soft',
       name: 'Deburr',
       process: 'deburr',
-      holding: 'Hold by hand in a padded cradle; brush the ports from the bore outward',
+      holding:
+        part.ports.length > 0
+          ? 'Hold by hand in a padded cradle; brush the ports from the bore outward'
+          : 'Hold by hand in a padded cradle',
       locatedBy: [],
       surfaces: [...part.ports.map(({ name }) => name), 'top', 'bottom'],
       why: ['breaks every edge while a scraper still cuts it', ...chamfered(part)],
@@ -86,6 +94,28 @@ function chamfered({ plating, ports }: Part): readonly string[] {
   const { least, most } = chamfer
   const edges = `${ports.length > 0 ? 'every port edge and ' : ''}both ends of ${plating.surface}`
   return [`chamfers ${edges} ${least === most ? least : `${least} to ${most}`} mm for plating`]
+}
+
+/** What is later ground between centres gets them here: holes in a solid part, chamfers in a bore. */
+function roughHolding({ kind, bore }: Part): string {
+  if (bore.length === 0 && kind === 'pin')
+    return 'Hold the blank in the three-jaw chuck; face, centre and turn; turn round on the turned diameter, face and centre'
+  if (bore.length === 0)
+    return 'Hold the blank in the three-jaw chuck; face and turn; turn round on the turned diameter'
+  if (kind === 'pin')
+    return 'Hold the blank in the three-jaw chuck; face, drill, chamfer the bore at 60° and turn; turn round on the turned diameter, face and chamfer'
+  return 'Hold the blank in the three-jaw chuck; face, turn and bore; turn round on the turned diameter'
+}
+
+function finishHolding(part: Part, seat: string, first: string): string {
+  const { kind, bore } = part
+  if (kind === 'pin') {
+    const centres = bore.length > 0 ? '60° chamfers of the bore' : 'centre holes'
+    const bored = bore.length > 0 && !drilledBore(part) ? 'bore, ' : ''
+    return `Hold ${seat} in bored soft jaws; ${bored}face to length and renew the ${centres}; then between centres in them, driven by the end face, turn ${seat} end to end`
+  }
+  if (bore.length === 0) return `Hold ${seat} in bored soft jaws; finish ${first}; turn round in soft jaws for the rest`
+  return `Hold ${seat} in bored soft jaws; finish ${first} and the bore in one holding; turn round on an expanding mandrel in the bore for the rest`
 }
 
 const stressRelief = (): readonly TaskSketch[] => [

@@ -67,7 +67,11 @@ export type Tool = {
     | 'grinding wheel'
     | 'internal wheel'
     | 'face wheel'
+    | 'centreless wheel'
+    | 'regulating wheel'
     | 'hone'
+    | 'ring lap'
+  /** Of a ring lap: what it is bored to. */
   readonly diameter?: Millimetre
   /** Of a hone: its stones. */
   readonly teeth?: number
@@ -76,8 +80,9 @@ export type Tool = {
   /** Stick-out from the holder. */
   readonly reach?: Millimetre
   readonly noseRadius?: Millimetre
-  /** Wheel width, stone length, blade width. */
+  /** Wheel width, stone length, blade width, length of a lap. */
   readonly length?: Millimetre
+  /** Of a ring lap: the compound it is charged with, `A F500`. */
   readonly grade?: string
   /** Point angle of a drill. */
   readonly point?: Degree

@@ -6,6 +6,7 @@ import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Band, Part, StockChoice } from '../part/part.ts'
 import { axialLocator } from '../route/axial-locator.ts'
+import { drilledBore } from '../route/drilled-bore.ts'
 import type { Operation, Process } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
@@ -41,6 +42,8 @@ export type FinishChain = {
   readonly softTolerance: Millimetre
   /** Takes case, so it grows and has a case to keep. */
   readonly cased: boolean
+  /** Left as drilled in roughing. */
+  readonly drilled?: true
   /** In the order of the route; none when it is left as turned. */
   readonly finishes: readonly Finish[]
   readonly band?: Band
@@ -94,6 +97,7 @@ export function finishChains(
       cased,
       finishes,
       ...(band && { band }),
+      ...(band && band === drilledBore(part) && { drilled: true as const }),
     }
   }
   return [

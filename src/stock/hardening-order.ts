@@ -49,7 +49,7 @@ export function hardeningOrder(
       label: 'Cleaning and packing',
       text: [
         `The parts come metal-clean, dry and demagnetised, edges broken ${figures.length(0.3, 1)} to ${figures.length(0.5, 1)} ${figures.unit}. Degrease again before loading; no silicone, sulphur or chlorine.`,
-        'Return them dry and preserved, each by itself, nothing metal to metal, nothing on a port edge.',
+        `Return them dry and preserved, each by itself, nothing metal to metal${plan.ports.length > 0 ? ', nothing on a port edge' : ''}.`,
       ],
     },
     { label: 'Certificate', text: certificate(order) },

@@ -77,6 +77,10 @@ export function roughLimits(soft: Limits, inside: boolean, { habits }: Shop): Li
   return between(lower, lower + roughTurningTolerance)
 }
 
+/** As roughing leaves a diameter: with stock for the finish cut, but for a bore that stays as drilled. */
+export const roughedTo = ({ chain, soft }: SolvedChain, shop: Shop): Limits =>
+  chain.drilled ? soft : roughLimits(soft, chain.kind === 'bore', shop)
+
 /** A step that looks down is left standing lower, a step that looks up higher, each by the allowance; so is the top face. */
 export function roughDepth(soft: Limits, looks: 'up' | 'down', { habits }: Shop): Limits {
   const middle = middleOf(soft) + (looks === 'down' ? 2 * habits.roughingAllowance : 0)
@@ -86,8 +90,8 @@ export function roughDepth(soft: Limits, looks: 'up' | 'down', { habits }: Shop)
 function roughSizes(sized: Sized): readonly OperationSize[] {
   const { shop, axial, part } = sized
   return [
-    ...diameters(sized).map(({ chain, soft }) =>
-      inProcess(chain.surface, 'diameter', roughLimits(soft, chain.kind === 'bore', shop), chain.band?.size),
+    ...diameters(sized).map(solved =>
+      inProcess(solved.chain.surface, 'diameter', roughedTo(solved, shop), solved.chain.band?.size),
     ),
     inProcess('length', 'length', roughLimits(axial.softLength, false, shop), part.length),
     ...axial.steps.flatMap(({ band, looks }) => {
@@ -100,11 +104,13 @@ function roughSizes(sized: Sized): readonly OperationSize[] {
 function softSizes(sized: Sized): readonly OperationSize[] {
   const { axial, part } = sized
   return [
-    ...diameters(sized).flatMap(solved =>
-      solved.chain.finishes.length > 0
-        ? [inProcess(solved.chain.surface, 'diameter', solved.soft, solved.chain.band?.size)]
-        : asTurned(solved),
-    ),
+    ...diameters(sized)
+      .filter(({ chain }) => !chain.drilled)
+      .flatMap(solved =>
+        solved.chain.finishes.length > 0
+          ? [inProcess(solved.chain.surface, 'diameter', solved.soft, solved.chain.band?.size)]
+          : asTurned(solved),
+      ),
     inProcess('length', 'length', axial.softLength, part.length),
     ...axial.steps.flatMap(({ band }) => {
       const soft = axial.softDepth.get(band.name)

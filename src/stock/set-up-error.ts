@@ -81,6 +81,12 @@ export function locatingFigures(
   }
   const turned = from('turned outside to bore', 'turnedOutsideToBore', 'turn')
   if (kind === 'face') return [{ ...turned, value: 0 }, from('run-out of the chuck', 'chuckRunout')]
+  // On a work blade the pin runs on the very surface that is ground (memory: Kovan, self-centred work sets itself true).
+  if (operation.purpose === 'grind-outside' && operation.locatedBy.some(name => operation.surfaces.includes(name)))
+    return [
+      { ...turned, value: 0 },
+      { ...from('run-out of the work blade', 'mandrelRunout'), value: 0 },
+    ]
   // Turned and ground between the same centres there is nothing between the two.
   if (operation.purpose === 'grind-outside' && operation.locatedBy.length === 0)
     return [{ ...turned, value: 0 }, from('run-out of the centres', 'mandrelRunout', 'grind')]

@@ -2,7 +2,7 @@ import { middleOf } from '../limits.ts'
 import type { Band } from '../part/part.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Millimetre } from '../units.ts'
-import { roughDepth, roughLimits, type Sized } from './operation-sizes.ts'
+import { roughDepth, roughedTo, roughLimits, type Sized } from './operation-sizes.ts'
 import { grown } from './solve-chain.ts'
 import type { Shape } from './stock.ts'
 
@@ -36,7 +36,7 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
       return {
         top,
         bottom: top + middleOf(roughLimits(axial.softLength, false, shop)),
-        diameters: diametersBy(sized, ({ chain, soft }) => middleOf(roughLimits(soft, chain.kind === 'bore', shop))),
+        diameters: diametersBy(sized, solved => middleOf(roughedTo(solved, shop))),
         depths: depthsBy(sized, (soft, looks) => top + middleOf(roughDepth(soft, looks, shop))),
         ported: false,
       }

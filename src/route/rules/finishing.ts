@@ -55,7 +55,7 @@ export const FINISHING_RULES: readonly RouteRule[] = [
   },
   {
     name: 'lapped-after-grinding',
-    because: 'a lap smooths and rounds, but takes off a few micrometres and moves nothing',
+    because: 'a lap smooths: it takes off a few micrometres, moves nothing and follows the lobes it finds',
     source: 'common practice, no source',
     applies: (first, then) => first.process === 'grind' && then.process === 'lap',
   },

@@ -27,7 +27,7 @@ export const stepRows = (steps: readonly Step[], { length }: PaperFigures): read
     tableFeed: some(step.tableFeed, 0),
     depth: step.depth > 0 ? length(step.depth, step.depth < 0.1 ? 3 : 2) : DASH,
     passes: String(step.passes),
-    time: minutes(step.time),
+    time: step.time > 0 ? minutes(step.time) : DASH,
     remarks: [...measures(step), ...(step.limitedBy ? [`held back by ${step.limitedBy}`] : []), ...step.remarks].join(
       '; ',
     ),

@@ -102,10 +102,14 @@ export function caseOrder(
     },
     { what: 'Outside grows', value: range(growth.outside) },
     { what: 'Bore closes', value: range(growth.bore) },
-    {
-      what: 'Compound layer',
-      value: `${length(compoundLayer.nominal)}, not over ${length(compoundLayer.most)} ${unit}`,
-    },
+    ...(compoundLayer.most > 0
+      ? [
+          {
+            what: 'Compound layer',
+            value: `${length(compoundLayer.nominal)}, not over ${length(compoundLayer.most)} ${unit}`,
+          },
+        ]
+      : []),
     {
       what: 'Time at temperature, estimate',
       value: `${hours(time.nominal)} h (${hours(time.least)} to ${hours(time.most)} h)`,

@@ -1,0 +1,119 @@
+import {
+  CENTRELESS,
+  centreHeight,
+  centreHeightAngle,
+  centrelessPasses,
+  centrelessWorkSpeed,
+  pinsPerMinute,
+  throughFeed,
+} from '../handbook/centreless-grinding.ts'
+import { WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { spindleSpeed } from '../handbook/turning.ts'
+import type { Tool } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
+import { dressing } from './dressing.ts'
+import { figure } from './figure.ts'
+import { startingWheel } from './ground-work.ts'
+import type { Step } from './step.ts'
+import { type Wheel, wheelSpin } from './traverse-grinding.ts'
+import { type BandCut, outsideCuts } from './turned-cuts.ts'
+
+/** Feeds a pin through between grinding and regulating wheel: passes on diameter, the last ones fine. */
+export function grindThrough(task: CuttingTask): PlannedCuts {
+  const [cut] = outsideCuts(task.before, task.after)
+  const wheel = wheelOf(task, 'centreless wheel')
+  const regulating = wheelOf(task, 'regulating wheel')
+  if (!cut || !wheel || !regulating) return { steps: [] }
+  const stock = cut.from - cut.to
+  const fine = Math.min(stock, CENTRELESS.infeed.finish.usual)
+  const setting = settingRemarks(task, cut, wheel, regulating)
+  return {
+    steps: [
+      ...passes(task, cut, 'rough', stock - fine, wheel, regulating, setting),
+      ...passes(task, cut, 'finish', fine, wheel, regulating, [
+        `leaves Ra ${CENTRELESS.leaves.roughness.join(' to ')} and ${CENTRELESS.leaves.roundness.join(' to ')} µm out of round (${CENTRELESS.practice}); measure`,
+        'look for odd lobes in a V-block or on a roundness instrument: a micrometer does not see them',
+      ]),
+      ...dressing(task, wheel),
+    ],
+  }
+}
+
+function passes(
+  task: CuttingTask,
+  cut: BandCut,
+  stage: 'rough' | 'finish',
+  z: Millimetre,
+  wheel: Wheel,
+  regulating: Wheel,
+  remarks: readonly string[],
+): readonly Step[] {
+  if (z <= 1e-9) return []
+  const { notebook, operation } = task
+  const about = { operation: operation.number, about: cut.feature }
+  const turning = { dr: regulating.diameter, nr: CENTRELESS.regulatingSpeed, a: CENTRELESS.tilt }
+  const infeed = CENTRELESS.infeed[stage]
+  const N = notebook.use(centrelessPasses, { z, i: infeed.usual }, about)
+  const vf = notebook.use(throughFeed, turning, about)
+  const vw = notebook.use(centrelessWorkSpeed, turning, about)
+  const nw = notebook.use(spindleSpeed, { vc: vw, D: cut.from }, about)
+  const q = notebook.use(pinsPerMinute, { vf, L: cut.length }, about)
+  const spin = wheelSpin(task, wheel, WHEEL_SPEED.outside)
+  return [
+    {
+      tool: wheel.name,
+      action: `${stage} grind ${cut.feature}, through feed`,
+      feature: cut.feature,
+      cuttingSpeed: vw,
+      spindleSpeed: nw,
+      feed: z / 2 / N,
+      feedUnit: 'mm/pass',
+      tableFeed: vf,
+      depth: z / 2 / N,
+      passes: N,
+      time: N / q,
+      wheel: { speed: spin.speed, spindleSpeed: spin.spindleSpeed },
+      ...(spin.limitedBy ? { limitedBy: spin.limitedBy } : {}),
+      remarks: [
+        START_AT,
+        `wheel ${wheel.grade}: ${figure(spin.speed)} m/s, ${Math.round(spin.spindleSpeed)} rpm at ${figure(wheel.diameter)} mm; not over its mark`,
+        `${figure(z / N)} on diameter a pass (${infeed.least} to ${infeed.most}, ${CENTRELESS.practice})`,
+        ...remarks,
+      ],
+    },
+  ]
+}
+
+/** How the wheels and the blade stand. Higher rounds faster until even lobes and chatter come: the work is never set over the rule's height. */
+function settingRemarks(task: CuttingTask, cut: BandCut, wheel: Wheel, regulating: Wheel): readonly string[] {
+  const { notebook, operation } = task
+  const about = { operation: operation.number, about: cut.feature }
+  const wheels = { ds: wheel.diameter, dr: regulating.diameter, dw: cut.from }
+  const best = notebook.use(centreHeight, { gamma: CENTRELESS.centreHeightAngle, ...wheels }, about)
+  const h = Math.min(best, CENTRELESS.mostHeight)
+  const angle = notebook.use(centreHeightAngle, { h, ...wheels }, about)
+  return [
+    `regulating wheel ${regulating.name}: ${CENTRELESS.regulatingSpeed} rpm, tilted ${CENTRELESS.tilt}° (${CENTRELESS.practice})`,
+    `centre of the work ${figure(h)} above the wheels' centres, ${figure(angle, 2)}°; blade ${CENTRELESS.bladeAngle}° (${CENTRELESS.practice})`,
+    'lower it for even lobes and chatter, raise it for three or five lobes (memory)',
+    startingWheel(task, 'outside'),
+  ]
+}
+
+function wheelOf(
+  task: CuttingTask,
+  kind: Extract<Tool['kind'], 'centreless wheel' | 'regulating wheel'>,
+): Wheel | undefined {
+  const found = task.shop.tools.find(tool => tool.kind === kind && tool.diameter !== undefined)
+  if (found?.diameter !== undefined) {
+    return { name: found.name, diameter: found.diameter, width: found.length ?? 0, grade: found.grade ?? 'as fitted' }
+  }
+  task.report({
+    code: 'cutting/no-wheel',
+    severity: 'error',
+    message: `the works grinds without centres but has no ${kind}`,
+    hint: 'list one with its diameter under `tools:` in the shop file',
+  })
+  return undefined
+}
