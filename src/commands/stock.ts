@@ -1,4 +1,4 @@
-import { fixed, hardness, hours, length } from '../figures.ts'
+import { fixed, hardness, hours, inwardLimits, length } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
 import type { Options } from './options.ts'
@@ -7,18 +7,25 @@ import { table } from './table.ts'
 import type { View } from './view.ts'
 
 export const stock: View<StockSide> = {
-  data: ({ part, stock, case: caseOrdered, ladders, findings }) => ({
+  data: ({ part, stock, case: caseOrdered, plating, ladders, findings }) => ({
     part,
     stock,
     case: caseOrdered,
+    plating,
     ladders,
     findings,
   }),
   text: (plan, options, colour) =>
-    [heading(plan), stockTable(plan, options, colour), caseLines(plan, options), plainWords(plan, options)].join('\n'),
+    [
+      heading(plan),
+      stockTable(plan, options, colour),
+      caseLines(plan, options),
+      platingLines(plan, options),
+      plainWords(plan, options),
+    ].join('\n'),
 }
 
-function stockTable({ stock, operations }: StockSide, { units }: Options, colour: boolean): string {
+function stockTable({ stock, operations, plating }: StockSide, { units }: Options, colour: boolean): string {
   const nameOf = (number: number): string => operations.find(operation => operation.number === number)?.name ?? ''
   return table(
     [
@@ -31,7 +38,7 @@ function stockTable({ stock, operations }: StockSide, { units }: Options, colour
       { head: 'most', align: 'right' },
       { head: 'needed', align: 'right' },
       { head: 'spare to clean up', align: 'right' },
-      { head: 'spare case', align: 'right' },
+      { head: plating ? 'spare case or plating' : 'spare case', align: 'right' },
       { head: 'verdict' },
     ],
     stock.map(({ surface, kind, operation, onDiameter, perSide, margin, verdict }) => [
@@ -44,7 +51,7 @@ function stockTable({ stock, operations }: StockSide, { units }: Options, colour
       length(perSide.most, units),
       length(perSide.needed, units),
       signed(margin.cleanUp, units),
-      margin.case === undefined ? '' : signed(margin.case, units),
+      under(margin) === undefined ? '' : signed(under(margin) ?? 0, units),
       inColour(verdict, colour),
     ]),
   )
@@ -56,7 +63,14 @@ const COLOUR: Readonly<Record<Verdict, string>> = { ok: '32', thin: '33', deep: 
 export const inColour = (verdict: Verdict, colour: boolean): string =>
   colour ? `\u001b[${COLOUR[verdict]}m${verdict}\u001b[0m` : verdict
 
-const signed = (value: number, units: Options['units']): string => `${value < 0 ? '' : '+'}${length(value, units)}`
+/** What must be left of the case, or of the plating. */
+const under = (margin: StockEntry['margin']): number | undefined => margin.case ?? margin.plating
+
+/** A margin of nothing is not short: the last bits of a difference do not tell. */
+const ROUNDING = 1e-9
+
+const signed = (value: number, units: Options['units']): string =>
+  `${value < -ROUNDING ? '' : '+'}${length(value, units)}`
 
 function caseLines({ case: ordered }: StockSide, { units }: Options): string {
   if (!ordered) return 'No hardening.\n'
@@ -73,6 +87,24 @@ function caseLines({ case: ordered }: StockSide, { units }: Options): string {
   ].join('\n')
 }
 
+/** Nothing for a part that is not plated. */
+function platingLines({ plating }: StockSide, { units }: Options): string {
+  if (!plating) return ''
+  const mm = (value: number): string => `${length(value, units)} ${units}`
+  const { process, surface, aim, before, plated, layer, left, asked, bake, relieved } = plating
+  const limits = ({ lower, upper }: { lower: number; upper: number }) =>
+    `${inwardLimits(lower, upper, 3, units).join(' / ')} ${units}`
+  return [
+    `Plate ${surface} with ${process}: ${limits(before)} before, ${limits(plated)} as plated.`,
+    `Layer per side: ${length(layer.least, units)} to ${mm(layer.most)} as plated; ${length(left.least, units)} to ${mm(left.most)} left after honing at the worst places, aimed at ${mm(aim)}.`,
+    `Asked for after honing: ${mm(asked.least)}${asked.most === undefined ? ' or more' : ` to ${mm(asked.most)}`}.`,
+    bake.hours > 0
+      ? `${relieved ? 'Stress relieve before; bake' : 'Bake'} ${fixed(bake.hours, 0)} h or more after at ${fixed(bake.least, 0)} to ${fixed(bake.most, 0)} °C, begun within ${fixed(bake.startWithin, 0)} h.`
+      : 'No bake is needed.',
+    '',
+  ].join('\n')
+}
+
 const growthText = ({ least, nominal, most }: { least: number; nominal: number; most: number }): string =>
   [least, nominal, most].map(value => fixed(value * 1000, 1)).join(' / ')
 
@@ -80,7 +112,7 @@ const growthText = ({ least, nominal, most }: { least: number; nominal: number; 
 function plainWords({ stock }: StockSide, { units }: Options): string {
   const say = ({ surface, operation, margin, hardnessAtFinish }: StockEntry): string => {
     const cleanUp =
-      margin.cleanUp < 0
+      margin.cleanUp < -ROUNDING
         ? `does not clean up at the worst place: short by ${length(-margin.cleanUp, units)} ${units} each side`
         : `cleans up everywhere with ${length(margin.cleanUp, units)} ${units} each side to spare`
     const depth =
@@ -89,8 +121,14 @@ function plainWords({ stock }: StockSide, { units }: Options): string {
         : margin.case < 0
           ? `; the case is too thin at the deepest place by ${length(-margin.case, units)} ${units}`
           : `; ${length(margin.case, units)} ${units} of case to spare at the deepest place`
+    const layer =
+      margin.plating === undefined
+        ? ''
+        : margin.plating < 0
+          ? `; too little plating is left by ${length(-margin.plating, units)} ${units}`
+          : `; ${length(margin.plating, units)} ${units} of plating to spare at the thinnest place`
     const hard = hardnessAtFinish === undefined ? '' : `, about ${hardness(hardnessAtFinish)} HV there`
-    return `${surface}, operation ${operation}: ${cleanUp}${depth}${hard}.`
+    return `${surface}, operation ${operation}: ${cleanUp}${depth}${layer}${hard}.`
   }
   return stock.map(entry => `${say(entry)}\n`).join('')
 }

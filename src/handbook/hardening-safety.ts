@@ -30,3 +30,26 @@ export const GRINDING_SAFETY: readonly string[] = [
   'The machine’s manual, the wheel maker’s limits and local safety rules come first.',
   GRINDING,
 ]
+
+const PLATER_DECIDES =
+  'This order states requirements, not bath settings: the licensed plater confirms them and chooses bath and cycle. Local law and the plater’s own rules come first.'
+const BATHS: Readonly<Record<string, string>> = {
+  'hard chrome':
+    'Chromic acid is hexavalent chromium: poison, corrosive, a cause of cancer. Licensed platers only; never a bath in the works (memory).',
+  'nickel silicon carbide':
+    'Nickel salts poison, make the skin allergic and may cause cancer. Licensed platers only; never a bath in the works (memory).',
+}
+const HYDROGEN =
+  'Hydrogen: an embrittled part can break later under a steady load. Keep the record of the bake with the parts (common practice).'
+/** Of honing a plated bore. */
+export const PLATED_DUST =
+  'Dust of the layer holds chromium or nickel: hone wet, never dry; wash before eating (common practice).'
+const EDGES = 'A plated port edge is sharp and may flake: gloves, eyes covered.'
+
+/** Beside an order to a plater. */
+export const platingSafety = (process: string, baked: boolean, ported: boolean): readonly string[] => [
+  PLATER_DECIDES,
+  ...(BATHS[process] === undefined ? [] : [BATHS[process]]),
+  ...(baked ? [HYDROGEN] : []),
+  ...(ported ? [EDGES] : []),
+]

@@ -1,5 +1,5 @@
 import { fixed, inwardLimits } from '../figures.ts'
-import type { CasePlan, Ladder, StockEntry } from '../stock/stock.ts'
+import type { CasePlan, Ladder, PlatingPlan, StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 
 /**
@@ -20,9 +20,14 @@ export type LadderRow = {
     readonly most: readonly [Millimetre, Millimetre]
     readonly written: string
   }
-  /** Below the nearer limit, at the worst place. */
-  readonly caseDepth?: Millimetre
+  /** What a plating puts on, each side, as printed. */
+  readonly added?: string
+  /** Of the case, or of a plating, below the nearer limit at the worst place. */
+  readonly depth?: Millimetre
 }
+
+/** The plating of the surface, with the operation that lays it on. */
+export type PlatedStates = Pick<PlatingPlan, 'layer' | 'left'> & { readonly operation: number }
 
 /** A size on the outward axis. */
 export const onePerSide = (kind: Ladder['kind'], size: Millimetre): Millimetre =>
@@ -33,6 +38,7 @@ export function ladderRows(
   entries: readonly StockEntry[],
   hardened: CasePlan | undefined,
   hardening: number | undefined,
+  plating?: PlatedStates,
 ): readonly LadderRow[] {
   const own = entries.filter(entry => entry.surface === surface)
   const isHardened =
@@ -55,10 +61,17 @@ export function ladderRows(
       outer,
       written: (kind === 'bore' ? limits : limits.toReversed()).join(' / '),
       ...(taken && { taken }),
-      ...(isHardened && state.operation >= hardening && { caseDepth: Math.max(0, hardened.ordered.least - off) }),
+      ...(plating?.operation === state.operation && {
+        added: `adds ${fixed(plating.layer.least, 3)} to ${fixed(plating.layer.most, 3)}`,
+      }),
+      ...(isHardened && state.operation >= hardening && { depth: Math.max(0, hardened.ordered.least - off) }),
+      ...(plating && state.operation >= plating.operation && { depth: platedDepth(plating, state.operation) }),
     }
   })
 }
+
+const platedDepth = ({ operation, layer, left }: PlatedStates, at: number): Millimetre =>
+  at === operation ? layer.least : left.least
 
 /** By the limits before and after; a finishing operation's figures, with growth and the worst place, are the plan's own. */
 function takenBetween(

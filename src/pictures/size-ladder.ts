@@ -32,6 +32,11 @@ export function drawLadders(plan: Plan, width: Point, measure: Measure): Picture
   }
   const captions = [
     'Metal to the left. Heavy bar: limits after the operation. Below it, full: taken at least; open: taken at most, each side.',
+    ...(plan.plating
+      ? [
+          `On ${plan.plating.surface} from the plating on, shaded: the layer at its thinnest. Dashed line: as thick as it must be left.`,
+        ]
+      : []),
     ...(plan.case
       ? ['Shaded: case left at the worst place. Dashed line: as deep as the case must reach in the finished part.']
       : []),
@@ -50,7 +55,16 @@ type Panel = { readonly at: (outward: Millimetre) => Point; readonly left: Point
 
 function panelMarks(plan: Plan, ladder: Ladder, top: Point, width: Point, measure: Measure): readonly Mark[] {
   const hardening = plan.operations.find(({ process }) => HARDENING_PROCESSES.has(process))?.number
-  const rows = ladderRows(ladder, plan.stock, plan.case, hardening)
+  const plate = plan.operations.find(({ purpose }) => purpose === 'plate')?.number
+  const plating = plan.plating?.surface === ladder.surface ? plan.plating : undefined
+  const rows = ladderRows(
+    ladder,
+    plan.stock,
+    plan.case,
+    hardening,
+    plating && plate !== undefined ? { ...plating, operation: plate } : undefined,
+  )
+  const asked = plating?.asked.least ?? plan.case?.asked
   const room = { left: NAME, right: width - LIMITS - TAKEN - 8 }
   const { panel, scale } = panelFor(rows, room)
   const signed = ladder.kind === 'face' ? 'on the length' : 'each side'
@@ -65,7 +79,7 @@ function panelMarks(plan: Plan, ladder: Ladder, top: Point, width: Point, measur
     }),
     line({ x: 0, y: top + HEAD }, { x: width, y: top + HEAD }, THIN),
     ...rows.flatMap((row, index) => rowMarks(row, panel, top + HEAD + index * ROW, width, measure)),
-    ...askedMarks(plan, rows, panel, top + HEAD, end),
+    ...askedMarks(asked, rows, panel, top + HEAD, end),
   ]
 }
 
@@ -74,9 +88,9 @@ function panelFor(
   rows: readonly LadderRow[],
   { left, right }: { readonly left: Point; readonly right: Point },
 ): { readonly panel: Panel; readonly scale: number } {
-  const kept = rows.filter(row => row.caseDepth !== undefined)
+  const kept = rows.filter(row => row.depth !== undefined)
   const shown = kept.length > 0 ? [...rows.slice(-kept.length - 1)] : rows.slice(-2)
-  const deepest = Math.min(...shown.map(({ inner, caseDepth }) => inner - (caseDepth ?? 0)))
+  const deepest = Math.min(...shown.map(({ inner, depth }) => inner - (depth ?? 0)))
   const highest = Math.max(...shown.map(({ outer }) => outer))
   const span = Math.max(highest - deepest, 1e-6)
   const scale = ENLARGED.find(enlarged => onPaper(span * enlarged) <= right - left - 12) ?? 1
@@ -93,10 +107,11 @@ function rowMarks(
   measure: Measure,
 ): readonly Mark[] {
   const base = top + 10
+  const taken = row.added ?? row.taken?.written
   const written = [
     text({ x: 0, y: base }, clipped(`${row.operation} ${row.name}`, NAME - 6, measure), { size: SMALL }),
     text({ x: width - TAKEN, y: base }, row.written, { anchor: 'end', size: SMALL }),
-    ...(row.taken ? [text({ x: width, y: base }, row.taken.written, { anchor: 'end', size: SMALL })] : []),
+    ...(taken ? [text({ x: width, y: base }, taken, { anchor: 'end', size: SMALL })] : []),
   ]
   const [from, to] = [at(row.inner), at(row.outer)]
   if (from < left || to > right) {
@@ -107,9 +122,9 @@ function rowMarks(
   }
   const bar = { y: top + 5, half: 2.5 }
   const shade =
-    row.caseDepth === undefined
+    row.depth === undefined
       ? []
-      : [polygon(rectangle(Math.max(left, at(row.inner - row.caseDepth)), from, top + 1, top + ROW), { fill: SHADE })]
+      : [polygon(rectangle(Math.max(left, at(row.inner - row.depth)), from, top + 1, top + ROW), { fill: SHADE })]
   return [...shade, ...written, ...barMarks(row, { at, left, right }, bar.y, bar.half)]
 }
 
@@ -144,17 +159,17 @@ const rectangle = (left: Point, right: Point, top: Point, bottom: Point): readon
   { x: left, y: bottom },
 ]
 
-/** How deep the case must still reach under the finished surface at its deepest. */
+/** How deep the case, or a plating, must still reach under the finished surface at its deepest. */
 function askedMarks(
-  { case: hardened }: Plan,
+  asked: Millimetre | undefined,
   rows: readonly LadderRow[],
   { at, left }: Panel,
   top: Point,
   bottom: Point,
 ): readonly Mark[] {
   const last = rows.at(-1)
-  if (!hardened || last?.caseDepth === undefined) return []
-  const x = at(last.inner - hardened.asked)
+  if (asked === undefined || last?.depth === undefined) return []
+  const x = at(last.inner - asked)
   return x < left ? [] : [line({ x, y: top }, { x, y: bottom }, { width: LINE.thin, dash: [4, 2] })]
 }
 

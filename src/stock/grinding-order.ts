@@ -1,5 +1,5 @@
 import { fixed } from '../figures.ts'
-import { GRINDING_SAFETY } from '../handbook/hardening-safety.ts'
+import { GRINDING_SAFETY, PLATED_DUST } from '../handbook/hardening-safety.ts'
 import {
   arrivingSizes,
   identity,
@@ -9,8 +9,10 @@ import {
   type OrderFigures,
   type OrderSource,
   placesOf,
+  sentence,
 } from './outside-order.ts'
-import type { CasePlan, OperationSize, StockEntry } from './stock.ts'
+import { platedArrival, platedIn, portEdges } from './plated-honing-order.ts'
+import type { CasePlan, OperationSize, PlatingPlan, StockEntry } from './stock.ts'
 
 /** Grinding on an axis farther off than this is stopped whatever the stock, radial. Common practice, no source. */
 const STOP_ECCENTRICITY = 0.03
@@ -25,9 +27,10 @@ export function grindingOrder(
 ): readonly OrderField[] {
   const entries = plan.stock.filter(entry => entry.operation === operation.number)
   const hone = operation.process === 'hone'
-  const cased = plan.case
+  const plated = platedIn(plan, operation)
+  const cased = plated ? undefined : plan.case
   return [
-    { label: 'Condition on arrival', text: [...identity(plan), ...arrival(plan, operation, figures)] },
+    { label: 'Condition on arrival', text: [...identity(plan), ...arrival(plan, plated, operation, figures)] },
     {
       label: 'Datums and set-up',
       text: [
@@ -38,21 +41,16 @@ export function grindingOrder(
     },
     { label: 'Finish sizes', text: finish(plan, operation, entries, figures) },
     { label: 'Stock', text: stock(entries, figures) },
-    { label: 'Take no more than', text: most(entries, figures, cased !== undefined) },
+    { label: 'Take no more than', text: most(entries, figures, plated ? 'plating' : cased ? 'case' : undefined) },
     {
       label: 'Eccentricity',
       text: hone ? ['A hone follows the bore: it corrects no position.'] : eccentricity(entries, figures),
     },
-    { label: hone ? 'Stones and oil' : 'Wheel and coolant', text: tool(hone, cased) },
     {
-      label: 'Port edges',
-      text:
-        plan.ports.length > 0
-          ? [
-              `Do not dwell at the ports. Deburr every edge by hand afterwards and break it ${figures.length(0.05, 2)} to ${figures.length(0.1, 2)} ${figures.unit}; no chip, no bruise.`,
-            ]
-          : ['No ports. Break the edges that the cut leaves sharp.'],
+      label: hone ? 'Stones and oil' : 'Wheel and coolant',
+      text: plated ? [`${sentence(plated.honedWith)}.`] : tool(hone, cased),
     },
+    { label: 'Port edges', text: portEdges(plan, operation, plated, figures) },
     { label: 'Burn and cracks', text: burn(cased, hone) },
     {
       label: 'Report',
@@ -73,22 +71,27 @@ export function grindingOrder(
       ],
     },
     {
-      label: 'Short of case or size',
+      label: plated ? 'Short of plating or size' : 'Short of case or size',
       text: [
         cased
           ? 'A piece with less case or hardness than asked, or that does not clean up, is reported and kept apart, not shipped as good.'
-          : 'A piece that does not clean up, or is off size, is reported and kept apart, not shipped as good.',
+          : plated
+            ? `A piece with less than ${figures.length(plated.asked.least)} ${figures.unit} of plating left a side, that does not clean up or flakes, is reported and kept apart, not shipped as good.`
+            : 'A piece that does not clean up, or is off size, is reported and kept apart, not shipped as good.',
       ],
     },
   ]
 }
 
-export const grindingCautions = (): readonly string[] => GRINDING_SAFETY
+export const grindingCautions = (plan: OrderSource, operation: OrderedOperation): readonly string[] => [
+  ...GRINDING_SAFETY,
+  ...(platedIn(plan, operation) ? [PLATED_DUST] : []),
+]
 
 /** What a finished piece is accepted by, where it has a case. */
 export function acceptance({ case: planned }: OrderSource, { length, unit }: OrderFigures): readonly string[] {
   if (!planned) return []
-  const { order, asked, testLoad, limitHardness } = planned
+  const { order, asked: depth, testLoad, limitHardness } = planned
   // The gradient is in the reading: the load that the surface is quoted with, or the less that the case left can bear.
   const load = loadOf(testLoad) < loadOf(order?.surfaceLoad) ? testLoad : (order?.surfaceLoad ?? testLoad)
   const nitrided = order?.term === 'NHD'
@@ -98,7 +101,7 @@ export function acceptance({ case: planned }: OrderSource, { length, unit }: Ord
       : [
           `Surface hardness not under ${fixed(order.hardness, 0)} ${load} at any point, the side ground deepest included: 3 points.`,
         ]),
-    `${order?.term ?? 'Case'} left not under ${length(asked, 2)} ${unit}${limitHardness === undefined ? '' : ` (to ${fixed(limitHardness, 0)} HV)`}.`,
+    `${order?.term ?? 'Case'} left not under ${length(depth, 2)} ${unit}${limitHardness === undefined ? '' : ` (to ${fixed(limitHardness, 0)} HV)`}.`,
     ...(nitrided ? ['No compound layer to be seen at ×500 on the ground coupon.'] : []),
     'No crack by magnetic particles, no colour of burning.',
     ...(nitrided ? ['No temper etch on a nitrided surface.'] : []),
@@ -109,6 +112,7 @@ const loadOf = (test: string | undefined): number => Number(test?.replace('HV', 
 
 function arrival(
   plan: OrderSource,
+  plated: PlatingPlan | undefined,
   { number, surfaces, locatedBy }: OrderedOperation,
   figures: OrderFigures,
 ): readonly string[] {
@@ -121,6 +125,7 @@ function arrival(
           `${planned.process.charAt(0).toUpperCase()}${planned.process.slice(1)}: ordered ${length(planned.ordered.least, 2)} to ${length(planned.ordered.most, 2)} ${unit} ${planned.order?.term ?? 'deep'}, surface about ${fixed(planned.surfaceHardness, 0)} HV. The hardener's certificate with the depth measured comes with the parts.`,
         ]
       : [`${plan.material.grade}, not hardened.`]),
+    ...(plated ? [platedArrival(plated, figures)] : []),
     ...(arriving.length > 0 ? [`Sizes on arrival: ${arriving.join('; ')}.`] : []),
     'Measure each piece on arrival, 4 angles in 2 planes, by its number.',
   ]
@@ -164,12 +169,20 @@ function stock(entries: readonly StockEntry[], { length, unit }: OrderFigures): 
   ]
 }
 
-function most(entries: readonly StockEntry[], { length, unit }: OrderFigures, cased: boolean): readonly string[] {
+const STOPS = {
+  case: 'Stop and ring where more would have to go: the case is measured in tenths, and the hardest of it goes first.',
+  plating:
+    'Stop and ring where more would have to go: the layer is measured in hundredths, and the base shows under it.',
+} as const
+
+function most(
+  entries: readonly StockEntry[],
+  { length, unit }: OrderFigures,
+  under: keyof typeof STOPS | undefined,
+): readonly string[] {
   return [
     ...entries.map(({ surface, perSide }) => `${surface}: ${length(perSide.most)} ${unit} a side, at any place.`),
-    cased
-      ? 'Stop and ring where more would have to go: the case is measured in tenths, and the hardest of it goes first.'
-      : 'Stop and ring where more would have to go, or where it does not clean up.',
+    under ? STOPS[under] : 'Stop and ring where more would have to go, or where it does not clean up.',
   ]
 }
 

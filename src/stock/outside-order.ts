@@ -1,5 +1,5 @@
 import type { Operation } from '../route/operation.ts'
-import type { CasePlan, Ladder, OperationSize, StockEntry } from './stock.ts'
+import type { CasePlan, Ladder, OperationSize, PlatingPlan, StockEntry } from './stock.ts'
 
 /** One numbered point of an order, a sentence a line. */
 export type OrderField = { readonly label: string; readonly text: readonly string[] }
@@ -23,6 +23,7 @@ export type OrderSource = {
   readonly ladders: readonly Ladder[]
   readonly stock: readonly StockEntry[]
   readonly case?: CasePlan
+  readonly plating?: PlatingPlan
   readonly ports: readonly unknown[]
   readonly inspection: {
     readonly characteristics: readonly {

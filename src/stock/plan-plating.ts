@@ -41,6 +41,10 @@ export function planPlating(
   const plan: PlatingPlan = {
     process: asked.process,
     surface: asked.surface,
+    base: {
+      ...(part.material.hardness !== undefined && { hardness: part.material.hardness }),
+      ...(part.material.temper !== undefined && { temper: part.material.temper }),
+    },
     asked: { least: asked.thickness.least, ...(asked.thickness.most !== undefined && { most: asked.thickness.most }) },
     aim: sizes.aim,
     left,

@@ -186,6 +186,8 @@ export type AsMilled = {
 export type PlatingPlan = {
   readonly process: string
   readonly surface: string
+  /** Of what is plated, as the part file has them: they decide on relief and bake. */
+  readonly base: { readonly hardness?: Vickers; readonly temper?: Celsius }
   /** As left after honing: what is asked, what the sizes aim at, and what is left at the worst places. */
   readonly asked: { readonly least: Millimetre; readonly most?: Millimetre }
   readonly aim: Millimetre

@@ -29,7 +29,7 @@ describe('the rows of a ladder', () => {
   })
 
   it('lose case by what is taken at most, over all finishing operations', () => {
-    const depths = rowsOf('bore').map(({ operation, caseDepth }) => [operation, caseDepth?.toFixed(3)])
+    const depths = rowsOf('bore').map(({ operation, depth }) => [operation, depth?.toFixed(3)])
     expect(depths).toEqual([
       [20, undefined],
       [40, undefined],

@@ -140,6 +140,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
   plating: {
     process: 'hard chrome',
     surface: 'bore',
+    base: { hardness: 300, temper: 620 },
     asked: RANGE,
     aim: 0.08,
     left: SPREAD,

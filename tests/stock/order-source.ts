@@ -25,6 +25,7 @@ export function orderSource(part: Part): OrderSource & { readonly operations: re
     ladders: stock.ladders,
     stock: stock.entries,
     ...(stock.case && { case: stock.case }),
+    ...(stock.plating && { plating: stock.plating }),
     ports: part.ports,
     inspection: { characteristics: [] },
   }

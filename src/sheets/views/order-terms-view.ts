@@ -2,6 +2,7 @@ import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../../route/operation.ts'
 import { grindingCautions, grindingOrder } from '../../stock/grinding-order.ts'
 import { hardeningCautions, hardeningOrder } from '../../stock/hardening-order.ts'
+import { platingCautions, platingOrder } from '../../stock/plating-order.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
 /** The specification behind an order, point by point, so that it can be worked from with the telephone off. */
@@ -10,7 +11,7 @@ export type OrderTermsView = {
   readonly cautions: readonly string[]
 }
 
-/** Hardening, grinding and honing are ordered by their points; nothing for other work. */
+/** Hardening, plating, grinding and honing are ordered by their points; nothing for other work. */
 export function orderTermsView(
   plan: Plan,
   operation: PlannedOperation,
@@ -22,8 +23,11 @@ export function orderTermsView(
   if (HARDENING_PROCESSES.has(process)) {
     return { points: numbered(hardeningOrder(plan, operation, figures)), cautions: hardeningCautions(plan) }
   }
+  if (process === 'plate') {
+    return { points: numbered(platingOrder(plan, operation, figures)), cautions: platingCautions(plan) }
+  }
   if (process === 'grind' || process === 'hone') {
-    return { points: numbered(grindingOrder(plan, operation, figures)), cautions: grindingCautions() }
+    return { points: numbered(grindingOrder(plan, operation, figures)), cautions: grindingCautions(plan, operation) }
   }
   return undefined
 }

@@ -1,7 +1,8 @@
 import { fixed, hardness } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { Process } from '../../route/operation.ts'
-import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
+import { type PaperFigures, placesFor } from './paper-figures.ts'
+import { layerHeld, leftHead, platingTreatment, under } from './plating-rows.ts'
 import { codeOf } from './route-card-view.ts'
 import { type SizeRow, sizeRows } from './size-rows.ts'
 import { caseOrder } from './stock-view.ts'
@@ -28,8 +29,10 @@ export type OrderView = {
     readonly least: string
     readonly most: string
     readonly needed: string
-    readonly caseLeft: string
+    /** Of the case or the plating that must be left, what is to spare. */
+    readonly left: string
   }[]
+  readonly leftHead: string
   readonly papers: readonly string[]
   readonly packing: readonly string[]
   readonly cautions: readonly string[]
@@ -81,7 +84,10 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
     grade: plan.material.grade,
     drawing: `operation-${number}`,
     arrives: arriving(plan, number, figures),
-    condition: !hardening && hardened(plan, number) ? caseHeld(plan, figures) : [],
+    condition: [
+      ...(!hardening && hardened(plan, number) ? caseHeld(plan, figures) : []),
+      ...(plan.plating && operation.purpose === 'hone-bore' ? layerHeld(plan.plating, figures) : []),
+    ],
     datums: operation.locatedBy.join(', '),
     task: operation.name,
     holding: operation.holding,
@@ -89,7 +95,7 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
       ? caseOrder(plan, figures).filter(({ what }) => !OURS.has(what))
       : operation.purpose === 'stress-relieve'
         ? stressRelief(plan)
-        : [],
+        : platingTreatment(plan, operation, figures),
     sizes: sizeRows(plan, operation, figures),
     takes: plan.stock
       .filter(entry => entry.operation === number)
@@ -98,8 +104,9 @@ export function orderView(plan: Plan, operation: PlannedOperation, figures: Pape
         least: length(perSide.least),
         most: length(perSide.most),
         needed: length(perSide.needed),
-        caseLeft: margin.case === undefined ? DASH : length(margin.case),
+        left: under(margin, length),
       })),
+    leftHead: leftHead(plan.stock.filter(entry => entry.operation === number)),
     papers: PAPERS[process] ?? ['measured sizes of every piece'],
     packing: PACKING,
     cautions: operation.cautions,

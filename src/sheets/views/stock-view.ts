@@ -2,6 +2,7 @@ import { fixed, hardness, hours } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
 import { DASH, type Order, type PaperFigures, placesFor } from './paper-figures.ts'
+import { leftHead, platingRows, under } from './plating-rows.ts'
 
 export type StockView = {
   readonly unit: string
@@ -15,7 +16,8 @@ export type StockView = {
     readonly needed: string
     readonly sideMost: string
     readonly cleanUp: string
-    readonly caseLeft: string
+    /** Of the case or the plating that must be left, what is to spare. */
+    readonly left: string
     readonly hardness: string
     readonly verdict: string
   }[]
@@ -28,7 +30,9 @@ export type StockView = {
       readonly limits: string
     }[]
   }[]
+  readonly leftHead: string
   readonly hardened: boolean
+  readonly plating: readonly { readonly what: string; readonly value: string }[]
   readonly order: readonly { readonly what: string; readonly value: string }[]
   readonly pictures: readonly string[]
 }
@@ -38,6 +42,12 @@ const VERDICT: { readonly [verdict in StockEntry['verdict']]: string } = {
   thin: 'too little: will not clean up',
   deep: 'too much: case gone',
   impossible: 'no figure serves',
+}
+
+function verdictOf(margin: StockEntry['margin'], verdict: StockEntry['verdict']): string {
+  if (margin.plating !== undefined && verdict === 'ok') return 'cleans up, plating left'
+  if (margin.plating !== undefined && verdict === 'deep') return 'too little plating left'
+  return margin.case === undefined && verdict === 'ok' ? 'cleans up' : VERDICT[verdict]
 }
 
 export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): StockView {
@@ -55,10 +65,11 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       needed: length(perSide.needed),
       sideMost: length(perSide.most),
       cleanUp: length(margin.cleanUp),
-      caseLeft: margin.case === undefined ? DASH : length(margin.case),
+      left: under(margin, length),
       hardness: hardnessAtFinish === undefined ? DASH : hardness(hardnessAtFinish),
-      verdict: margin.case === undefined && verdict === 'ok' ? 'cleans up' : VERDICT[verdict],
+      verdict: verdictOf(margin, verdict),
     })),
+    leftHead: leftHead(plan.stock),
     ladders: (drawn.includes('ladder') ? [] : plan.ladders).map(({ surface, kind, states }) => ({
       surface: kind === 'face' ? surface : `${surface} Ø`,
       states: states.map(state => {
@@ -72,6 +83,7 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     })),
     hardened: plan.case !== undefined,
     order: caseOrder(plan, figures),
+    plating: plan.plating ? platingRows(plan.plating, figures) : [],
     pictures: drawn,
   }
 }
