@@ -1,16 +1,23 @@
 import { angle, area, fixed, length } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
+import { gasView } from '../sheets/views/gas-view.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
 import { table } from './table.ts'
 import type { View } from './view.ts'
 
 export const ports: View = {
-  data: ({ part, ports, findings }) => ({ part, ports, findings }),
+  data: ({ part, ports, gasExchange, fixture, findings }) => ({
+    part,
+    ports,
+    ...(gasExchange && { gasExchange }),
+    ...(fixture && { fixture }),
+    findings,
+  }),
   text: (plan, options) =>
     plan.ports.length === 0
       ? `${heading(plan)}No ports.\n`
-      : [heading(plan), timingTable(plan, options), settingTable(plan, options)].join('\n'),
+      : [heading(plan), timingTable(plan, options), settingTable(plan, options), ...gasTables(plan)].join('\n'),
 }
 
 function timingTable({ ports }: Plan, { units }: Options): string {
@@ -73,4 +80,25 @@ function settingTable({ ports }: Plan, { units }: Options): string {
       ]),
     ),
   )
+}
+
+/** What the ports do together, and beside it what books and workshops name; the setting sheet names the sources in full. */
+function gasTables(plan: Plan): readonly string[] {
+  const { together, references } = gasView(plan)
+  if (together.length === 0) return []
+  return [
+    table(
+      [{ head: 'together' }, { head: 'value', align: 'right' }, { head: 'unit' }],
+      together.map(({ figure, value, unit }) => [figure, value, unit]),
+    ),
+    table(
+      [
+        { head: 'beside what is in use, not a limit' },
+        { head: 'here', align: 'right' },
+        { head: 'range', align: 'right' },
+        { head: 'from' },
+      ],
+      references.map(({ what, value, range, source }) => [what, value, range, source.split(';')[0] ?? '']),
+    ),
+  ]
 }

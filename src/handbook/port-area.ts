@@ -50,19 +50,46 @@ export const trappedVolume: Formula<'B' | 'x_E'> = formula({
   value: ({ B, x_E }) => (Math.PI / 4) * B ** 2 * x_E,
 })
 
-/** What the head may hold at most for a wanted ratio: the part file has no head, so the plan turns the question round. */
-export const clearanceForRatio: Formula<'V_ts' | 'CR_t'> = formula({
-  symbol: 'V_c',
-  meaning: 'clearance volume that gives the trapped compression ratio',
-  unit: 'mm³',
-  expression: 'V_ts / (CR_t - 1)',
+const V_c: Input = { meaning: 'volume above the crown at top dead centre', unit: 'mm³', over: 0 }
+
+/** Counted from exhaust closing, which is when compression begins. */
+export const trappedRatio: Formula<'V_ts' | 'V_c'> = formula({
+  symbol: 'CR_t',
+  meaning: 'trapped compression ratio',
+  unit: '',
+  expression: '(V_ts + V_c) / V_c',
+  inputs: { V_ts: { meaning: 'swept volume trapped above the exhaust port', unit: 'mm³', over: 0 }, V_c },
+  source: 'derived: geometry; a published example has 126.5 cc and 23 cc at 6.5',
+  example: { given: { V_ts: 126_500, V_c: 23_000 }, gives: 6.5 },
+  value: ({ V_ts, V_c }) => (V_ts + V_c) / V_c,
+})
+
+export const geometricRatio: Formula<'V_s' | 'V_c'> = formula({
+  symbol: 'CR_g',
+  meaning: 'geometric compression ratio',
+  unit: '',
+  expression: '(V_s + V_c) / V_c',
+  inputs: { V_s: { meaning: 'swept volume', unit: 'mm³', over: 0 }, V_c },
+  source: 'derived: geometry; a published example has 173.718 cc and 23 cc at 8.5',
+  example: { given: { V_s: 173_718, V_c: 23_000 }, gives: 8.553 },
+  value: ({ V_s, V_c }) => (V_s + V_c) / V_c,
+})
+
+/** By the rule of thumb that the published targets go with: one area for the whole time that the port is open. */
+export const meanAreaTimeArea: Formula<'A' | 'dtheta' | 'N' | 'V_s'> = formula({
+  symbol: 'STA_m',
+  meaning: 'specific time-area by the mean area',
+  unit: 's/m',
+  expression: '1000 * A * dtheta / (6 * N * V_s)',
   inputs: {
-    V_ts: { meaning: 'swept volume trapped above the exhaust port', unit: 'mm³', over: 0 },
-    CR_t: { meaning: 'trapped compression ratio', unit: '', over: 1 },
+    A: { meaning: 'area open half-way from opening to full opening', unit: 'mm²', from: 0 },
+    dtheta: { meaning: 'crank angle for which the port is open', unit: 'deg', over: 0 },
+    N,
+    V_s: { meaning: 'swept volume', unit: 'mm³', over: 0 },
   },
-  source: 'derived: CR_t = (V_ts + V_c) / V_c; a published example has 126.5 cc and 23 cc at 6.5',
-  example: { given: { V_ts: 126_500, CR_t: 6.5 }, gives: 23_000, digits: 0 },
-  value: ({ V_ts, CR_t }) => V_ts / (CR_t - 1),
+  source: "Jennings, Two-Stroke Tuner's Handbook, 1973, as quoted: mean area by time by swept volume",
+  example: { given: { A: 68.382, dtheta: 150, N: 10_000, V_s: 9952.6 }, gives: 0.01718, digits: 5 },
+  value: ({ A, dtheta, N, V_s }) => (1000 * A * dtheta) / (6 * N * V_s),
 })
 
 export const specificTimeArea: Formula<'AA' | 'N' | 'V_s'> = formula({

@@ -7,8 +7,7 @@ export type TimeAreaTarget = {
   readonly note: string
 }
 
-const NOTE =
-  'by the mean-area method, which gives about 13 % more than the integral; published as 0.00014 s·cm²/cm³ and so on'
+const NOTE = 'by the mean area, as the plan counts it beside this; published as 0.00014 s·cm²/cm³ and so on'
 
 export const TIME_AREA_TARGETS: readonly TimeAreaTarget[] = [
   { port: 'inlet', from: 0.014, to: 0.016, source: "Jennings, Two-Stroke Tuner's Handbook, 1973", note: NOTE },
@@ -21,4 +20,17 @@ export const MEETING_TARGET: { readonly from: number; readonly to: number; reado
   from: 2 / 3,
   to: 1,
   source: "Jennings, Two-Stroke Tuner's Handbook, 1973: two thirds back; Bell, ch. 3: on the rear wall",
+}
+
+/** By the integral, for mean effective pressures of 3 to 7 bar. */
+export const BLOWDOWN_TIME_AREA: { readonly from: number; readonly to: number; readonly source: string } = {
+  from: 0.000145,
+  to: 0.000634,
+  source: 'memory: Blair 1996, 6.1, for 3 to 7 bar of mean effective pressure; not seen, check the book',
+}
+
+export const TRAPPED_RATIO: { readonly from: number; readonly to: number; readonly source: string } = {
+  from: 6.5,
+  to: 8,
+  source: 'memory: Jennings, Blair; petrol, higher with methanol',
 }

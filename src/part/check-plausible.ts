@@ -1,4 +1,6 @@
+import { fixed } from '../figures.ts'
 import { platingOf } from '../handbook/plating.ts'
+import { geometricRatio, sweptVolume } from '../handbook/port-area.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
 
@@ -31,7 +33,8 @@ export function checkPlausible(part: Part): readonly PartFault[] {
   ]
   const largest = Math.max(...part.outside.map(({ size }) => size.nominal))
   const roundBore = part.bore.every(({ size }) => size.nominal < largest)
-  if (odd.length > 0 || largest >= SMALLEST_OUTSIDE || !roundBore) return odd
+  if (odd.length > 0) return odd
+  if (largest >= SMALLEST_OUTSIDE || !roundBore) return headFault(part)
   const message = `the largest outside diameter is ${largest} mm: are the figures inches?`
   return [
     {
@@ -46,6 +49,25 @@ export function checkPlausible(part: Part): readonly PartFault[] {
 
 /** mm; a pin or sleeve smaller than this is rarer than a file in inches. */
 const SMALLEST_OUTSIDE = 6
+
+/** Compression ratios over the whole stroke that engines have; far outside, the volume is in another unit. */
+const RATIOS = { from: 3, upTo: 40 }
+
+function headFault({ engine, bore: [bore] }: Part): readonly PartFault[] {
+  if (engine?.headVolume === undefined || !bore) return []
+  const swept = sweptVolume.value({ B: bore.size.nominal, S: engine.stroke })
+  const ratio = geometricRatio.value({ V_s: swept, V_c: 1000 * engine.headVolume })
+  if (ratio >= RATIOS.from && ratio <= RATIOS.upTo) return []
+  return [
+    {
+      code: 'input/implausible',
+      severity: 'warning',
+      message: `a head volume of ${engine.headVolume} cm³ over ${fixed(swept / 1000, 1)} cm³ swept is a compression ratio of ${fixed(ratio, 1)}`,
+      hint: 'it is the volume above the crown at top dead centre, in cm³; write mm³, in³ after it where it is one of those',
+      path: '/engine/head-volume',
+    },
+  ]
+}
 
 function proportionsOf({ kind, bore, outside, length, engine, ports, plating }: Part): readonly Proportion[] {
   // The bore of a pin only saves weight, and may be as small as a drill.

@@ -25,8 +25,9 @@ general-tolerance: ISO 2768-m
 const TEMPLATES: Readonly<Record<PartKind, string>> = {
   liner: `part: {number: NUMBER, title: Cylinder liner, revision: A, kind: liner}
 
-# crown-below-top: the piston crown's edge below the liner's top face at top dead centre.
-engine: {stroke: 54, rod: 100, pin-offset: 0, crown-below-top: 0.4, speed: 4200}
+# crown-below-top: the piston crown's edge below the liner's top face at top dead centre. head-volume: above the crown
+# there, in cm³. The piston may be told of too: skirt: 60 (crown's edge to skirt's end), rings: {from: 3, to: 8, pegs: [130]}.
+engine: {stroke: 54, rod: 100, pin-offset: 0, crown-below-top: 0.4, speed: 4200, head-volume: 11.5}
 
 # temper: the tempering temperature on the bar's certificate, °C. Hardening must stay well below it.
 material: {grade: 42CrMo4, hardness: 300 HV, temper: 620}

@@ -38,6 +38,20 @@ export type Engine = {
   /** Piston crown edge below the liner's top face at top dead centre; negative when it stands proud. */
   readonly crownBelowTop: Millimetre
   readonly speed?: SpindleSpeed
+  /** Above the crown at top dead centre, with all that is between head and crown, cm³. */
+  readonly headVolume?: number
+  /** From the crown's edge down to the skirt's lower edge. */
+  readonly skirt?: Millimetre
+  /** A piston without rings, or where its rings run. */
+  readonly rings?: 'none' | Rings
+}
+
+export type Rings = {
+  /** Below the crown's edge: top of the first ring, bottom of the last. */
+  readonly from?: Millimetre
+  readonly to?: Millimetre
+  /** Azimuths of the pegs that the gaps stand at. */
+  readonly pegs: readonly Degree[]
 }
 
 export type Material = {

@@ -16,6 +16,7 @@ export type QuantityKind =
   | 'hours'
   | 'days'
   | 'power'
+  | 'volume'
   | 'ratio'
 
 /** The unit inside, and what each written unit is in it. The inch is exactly 25.4 mm (ISO 80000-3). */
@@ -35,6 +36,11 @@ const KINDS: Readonly<
   hours: { what: 'a time', unit: 'h', units: { h: 1, min: 1 / 60 } },
   days: { what: 'a number of days', unit: 'd', units: { d: 1, days: 1, day: 1, weeks: 7, week: 7 } },
   power: { what: 'a power', unit: 'kW', units: { kW: 1, W: 0.001 } },
+  volume: {
+    what: 'a volume',
+    unit: 'cm³',
+    units: { 'cm³': 1, cm3: 1, ml: 1, cc: 1, 'mm³': 0.001, mm3: 0.001, 'in³': 16.387064, in3: 16.387064 },
+  },
   ratio: { what: 'a fraction', unit: '', units: { '%': 0.01 } },
 }
 

@@ -22,6 +22,11 @@ export type GasExchange = {
   readonly bottomDeadCentre?: Degree
   /** mm³, above the exhaust's top edge; absent without an exhaust. */
   readonly trappedVolume?: number
+  /** mm³, as the part gives it. */
+  readonly headVolume?: number
+  /** Compression ratios: from exhaust closing, and over the whole stroke. */
+  readonly trappedRatio?: number
+  readonly geometricRatio?: number
   /** m/s. */
   readonly meanPistonSpeed?: number
   readonly blowdown?: {
@@ -42,6 +47,8 @@ export type GasExchange = {
     readonly angleArea: number
     /** s/m. */
     readonly specificTimeArea?: number
+    /** s/m, by the mean area: what the published targets are about. */
+    readonly meanAreaTimeArea?: number
     /** All ports of the role together, from the first opening to the last closing. */
     readonly uncovered?: readonly Uncovering[]
   }[]

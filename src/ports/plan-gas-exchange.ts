@@ -1,11 +1,19 @@
 import { meetingBehindAxis } from '../handbook/loop-scavenging.ts'
-import { blowdownTimeAt, meanPistonSpeed, specificTimeArea, sweptVolume, trappedVolume } from '../handbook/port-area.ts'
-import { MEETING_TARGET, TIME_AREA_TARGETS } from '../handbook/time-area-targets.ts'
-import { TIMING_CLASSES_SOURCE, timingClasses } from '../handbook/timing-classes.ts'
+import {
+  blowdownTimeAt,
+  geometricRatio,
+  meanAreaTimeArea,
+  meanPistonSpeed,
+  specificTimeArea,
+  sweptVolume,
+  trappedRatio,
+  trappedVolume,
+} from '../handbook/port-area.ts'
 import type { Engine, PortRole } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import type { GasExchange, Reference } from './gas-exchange.ts'
+import type { GasExchange } from './gas-exchange.ts'
+import { referencesOf } from './gas-references.ts'
 import type { PlannedPort } from './port.ts'
 import { meetingPoint } from './streams.ts'
 import { curveOf, type TimedPort } from './timed-port.ts'
@@ -18,7 +26,7 @@ const ABOUT = { about: 'gas exchange' }
 /** Areas, time-areas and streams of all ports together. */
 export function planGasExchange(
   engine: Engine,
-  { downstroke }: Pick<Crank, 'downstroke'>,
+  crank: Crank,
   bore: Millimetre,
   timed: readonly TimedPort[],
   notebook: Notebook,
@@ -34,7 +42,8 @@ export function planGasExchange(
     const total = sum(ports.map(({ planned, area }) => angleArea(area, planned.opens, planned.closes)))
     const specificArea = specific(total, role)
     const byTime = specificArea === undefined ? {} : { specificTimeArea: specificArea }
-    return [{ role, angleArea: total, ...byTime, uncovered: curveOf(ports) }]
+    const byMean = N === undefined ? {} : { meanAreaTimeArea: meanArea(ports, engine, crank, { N, V_s }, notebook) }
+    return [{ role, angleArea: total, ...byTime, ...byMean, uncovered: curveOf(ports) }]
   })
   const exhaustTop = Math.min(...ofRole('exhaust').map(({ planned }) => planned.top))
   const blowdown = blowdownOf(timed, N, specific, notebook)
@@ -43,16 +52,54 @@ export function planGasExchange(
     N === undefined ? {} : { meanPistonSpeed: notebook.use(meanPistonSpeed, { S: engine.stroke, N }, ABOUT) }
   const exchange: Omit<GasExchange, 'references'> = {
     sweptVolume: V_s,
-    bottomDeadCentre: downstroke,
-    ...(Number.isFinite(exhaustTop)
-      ? { trappedVolume: notebook.use(trappedVolume, { B: bore, x_E: exhaustTop - engine.crownBelowTop }, ABOUT) }
-      : {}),
+    bottomDeadCentre: crank.downstroke,
+    ...compressionOf(engine, bore, exhaustTop, V_s, notebook),
     ...speed,
     ...(blowdown ? { blowdown } : {}),
     areas,
     streams,
   }
-  return { ...exchange, references: referencesOf(engine, exchange) }
+  return { ...exchange, references: referencesOf(engine, exchange, bore, timed) }
+}
+
+/** What is compressed, and how far where the part gives the head's volume. */
+function compressionOf(
+  { crownBelowTop, headVolume }: Engine,
+  bore: Millimetre,
+  exhaustTop: Millimetre,
+  V_s: number,
+  notebook: Notebook,
+): Pick<GasExchange, 'trappedVolume' | 'headVolume' | 'trappedRatio' | 'geometricRatio'> {
+  const V_c = headVolume === undefined ? undefined : 1000 * headVolume
+  const V_ts = Number.isFinite(exhaustTop)
+    ? notebook.use(trappedVolume, { B: bore, x_E: exhaustTop - crownBelowTop }, ABOUT)
+    : undefined
+  return {
+    ...(V_ts === undefined ? {} : { trappedVolume: V_ts }),
+    ...(V_c === undefined
+      ? {}
+      : { headVolume: V_c, geometricRatio: notebook.use(geometricRatio, { V_s, V_c }, ABOUT) }),
+    ...(V_ts === undefined || V_c === undefined
+      ? {}
+      : { trappedRatio: notebook.use(trappedRatio, { V_ts, V_c }, ABOUT) }),
+  }
+}
+
+/** The area open half-way from opening to full opening counts for the whole time; summed over the ports of a role. */
+function meanArea(
+  ports: readonly TimedPort[],
+  { crownBelowTop, stroke }: Engine,
+  crank: Crank,
+  given: { readonly N: number; readonly V_s: number },
+  notebook: Notebook,
+): number {
+  return sum(
+    ports.map(({ planned: { name, opens, closes, bottom }, area }) => {
+      const about = { about: name }
+      const open = bottom - crownBelowTop < stroke ? crank.opensAt(bottom, about) : crank.downstroke
+      return notebook.use(meanAreaTimeArea, { A: area((opens + open) / 2), dtheta: closes - opens, ...given }, about)
+    }),
+  )
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
@@ -89,42 +136,4 @@ function streamOf(planned: PlannedPort, bore: Millimetre, notebook: Notebook): G
     notebook.use(meetingBehindAxis, { r: bore / 2, phi: at, psi: back }, { about: name })
   }
   return [{ port: name, ...meeting }]
-}
-
-function referencesOf(engine: Engine, exchange: Omit<GasExchange, 'references'>): readonly Reference[] {
-  const classes = engine.speed === undefined ? [] : timingClasses(engine.speed, engine.stroke)
-  const { blowdown, areas, streams } = exchange
-  return [
-    ...(blowdown
-      ? classes.map(({ name, blowdown: [from, to] }) => ({
-          what: `blowdown, ${name} engines`,
-          value: blowdown.angle,
-          unit: 'deg',
-          from,
-          to,
-          source: TIMING_CLASSES_SOURCE,
-        }))
-      : []),
-    ...areas.flatMap(({ role, specificTimeArea }) =>
-      TIME_AREA_TARGETS.filter(({ port }) => port === role).flatMap(({ from, to, source, note }) =>
-        specificTimeArea === undefined
-          ? []
-          : [
-              {
-                what: `specific time-area, ${role}`,
-                value: specificTimeArea,
-                unit: 's/m',
-                from,
-                to,
-                source: `${source}; ${note}`,
-              },
-            ],
-      ),
-    ),
-    ...streams.flatMap(({ port, fraction }) =>
-      fraction === undefined
-        ? []
-        : [{ what: `meeting of the streams, ${port}`, value: fraction, unit: '', ...MEETING_TARGET }],
-    ),
-  ]
 }

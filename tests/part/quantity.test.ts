@@ -19,6 +19,10 @@ describe('a number with its unit', () => {
     ['2 weeks', 'days', 14],
     ['1 h', 'minutes', 60],
     ['750 W', 'power', 0.75],
+    // The cubic inch is 16.387064 cm³ exactly: the inch is 25.4 mm (ISO 80000-3).
+    ['0.7 in³', 'volume', 11.4709448],
+    ['23 ml', 'volume', 23],
+    ['950 mm³', 'volume', 0.95],
     ['95 %', 'ratio', 0.95],
     ['0.5 deg', 'length', 'input/wrong-unit'],
     ['3 mm', 'angle', 'input/wrong-unit'],

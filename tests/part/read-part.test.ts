@@ -23,7 +23,7 @@ describe('the demo parts', () => {
   it('what the file leaves out is absent or nought, and the rest as written', () => {
     const { engine, material, hardening, stock, waive, generalTolerance, bottom } = partOf(LINER)
     expect({ engine, material, stock, waive, generalTolerance, bottom }).toEqual({
-      engine: { stroke: 54, rod: 100, pinOffset: 0, crownBelowTop: 0.4, speed: 4200 },
+      engine: { stroke: 54, rod: 100, pinOffset: 0, crownBelowTop: 0.4, speed: 4200, headVolume: 11.5 },
       material: { grade: '42CrMo4', written: '42CrMo4', hardness: 300, temper: 620 },
       stock: {},
       waive: [],

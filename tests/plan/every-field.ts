@@ -1,5 +1,6 @@
 import type { Plan } from '../../src/plan/plan.ts'
 import type { EveryField } from './every-field-of.ts'
+import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 
 const SPREAD = { least: 1, nominal: 2, most: 3 }
@@ -169,16 +170,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     rotaryReversals: 0,
     assumed: ['holder', 'chuck'],
   },
-  gasExchange: {
-    sweptVolume: 97_700,
-    bottomDeadCentre: 180,
-    trappedVolume: 60_000,
-    meanPistonSpeed: 7.6,
-    blowdown: { angle: 15, from: 106, to: 121, time: 0.6, angleArea: 700, specificTimeArea: 0.3 },
-    areas: [{ role: 'exhaust', angleArea: 9000, specificTimeArea: 3, uncovered: [{ angle: 106, area: 0 }] }],
-    streams: [{ port: 'boost', behind: 10, fraction: 0.7, exit: 180 }],
-    references: [{ what: 'mean piston speed', value: 7.6, unit: 'm/s', from: 5, to: 10, source: 'memory' }],
-  },
+  gasExchange: EVERY_GAS_FIELD,
   inspection: {
     characteristics: [
       {

@@ -2,9 +2,11 @@ import { angle, area } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PortWindow } from '../../ports/port.ts'
 import { type FixtureView, fixtureView, inOrder } from './fixture-view.ts'
+import { type GasView, gasView } from './gas-view.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 export type PortsView = FixtureView & {
+  readonly gas: GasView
   readonly unit: string
   /** Which way is positive, where zero is. */
   readonly axes: readonly string[]
@@ -48,6 +50,7 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
   return {
     unit,
     ...fixtureView(plan, figures),
+    gas: gasView(plan),
     axes: axesOf(plan, figures),
     settings: named.map(({ name, window }) => ({
       window: name,
