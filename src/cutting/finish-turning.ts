@@ -82,7 +82,7 @@ function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimet
   const reasons = [...limitedBy, ...(share < 1 ? ['spring of the wall in the jaws'] : [])]
   const pass = settlePass(task, { ...common, stock: left, mostDepth: left / 2, feed, limitedBy: reasons })
   const remarks = [
-    'last two passes of equal depth and feed, so that tool and wall spring alike',
+    'last two passes of equal depth and feed, so that tool and work spring alike',
     ...(thin ? ['thin wall: sharp positive insert'] : []),
     ...(bar ? jawRemarks(task, cut, pass.force) : []),
     ...(pass.depth < nose * SHALLOW ? ['cut shallower than half the nose radius: watch for rubbing'] : []),

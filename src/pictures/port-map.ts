@@ -156,7 +156,7 @@ function captionsOf(kind: MapKind, scale: number, panels: readonly Unrolled[]): 
     case 'outside at true size':
       return [
         `Scale 1:1, print without fitting to the page: the bar is 50 mm.${strips}`,
-        'Outside as the ports are milled. Wrap round the liner, print outward, heavy edge level with the finished top face.',
+        'Outside as the ports are milled. Wrap round the part, print outward, heavy edge level with the finished top face.',
       ]
   }
 }

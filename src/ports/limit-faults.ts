@@ -19,7 +19,7 @@ export function limitFaults(
     faults.push({
       code: 'ports/tilt-limits',
       message: `rising by ${port.up}° needs a tilt of ${tilt}°, but the fixture tilts from ${least} to ${most}°`,
-      hint: within(-tilt) ? 'turn the liner round: the other end toward the free end' : 'draw a flatter port',
+      hint: within(-tilt) ? 'turn the part round: the other end toward the free end' : 'draw a flatter port',
       key: 'up',
     })
   }
@@ -27,7 +27,7 @@ export function limitFaults(
     faults.push({
       code: 'ports/rotary-limits',
       message: `needs the rotary at ${rotary}°, a whole turn more or less, but it goes from ${from} to ${to}°`,
-      hint: 'turn the liner round, or clock azimuth 0 elsewhere',
+      hint: 'turn the part round, or clock azimuth 0 elsewhere',
       key: 'at',
     })
   }

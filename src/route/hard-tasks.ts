@@ -156,7 +156,11 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             holding: 'Hold by hand in a padded cradle; work from the bore outward, then wash',
             locatedBy: [],
             surfaces: part.ports.map(({ name }) => name),
-            why: ['the edges that the rings cross must be rounded as they run'],
+            why: [
+              part.kind === 'liner'
+                ? 'the edges that the rings cross must be rounded as they run'
+                : 'the edges must be rounded for what slides over them',
+            ],
           } as const,
         ]
       : []),

@@ -61,7 +61,7 @@ export const FINISHING_RULES: readonly RouteRule[] = [
   },
   {
     name: 'port-edges-broken-again',
-    because: 'grinding and honing leave the port edges sharp, and a sharp edge catches the rings',
+    because: 'grinding and honing leave the port edges sharp, and a sharp edge catches what slides over it',
     source: COMMON_PRACTICE,
     applies: (first, then) => FINISHING.has(first.process) && then.purpose === 'deburr-ports',
   },

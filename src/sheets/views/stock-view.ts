@@ -50,25 +50,32 @@ function verdictOf(margin: StockEntry['margin'], verdict: StockEntry['verdict'])
   return margin.case === undefined && verdict === 'ok' ? 'cleans up' : VERDICT[verdict]
 }
 
+/** On diameter, mm. */
+const LITTLE = 0.02
+
 export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): StockView {
   const { length, unit } = figures
   const drawn = [...pictures].filter(name => /^(ladder|hardness)(-|$)/.test(name))
   return {
     unit,
-    entries: plan.stock.map(({ surface, operation, onDiameter, perSide, margin, hardnessAtFinish, verdict }) => ({
-      surface,
-      operation: String(operation),
-      least: length(onDiameter.least),
-      nominal: length(onDiameter.nominal),
-      most: length(onDiameter.most),
-      sideLeast: length(perSide.least),
-      needed: length(perSide.needed),
-      sideMost: length(perSide.most),
-      cleanUp: length(margin.cleanUp),
-      left: under(margin, length),
-      hardness: hardnessAtFinish === undefined ? DASH : hardness(hardnessAtFinish),
-      verdict: verdictOf(margin, verdict),
-    })),
+    entries: plan.stock.map(({ surface, operation, onDiameter, perSide, margin, hardnessAtFinish, verdict }) => {
+      // A lap takes micrometres.
+      const fine = (value: number) => length(value, onDiameter.most < LITTLE ? 4 : 3)
+      return {
+        surface,
+        operation: String(operation),
+        least: fine(onDiameter.least),
+        nominal: fine(onDiameter.nominal),
+        most: fine(onDiameter.most),
+        sideLeast: fine(perSide.least),
+        needed: fine(perSide.needed),
+        sideMost: fine(perSide.most),
+        cleanUp: fine(margin.cleanUp),
+        left: under(margin, length),
+        hardness: hardnessAtFinish === undefined ? DASH : hardness(hardnessAtFinish),
+        verdict: verdictOf(margin, verdict),
+      }
+    }),
     leftHead: leftHead(plan.stock),
     ladders: (drawn.includes('ladder') ? [] : plan.ladders).map(({ surface, kind, states }) => ({
       surface: kind === 'face' ? surface : `${surface} Ø`,
