@@ -39,7 +39,7 @@ export function pictureSvg(picture: Picture, { fonts = SVG_FONTS, trueSize = fal
 }
 
 /** At most two decimals, no zeros behind, no negative zero. */
-const short = (value: number): string => String(Number(value.toFixed(2)) + 0)
+const short = (value: number): string => String(Math.round(value * 100) / 100 + 0)
 
 const step = (it: PathStep): string => {
   if (it.to === 'close') return 'Z'

@@ -23,8 +23,17 @@ const MODULE: { readonly [symbology in Symbology]: Point } = { code128: onPaper(
 const QUIET: { readonly [symbology in Symbology]: number } = { code128: 10, datamatrix: 2 }
 const BAR_HEIGHT = onPaper(10)
 
-/** A code for a reader gun. The text is plain ASCII, since readers differ in what they make of the rest. */
+const drawn = new Map<string, Bars>()
+
+/** A code for a reader gun, reckoned once for paper and screen. Plain ASCII, since readers differ in what they make of the rest. */
 export function barsOf(symbology: Symbology, text: string): Bars {
+  const key = `${symbology} ${text}`
+  const bars = drawn.get(key) ?? draw(symbology, text)
+  drawn.set(key, bars)
+  return bars
+}
+
+function draw(symbology: Symbology, text: string): Bars {
   if (!/^[\x20-\x7e]+$/.test(text)) throw new RangeError(`a code holds plain ASCII, got "${text}"`)
   // The named export of this name is the encoder of another symbology.
   const [code] = bwip.raw({ bcid: symbology, text })

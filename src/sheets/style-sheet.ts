@@ -7,7 +7,7 @@ const grey = Math.round(ROW_GREY * 255)
 export const styleSheet = (paper: Paper): string => `
 @page { size: ${paper === 'a4' ? 'A4' : 'letter'}; margin: 10mm 10mm 10mm 20mm }
 * { box-sizing: border-box; margin: 0; padding: 0 }
-body { font: ${TYPE.text}pt/4mm ${SVG_FONTS}; font-variant-numeric: tabular-nums; color: #000; background: #fff }
+body { font: ${TYPE.text}pt/4mm ${SVG_FONTS}; font-variant-numeric: tabular-nums; font-kerning: none; font-variant-ligatures: none; color: #000; background: #fff }
 section { width: ${paper === 'a4' ? 180 : 185.9}mm; max-width: 100%; margin: 8mm auto; break-before: page }
 section:first-of-type { break-before: auto }
 header { display: grid; grid-template-columns: 1fr auto; margin-bottom: 4mm }

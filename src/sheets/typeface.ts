@@ -56,22 +56,58 @@ export function openTypeface(fonts: Fonts): Typeface {
 function faceOf(bytes: Uint8Array): Font {
   const face = create(bytes as Parameters<typeof create>[0])
   if (!('layout' in face)) throw new TypeError('a single face is wanted, got a collection')
-  return shapedOnce(face)
+  return shapedOnce(Object.create(face, { post: { value: postHeader(bytes) } }))
 }
+
+/**
+ * The header of the table `post`, OpenType 1.9. The reader would decode the names of five thousand glyphs with it, which
+ * nobody asks for.
+ */
+function postHeader(bytes: Uint8Array): object {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+  const tables = Array.from({ length: view.getUint16(4) }, (_, index) => 12 + 16 * index)
+  const entry = tables.find(at => view.getUint32(at) === POST)
+  if (entry === undefined) throw new TypeError('the face has no table post')
+  const start = view.getUint32(entry + 8)
+  return {
+    italicAngle: view.getInt32(start + 4) / 65_536,
+    underlinePosition: view.getInt16(start + 8),
+    underlineThickness: view.getInt16(start + 10),
+    isFixedPitch: view.getUint32(start + 12),
+  }
+}
+
+/** `post` as four letters in one number. */
+const POST = 0x706f_7374
 
 /**
  * The face with a memory: the layout measures the very words that the writer sets, and shaping a word is dear. Every asker
  * gets positions of its own, since the writer scales them in place.
  */
 function shapedOnce(face: Font): Font {
-  const shape = face.layout.bind(face)
+  const shaped = face.layout.bind(face)
   const known = new Map<string, GlyphRun>()
   const layout = (text: string, ...features: unknown[]): GlyphRun => {
-    if (features.some(feature => feature !== undefined)) return shape(text, ...(features as []))
-    const run = known.get(text) ?? shape(text)
+    if (features.some(feature => feature !== undefined)) return shaped(text, ...(features as []))
+    const run = known.get(text) ?? (STANDS_ALONE.test(text) ? letterByLetter(face, text) : shaped(text))
     known.set(text, run)
     const positions = run.positions.map(position => ({ ...position }))
     return Object.create(run, { positions: { value: positions } })
   }
   return Object.assign(face, { layout })
+}
+
+/** Latin, Greek, Cyrillic, punctuation and signs, no combining marks: each letter is drawn the same whatever stands beside it. */
+const STANDS_ALONE =
+  /^[\u0020-\u02ff\u0370-\u0482\u048a-\u052f\u1e00-\u1fff\u2000-\u200a\u2010-\u2027\u202f-\u205e\u2070-\u20cf\u2100-\u2bff]*$/
+
+/**
+ * Letters at their own widths, neither joined nor drawn closer: figures and decimal points stand in columns, and a part
+ * number is found in the paper letter by letter. Other alphabets need the face's own rules.
+ */
+function letterByLetter(face: Font, text: string): GlyphRun {
+  const glyphs = [...text].map(letter => face.glyphForCodePoint(letter.codePointAt(0) ?? 0))
+  const positions = glyphs.map(({ advanceWidth }) => ({ xAdvance: advanceWidth, yAdvance: 0, xOffset: 0, yOffset: 0 }))
+  const advanceWidth = glyphs.reduce((sum, glyph) => sum + glyph.advanceWidth, 0)
+  return { glyphs, positions, advanceWidth } as unknown as GlyphRun
 }
