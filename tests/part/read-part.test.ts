@@ -35,8 +35,8 @@ describe('the demo parts', () => {
     })
     expect(hardening).toMatchObject({
       process: 'gas nitriding',
-      hardness: { least: 550 },
-      depth: { least: 0.2 },
+      hardness: { least: 470 },
+      depth: { least: 0.25 },
       masked: [],
     })
   })

@@ -46,7 +46,7 @@ describe('values set by path', () => {
   it('adding keeps the lines of the rest', () => {
     expect(set('stock.bore', '0.16')).toBe(`${LINER.trimEnd()}\nstock: {bore: 0.16}\n`)
     expect(set('hardening.temperature', '515')).toBe(
-      LINER.replace('depth: min 0.20}', 'depth: min 0.20, temperature: 515}'),
+      LINER.replace('depth: min 0.25}', 'depth: min 0.25, temperature: 515}'),
     )
   })
 

@@ -69,7 +69,7 @@ describe('the order to the heat treater (fields common practice, no source; cert
     expect(result).toContain(`NHD ${fixed(ordered.least, 2)} +${fixed(ordered.most - ordered.least, 2)} -0 mm`)
     expect(result).toContain('core hardness + 50 HV')
     expect(result).toContain(`${fixed(surfaceHardness, 0)} HV1`)
-    expect(result).toContain(`for information: ${fixed(asked, 2)} mm of case and 550 HV`)
+    expect(result).toContain(`for information: ${fixed(asked, 2)} mm of case and 470 HV`)
   })
   it('keeps the two states apart: every figure of the result stands in a line that names its state', () => {
     const lines = fields.find(({ label }) => label === 'Result')?.text ?? []
@@ -202,12 +202,12 @@ describe('the order to the grinder (common practice, no source)', () => {
 describe('what a finished piece is accepted by', () => {
   const lines = acceptance(plan, MM).join('\n')
   it('reads the surface with HV1, since the case is a gradient, and with less where less is borne', () => {
-    expect(lines).toContain('not under 550 HV1 at any point, the side ground deepest included')
+    expect(lines).toContain('not under 470 HV1 at any point, the side ground deepest included')
     const thin = { ...plan, ...(plan.case && { case: { ...plan.case, testLoad: 'HV0.3' } }) }
-    expect(acceptance(thin, MM).join('\n')).toContain('550 HV0.3')
+    expect(acceptance(thin, MM).join('\n')).toContain('470 HV0.3')
   })
   it('says how much case is left and where it ends', () => {
-    expect(lines).toContain('NHD left not under 0.20 mm (to 350 HV)')
+    expect(lines).toContain('NHD left not under 0.25 mm (to 350 HV)')
     expect(lines).toContain('No temper etch')
   })
 })
