@@ -1,4 +1,4 @@
-import { length, mass, minutes } from '../figures.ts'
+import { inwardLimits, length, mass, minutes } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Options } from './options.ts'
 import { ports } from './ports.ts'
@@ -44,8 +44,7 @@ function sizeTable({ operations }: Plan, { units }: Options): string {
       const first = [String(number), name, minutes(time.each)]
       const rows = sizes.map(({ feature, measure, edge, lower, upper }) => [
         [feature, edge ? `${edge} edge ${measure}` : measure].join(' '),
-        length(lower, units),
-        length(upper, units),
+        ...inwardLimits(lower, upper, 3, units),
       ])
       return rows.length === 0 ? [first] : rows.map((row, index) => [...(index === 0 ? first : ['', '', '']), ...row])
     }),

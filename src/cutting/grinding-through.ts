@@ -8,11 +8,11 @@ import {
   throughFeed,
 } from '../handbook/centreless-grinding.ts'
 import { WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
 import type { Tool } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
-import { dressing } from './dressing.ts'
 import { figure } from './figure.ts'
 import { startingWheel } from './ground-work.ts'
 import type { Step } from './step.ts'
@@ -33,10 +33,11 @@ export function grindThrough(task: CuttingTask): PlannedCuts {
       ...passes(task, cut, 'rough', stock - fine, wheel, regulating, setting),
       ...passes(task, cut, 'finish', fine, wheel, regulating, [
         `leaves Ra ${CENTRELESS.leaves.roughness.join(' to ')} and ${CENTRELESS.leaves.roundness.join(' to ')} µm out of round (${CENTRELESS.practice}); measure`,
+        'dress both wheels before the batch, then when the size drifts: no source says how many pins a dressing serves',
         'look for odd lobes in a V-block or on a roundness instrument: a micrometer does not see them',
       ]),
-      ...dressing(task, wheel),
     ],
+    setup: 2 * SHOP_TIMES.dressing,
   }
 }
 

@@ -73,6 +73,7 @@ function planOf(part: Part, shop: Shop) {
     entries: stock.entries,
     codes: cutting.findings.map(({ code }) => code),
     steps: (purpose: Purpose): readonly Step[] => cutting.steps.get(at(purpose).number) ?? [],
+    time: (purpose: Purpose) => cutting.time.get(at(purpose).number),
     workings: cutting.workings,
   }
 }
@@ -121,6 +122,15 @@ describe('a pin through a centreless grinder', () => {
     expect(plan.entries[0]?.eccentricity).toBe(0)
     expect(between.entries[0]?.eccentricity).toBe(BUILT_IN_SHOP.habits.mandrelRunout)
     expect(plan.entries[0]?.onDiameter.nominal).toBeLessThan(between.entries[0]?.onDiameter.nominal ?? 0)
+  })
+
+  it('is not dressed every few pieces, as a wheel that traverses is: both wheels once, in the set-up', () => {
+    expect(plan.steps('grind-outside').map(({ action }) => action)).toEqual([
+      'rough grind pin, through feed',
+      'finish grind pin, through feed',
+    ])
+    // Two minutes a dressing: common practice, no source.
+    expect(plan.time('grind-outside')?.setup).toBe(CENTRELESS.setup + 2 * 2)
   })
 
   it('wants both wheels', () => {
