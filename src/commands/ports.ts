@@ -1,5 +1,6 @@
 import { angle, area, fixed, length } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
+import type { PlannedPort } from '../ports/port.ts'
 import { gasView } from '../sheets/views/gas-view.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
@@ -39,9 +40,7 @@ function timingTable({ ports }: Plan, { units }: Options): string {
     ports.map(port => [
       port.name,
       angle(port.at, 1),
-      port.opens === undefined ? '' : angle(port.opens),
-      port.closes === undefined ? '' : angle(port.closes),
-      port.duration === undefined ? '' : angle(port.duration),
+      ...timesOf(port),
       mm(port.top),
       mm(port.bottom),
       mm(port.width),
@@ -51,6 +50,12 @@ function timingTable({ ports }: Plan, { units }: Options): string {
     ]),
   )
 }
+
+/** An inlet by the skirt is open about top dead centre. */
+const timesOf = ({ opens, closes, duration, bySkirt }: PlannedPort): readonly string[] =>
+  bySkirt
+    ? [`${angle(bySkirt.opensBefore)} before`, angle(bySkirt.closesAfter), angle(bySkirt.duration)]
+    : [opens, closes, duration].map(degree => (degree === undefined ? '' : angle(degree)))
 
 function settingTable({ ports }: Plan, { units }: Options): string {
   const mm = (value: number): string => length(value, units)

@@ -10,6 +10,7 @@ import { runChecks } from './checks/run-checks.ts'
 import { type FixturePlan, planFixture } from './fixture-plan.ts'
 import type { GasExchange } from './gas-exchange.ts'
 import { roundBodies } from './held-cutter.ts'
+import { inletTiming } from './inlet-timing.ts'
 import { noteAsCut } from './note-as-cut.ts'
 import { planGasExchange } from './plan-gas-exchange.ts'
 import { planWindow } from './plan-window.ts'
@@ -132,6 +133,7 @@ function planPort(
     back: port.back,
     cut: port.cut,
     ...timingOf(port, design, crank, notebook),
+    ...inletTiming(part.engine, port, design.bottom, crank),
     top: design.top,
     bottom: design.bottom,
     height: design.height,
@@ -163,7 +165,7 @@ const distinct = (faults: readonly PortFault[]): readonly PortFault[] =>
 
 type Timing = Pick<PlannedPort, 'opens' | 'closes' | 'duration' | 'dAnglePerTenth'>
 
-/** By the crown's edge. An inlet is opened by the skirt, whose length the part file does not give. */
+/** By the crown's edge. An inlet is opened by the skirt. */
 function timingOf(port: Port, { top }: PortDesign, crank: Crank | undefined, notebook: Notebook): Timing {
   if (!crank || port.role === 'inlet') return {}
   const about = { about: port.name }

@@ -95,6 +95,8 @@ export type PlannedPort = {
   readonly opens?: Degree
   readonly closes?: Degree
   readonly duration?: Degree
+  /** An inlet, by the skirt's lower edge: crank degrees before and after top dead centre; absent where the skirt is not given. */
+  readonly bySkirt?: { readonly opensBefore: Degree; readonly closesAfter: Degree; readonly duration: Degree }
   readonly top: Millimetre
   readonly bottom: Millimetre
   readonly height: Millimetre

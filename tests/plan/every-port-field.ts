@@ -23,6 +23,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
   arc: 68,
   corner: 3,
   area: AREAS,
+  bySkirt: { opensBefore: 56, closesAfter: 56, duration: 112 },
   dAnglePerTenth: 0.15,
   ignoredShift: 0,
   leftRight: { top: 0, bottom: 0, arc: 0 },

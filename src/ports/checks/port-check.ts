@@ -9,6 +9,8 @@ export type CheckedPort = { readonly port: Port; readonly planned: PlannedPort }
 export type CheckedWindow = CheckedPort & {
   readonly window: PortWindow
   readonly onBore: Boxed
+  /** Half-way through the wall. */
+  readonly onMiddle: Boxed
   readonly onOutside: Boxed
 }
 

@@ -2,7 +2,8 @@ import type { Finding } from '../../finding.ts'
 import type { Part } from '../../part/part.ts'
 import type { Shop } from '../../shop/shop.ts'
 import type { AsMilled } from '../../stock/stock.ts'
-import type { PlannedPort } from '../port.ts'
+import { degrees, radians } from '../../units.ts'
+import type { EdgePoint, PlannedPort, PortWindow } from '../port.ts'
 import { portFinding } from '../port-finding.ts'
 import { PORT_CHECKS } from './all-checks.ts'
 import { boxed } from './land-between.ts'
@@ -39,6 +40,19 @@ function findingOf(part: Part, check: PortCheck, fault: CheckFault): Finding {
   })
 }
 
+/** Each point of the outline goes through the wall along the stream: half-way from the bore to the outside. */
+function halfWay({ outline, walls }: PortWindow): readonly EdgePoint[] {
+  if (!walls) return outline.finished
+  return outline.finished.flatMap((inner, index) => {
+    const outer = outline.outside[index]
+    if (!outer) return []
+    const [phi, psi] = [radians(inner.azimuth), radians(outer.azimuth)]
+    const x = walls.finished * Math.cos(phi) + walls.outside * Math.cos(psi)
+    const y = walls.finished * Math.sin(phi) + walls.outside * Math.sin(psi)
+    return [{ azimuth: degrees(Math.atan2(y, x)), depth: (inner.depth + outer.depth) / 2 }]
+  })
+}
+
 function portedOf(part: Part, asMilled: AsMilled, ports: readonly CheckedPort[]): Ported {
   const middle = (port: PlannedPort): number => (port.top + port.bottom) / 2
   const first = ports[0]
@@ -53,6 +67,7 @@ function portedOf(part: Part, asMilled: AsMilled, ports: readonly CheckedPort[])
         planned,
         window,
         onBore: boxed(window.outline.finished),
+        onMiddle: boxed(halfWay(window)),
         onOutside: boxed(window.outline.outside),
       })),
     ),

@@ -13,8 +13,10 @@ export const windowsOverlap: PortCheck = {
     pairsOf(windows).flatMap(([a, b]) => {
       const onBore = landBetween(a.onBore, b.onBore, radius)
       const onOutside = landBetween(a.onOutside, b.onOutside, outside(a.planned))
-      if (Math.min(onBore, onOutside) > limit('least')) return []
-      const where = onBore <= limit('least') ? 'on the bore' : 'on the outside'
+      const within = landBetween(a.onMiddle, b.onMiddle, (radius + outside(a.planned)) / 2)
+      if (Math.min(onBore, within, onOutside) > limit('least')) return []
+      const where =
+        onBore <= limit('least') ? 'on the bore' : onOutside <= limit('least') ? 'on the outside' : 'inside the wall'
       return [{ port: b.port, message: `runs into ${a.port.name} (at ${a.port.at}°) ${where}` }]
     }),
 }

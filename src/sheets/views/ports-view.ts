@@ -1,6 +1,6 @@
 import { angle, area } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
-import type { PortWindow } from '../../ports/port.ts'
+import type { PlannedPort, PortWindow } from '../../ports/port.ts'
 import { type FixtureView, fixtureView, inOrder } from './fixture-view.ts'
 import { type GasView, gasView } from './gas-view.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
@@ -69,12 +69,10 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       ...edgesOf(window, length),
       width: length(window.width, 2),
     })),
-    timed: plan.ports.some(({ opens }) => opens !== undefined),
+    timed: plan.ports.some(({ opens, bySkirt }) => opens !== undefined || bySkirt !== undefined),
     timings: plan.ports.map(port => ({
       port: port.name,
-      opens: orDash(port.opens),
-      closes: orDash(port.closes),
-      duration: orDash(port.duration),
+      ...timingOf(port),
       perTenth: port.dAnglePerTenth === undefined ? DASH : angle(port.dAnglePerTenth, 2),
       window: area(port.area.window),
       flow: area(port.area.flow),
@@ -82,6 +80,21 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     fixtures: [...pictures].filter(name => name === 'fixture' || name.startsWith('fixture-')),
   }
 }
+
+/** An inlet by the skirt is open about top dead centre: counted before and after it. */
+const timingOf = ({
+  opens,
+  closes,
+  duration,
+  bySkirt,
+}: PlannedPort): { opens: string; closes: string; duration: string } =>
+  bySkirt
+    ? {
+        opens: `${angle(bySkirt.opensBefore, 1)} before`,
+        closes: angle(bySkirt.closesAfter, 1),
+        duration: angle(bySkirt.duration, 1),
+      }
+    : { opens: orDash(opens), closes: orDash(closes), duration: orDash(duration) }
 
 const orDash = (degree: number | undefined): string => (degree === undefined ? DASH : angle(degree, 1))
 

@@ -7,6 +7,8 @@ export type Case = {
   readonly engine?: Partial<Engine>
   readonly outside?: number
   readonly fixture?: Partial<Fixture>
+  /** Outside bands as finished, from the top face down: name, end, diameter. */
+  readonly bands?: readonly (readonly [string, number, number])[]
 }
 
 const EXHAUST: Asked = { name: 'exhaust', role: 'exhaust', at: 0, opens: 106, bottom: 54.4, width: 27 }
@@ -20,6 +22,14 @@ const other = (changes: Partial<Asked> = {}): Asked => ({ ...OTHER, ...changes }
 const boost = (changes: Partial<Asked> = {}): Asked => ({ ...BOOST, ...changes })
 const pair = { role: 'transfer', bottom: 54, width: 15, up: 10, back: 25 } as const
 const blind = { at: 0, top: 40, height: 8, width: 12 } as const
+
+const inlet = { role: 'inlet', at: 180, top: 60, height: 12, width: 18 } as const
+const grooveAt = (depth: number): NonNullable<Case['bands']> => [
+  ['flange', 4, 62],
+  ['seat', depth, 55],
+  ['groove', depth + 2.6, 51],
+  ['lower seat', 92, 55],
+]
 
 /** Nothing to say about this one. */
 export const SOUND: Case = { ports: [exhaust(), main(), other(), boost()] }
@@ -124,6 +134,44 @@ export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly pas
   'holder-clearance': {
     trips: { ports: [exhaust()], fixture: { chuck: { diameter: 110, length: 40, faceDistance: 17.5 } } },
     passes: { ports: [exhaust()], fixture: { chuck: { diameter: 110, length: 40, faceDistance: 16.5 } } },
+  },
+  // 18.2 and 17.9 degrees; the slowest class runs up to 18.
+  'blowdown-in-class': {
+    trips: { ports: [exhaust(), main({ opens: 124.2 })] },
+    passes: { ports: [exhaust(), main({ opens: 123.9 })] },
+  },
+  // 68.53 cm³ are trapped: 9 times over a head of 8.566 cm³.
+  'trapped-ratio': {
+    trips: { ports: [exhaust()], engine: { headVolume: 8.5 } },
+    passes: { ports: [exhaust()], engine: { headVolume: 8.6 } },
+  },
+  // 27 mm of chord are 34.23 degrees either side.
+  'ring-peg': {
+    trips: { ports: [exhaust()], engine: { rings: { from: 3, to: 8, pegs: [39.1] } } },
+    passes: { ports: [exhaust()], engine: { rings: { from: 3, to: 8, pegs: [39.3, 150] } } },
+  },
+  // 15 % of 27 mm are 4.05 mm.
+  'ring-corner': {
+    trips: { ports: [exhaust({ corner: { on: 'bore', radius: 4 } })], engine: { rings: { pegs: [] } } },
+    passes: { ports: [exhaust({ corner: { on: 'bore', radius: 4.1 } })], engine: { rings: { pegs: [] } } },
+  },
+  'ring-crosses-bridge': {
+    trips: { ports: [exhaust({ bridge: 5 })], engine: { rings: { pegs: [] } } },
+    passes: { ports: [exhaust({ bridge: 5 })], engine: { rings: 'none' } },
+  },
+  // The floor lies 54.4 mm below the top face, the crown 0.4 mm at top dead centre.
+  'free-port': {
+    trips: { ports: [exhaust()], engine: { skirt: 54.9 } },
+    passes: { ports: [exhaust()], engine: { skirt: 55.1 } },
+  },
+  'inlet-masked': {
+    trips: { ports: [inlet], engine: { skirt: 59.7 } },
+    passes: { ports: [inlet], engine: { skirt: 59.5 } },
+  },
+  // The window ends at 48 mm.
+  'land-to-groove': {
+    trips: { ports: [blind], bands: grooveAt(49.4) },
+    passes: { ports: [blind], bands: grooveAt(49.6) },
   },
   'edge-falls-away': {
     trips: { ports: [{ ...blind, cut: 'straight', up: 4, corner: { on: 'cutter', radius: 2 } }] },
