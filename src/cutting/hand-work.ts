@@ -1,4 +1,5 @@
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { chamferOf } from '../route/plating-needs.ts'
 import type { Minute } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import type { Step } from './step.ts'
@@ -34,13 +35,21 @@ export function deburrSoft(task: CuttingTask): PlannedCuts {
               'scraper and abrasive brush',
               `break the edges of ${count} windows`,
               count * SHOP_TIMES.deburrWindow,
-              ['from the bore outward; 0.3 on the bore side, so that wheel and stones run over it'],
+              [windowEdges(task)],
             ),
           ]
         : []),
       byHand('washer', 'wash, look with a lens', SHOP_TIMES.wash),
     ],
   }
+}
+
+/** A layer that is plated wants more broken than wheel and stones do. */
+function windowEdges({ part: { plating } }: CuttingTask): string {
+  const chamfer = plating && chamferOf(plating)
+  if (!chamfer) return 'from the bore outward; 0.3 on the bore side, so that wheel and stones run over it'
+  const { least, most } = chamfer
+  return `from the bore outward; ${least === most ? least : `${least} to ${most}`} on the bore side, smooth: it is plated`
 }
 
 export const deburrPorts = (task: CuttingTask): PlannedCuts => ({

@@ -1,7 +1,8 @@
 import type { Part } from '../part/part.ts'
 import { HARDENING_PROCESSES, type Operation } from '../route/operation.ts'
-import type { CasePlan } from '../stock/stock.ts'
+import type { CasePlan, PlatingPlan } from '../stock/stock.ts'
 import { hardeningWanted } from './case-wanted.ts'
+import { beforePlatingWanted, platedWanted } from './plating-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { latestSizes, type Made, type SizesByOperation } from './sizes-made.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
@@ -13,6 +14,7 @@ export function checkWanted(
   operations: readonly Operation[],
   sizes: SizesByOperation,
   casePlan: CasePlan | undefined,
+  plating: PlatingPlan | undefined,
 ): readonly Wanted[] {
   const { number, guards = [] } = check
   const sent = operations.filter(({ purpose }) => guards.includes(purpose))
@@ -24,11 +26,21 @@ export function checkWanted(
   const wanted = (made: Made): Wanted => sizeWanted(part, operations, made, where)
   if (leaving) {
     const before = operations.filter(other => other.number < number)
-    return [counted, ...beforeSending(latestSizes(before, sizes), sent, wanted, where)]
+    return [
+      counted,
+      ...beforeSending(latestSizes(before, sizes), sent, wanted, where),
+      ...(plating && sent.some(plates) ? beforePlatingWanted(part, plating, where) : []),
+    ]
   }
-  return [counted, ...latestSizes(sent, sizes).map(wanted), ...onReturn(part, sent, casePlan, where)]
+  return [
+    counted,
+    ...latestSizes(sent, sizes).map(wanted),
+    ...onReturn(part, sent, casePlan, where),
+    ...(plating && sent.some(plates) ? platedWanted(plating, where) : []),
+  ]
 }
 
+const plates = ({ purpose }: Operation): boolean => purpose === 'plate'
 const hardens = ({ process }: Operation): boolean => HARDENING_PROCESSES.has(process)
 
 /** Before a furnace, what it will move; before other work, what that work is located by and cuts. */
@@ -47,7 +59,11 @@ function beforeSending(
     ]
   }
   const concerned = new Set(sent.flatMap(({ surfaces, locatedBy }) => [...surfaces, ...locatedBy]))
-  return latest.filter(({ size }) => concerned.has(size.feature)).map(wanted)
+  const record = 'write it down: the plating is what the same piece differs by on return'
+  return latest
+    .filter(({ size }) => concerned.has(size.feature))
+    .map(wanted)
+    .map(one => (sent.some(plates) ? { ...one, remark: one.remark ? `${one.remark}; ${record}` : record } : one))
 }
 
 /** What the work outside may have spoilt, and what its paper must say. */

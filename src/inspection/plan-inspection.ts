@@ -5,7 +5,7 @@ import type { Part } from '../part/part.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { CasePlan } from '../stock/stock.ts'
+import type { CasePlan, PlatingPlan } from '../stock/stock.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { Characteristic } from './characteristic.ts'
 import { chooseGauge, placesRead } from './choose-gauge.ts'
@@ -31,8 +31,9 @@ export function planInspection(
   ports: readonly PlannedPort[],
   casePlan: CasePlan | undefined,
   quantity: number,
+  plating?: PlatingPlan,
 ): InspectionPlan {
-  const planned = { part, shop, operations, sizes, ports, casePlan }
+  const planned = { part, shop, operations, sizes, ports, casePlan, plating }
   const found = operations
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))

@@ -20,7 +20,7 @@ const KIND: { readonly [measure in OperationSize['measure']]: GaugeKind } = {
 
 /** A part is soaked to the room's temperature; this much is easily missed after grinding. */
 const WARMER = 5
-const CLOSE = new Set(['grind', 'hone', 'lap'])
+const CLOSE = new Set(['grind', 'hone', 'lap', 'plate'])
 
 /** A size as it must measure at an operation or a check; `by` made it. */
 export function sizeWanted(part: Part, operations: readonly Operation[], { size, by }: Made, where: Where): Wanted {

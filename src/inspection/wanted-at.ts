@@ -2,10 +2,11 @@ import type { Part } from '../part/part.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import { HARDENING_PROCESSES, type Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { CasePlan } from '../stock/stock.ts'
+import type { CasePlan, PlatingPlan } from '../stock/stock.ts'
 import { finishedCase } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
 import { formWanted, surfacesOf } from './form-wanted.ts'
+import { finishedPlating } from './plating-wanted.ts'
 import { finishedPorts } from './ports-wanted.ts'
 import { receiptWanted } from './receipt-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
@@ -19,18 +20,19 @@ export type Planned = {
   readonly sizes: SizesByOperation
   readonly ports: readonly PlannedPort[]
   readonly casePlan: CasePlan | undefined
+  readonly plating: PlatingPlan | undefined
 }
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, operations, sizes, casePlan } = planned
+  const { part, operations, sizes, casePlan, plating } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
-  if (process === 'inspect') return checkWanted(part, operation, operations, sizes, casePlan)
+  if (process === 'inspect') return checkWanted(part, operation, operations, sizes, casePlan, plating)
   const where: Where = { operation: number, stage: 'in-process' }
   if (process === 'deburr') return [toLookAt('every edge broken, no burr', 'edges', 'minor', where)]
-  // What a furnace does to the sizes is measured when the work is back, at the check that guards it.
-  if (HARDENING_PROCESSES.has(process)) return []
+  // What a furnace or a bath does to the sizes is measured when the work is back, at the check that guards it.
+  if (HARDENING_PROCESSES.has(process) || process === 'plate') return []
   return [
     ...(purpose === 'saw-blanks' ? receiptWanted(part, where) : []),
     ...sizesMade(operation, sizes).map(made => sizeWanted(part, operations, made, where)),
@@ -47,7 +49,7 @@ export const finisherOf = (feature: string, operations: readonly Operation[]): O
 const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
 
 function finalWanted(
-  { part, shop, operations, sizes, ports, casePlan }: Planned,
+  { part, shop, operations, sizes, ports, casePlan, plating }: Planned,
   operation: Operation,
 ): readonly Wanted[] {
   const where: Where = { operation: operation.number, stage: 'final' }
@@ -58,6 +60,7 @@ function finalWanted(
     ),
     ...finishedPorts(ports, shop.habits.portEdgeTolerance, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
+    ...(plating ? finishedPlating(plating, where) : []),
     toLookAt('serial legible, clean, oiled', 'all surfaces', 'minor', where),
   ]
 }

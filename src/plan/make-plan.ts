@@ -51,7 +51,16 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
     after: shapes[index] ?? batch.sawn.shape,
   }))
   const cutting = planCutting(part, shop, states, ports.ports, batch.batch.start)
-  const inspection = planInspection(part, shop, operations, sizes, ports.ports, stock.case, request.quantity)
+  const inspection = planInspection(
+    part,
+    shop,
+    operations,
+    sizes,
+    ports.ports,
+    stock.case,
+    request.quantity,
+    stock.plating,
+  )
 
   const planned = states.map(
     ({ operation, sizes, after }): PlannedOperation => ({

@@ -60,6 +60,7 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
         part.bore.length === 0 || drilledBore(part)
           ? 'gives every surface its last soft size'
           : 'gives every surface its last soft size: bore and outside run true to each other from here',
+        ...chamfered(part, `both ends of ${part.plating?.surface}`),
       ],
     },
     {
@@ -82,17 +83,19 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
           : 'Hold by hand in a padded cradle',
       locatedBy: [],
       surfaces: [...part.ports.map(({ name }) => name), 'top', 'bottom'],
-      why: ['breaks every edge while a scraper still cuts it', ...chamfered(part)],
+      why: [
+        'breaks every edge while a scraper still cuts it',
+        ...(part.ports.length > 0 ? chamfered(part, 'every port edge on the bore') : []),
+      ],
     },
   ]
 }
 
 /** The layer needs a larger break than a burr does. */
-function chamfered({ plating, ports }: Part): readonly string[] {
+function chamfered({ plating }: Part, edges: string): readonly string[] {
   const chamfer = plating && chamferOf(plating)
-  if (!plating || !chamfer) return []
+  if (!chamfer) return []
   const { least, most } = chamfer
-  const edges = `${ports.length > 0 ? 'every port edge and ' : ''}both ends of ${plating.surface}`
   return [`chamfers ${edges} ${least === most ? least : `${least} to ${most}`} mm for plating`]
 }
 

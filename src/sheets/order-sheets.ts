@@ -47,6 +47,8 @@ export function orderSheets(plan: Plan, operation: PlannedOperation, figures: Pa
 
 /** What the firm measures: the sizes of its own operation, or where it makes none, what we look at when the work is back. */
 function toReturn({ operations, inspection }: Plan, { number, purpose }: PlannedOperation): readonly Characteristic[] {
+  // The two heats beside a plating are one visit with it: its form is theirs.
+  if (purpose === 'relieve-for-plating' || purpose === 'bake-after-plating') return []
   const at = (where: number | undefined) => inspection.characteristics.filter(({ operation }) => operation === where)
   const back = operations.find(check => check.number > number && check.guards?.includes(purpose))
   const own = at(number)

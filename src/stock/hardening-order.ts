@@ -49,6 +49,11 @@ export function hardeningOrder(
       label: 'Cleaning and packing',
       text: [
         `The parts come metal-clean, dry and demagnetised, edges broken ${figures.length(0.3, 1)} to ${figures.length(0.5, 1)} ${figures.unit}. Degrease again before loading; no silicone, sulphur or chlorine.`,
+        ...(plan.plating
+          ? [
+              `The edges of ${plan.plating.surface} come chamfered ${figures.length(plan.plating.chamfer.least, 1)} ${figures.unit} or more: it is plated later.`,
+            ]
+          : []),
         `Return them dry and preserved, each by itself, nothing metal to metal${plan.ports.length > 0 ? ', nothing on a port edge' : ''}.`,
       ],
     },

@@ -24,7 +24,8 @@ export const PLATING_RULES: readonly RouteRule[] = [
     name: 'chamfered-before-plating',
     because: 'the layer builds up on a sharp edge, and flakes there: port edges and bore ends are chamfered before',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.purpose === 'deburr-soft' && then.purpose === 'plate',
+    applies: (first, then) =>
+      (first.purpose === 'deburr-soft' || first.purpose === 'finish-turn') && then.purpose === 'plate',
   },
   {
     name: 'hardened-before-plating',
