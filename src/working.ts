@@ -48,16 +48,8 @@ export function openNotebook(): Notebook {
 
 function written({ formula, given, about, value }: Use): Working {
   const { symbol, meaning, unit, expression, source } = formula
-  return {
-    ...about,
-    symbol,
-    meaning,
-    value,
-    unit,
-    expression: filledIn(expression, given),
-    formula: expression,
-    source,
-  }
+  const figure = { symbol, meaning, value, unit, expression: filledIn(expression, given), formula: expression, source }
+  return about.operation === undefined && about.about === undefined ? figure : { ...about, ...figure }
 }
 
 /** Computes and keeps nothing: for trials whose figures do not go out. */
@@ -69,12 +61,22 @@ export const SCRATCH: Notebook = {
 
 /** `0.45 * cbrt(D)` with D 48 becomes `0.45 * cbrt(48)`; a negative number goes in with its brackets. */
 export function filledIn(expression: string, given: Given): string {
-  return expression.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, name => {
-    const value = Object.hasOwn(given, name) ? given[name] : undefined
-    if (value === undefined) return name
-    const text = eightDigits(value)
-    return value < 0 ? `(${text})` : text
-  })
+  let text = ''
+  for (const [index, piece] of piecesOf(expression).entries()) {
+    const value = index % 2 === 1 && Object.hasOwn(given, piece) ? given[piece] : undefined
+    if (value === undefined) text += piece
+    else text += value < 0 ? `(${eightDigits(value)})` : eightDigits(value)
+  }
+  return text
+}
+
+const known = new Map<string, readonly string[]>()
+
+/** What stands between the names, and the names, in turn. An expression is taken apart once, however often it is used. */
+function piecesOf(expression: string): readonly string[] {
+  const pieces = known.get(expression) ?? expression.split(/([\p{L}_][\p{L}\p{N}_]*)/u)
+  known.set(expression, pieces)
+  return pieces
 }
 
 /** A whole number is its own text: most figures of a plan are, and rounding them by way of text takes most of the time. */
