@@ -90,6 +90,40 @@ describe('the chain of a pin, turned, carburised, ground and lapped', () => {
   })
 })
 
+/**
+ * Published: 35 by 18 by 80, 16MnCr5, 635 +195 HV, case 0.5 +0.6 to 500 HV1, outside +0/-0.006, roundness 0.002. A depth to
+ * 550 HV, as reckoned here, is the shallower reading of the same case.
+ */
+describe('against the sample data sheet of a piston pin', () => {
+  const {
+    entries,
+    case: order,
+    findings,
+  } = planned(
+    partFrom(
+      pinText({ outside: '35 +0/-0.006', bore: '18 ±0.1', length: 80, depth: 0.5 }).replace('min 650 HV', 'min 635 HV'),
+    ),
+  )
+
+  it('what is ordered leaves the case of the sheet, everywhere and on every piece', () => {
+    expect(order?.left.least).toBeGreaterThanOrEqual(0.5)
+    expect(order?.left.most).toBeLessThanOrEqual(0.5 + 0.6)
+  })
+
+  it('and its hardness, where least and where most comes off', () => {
+    for (const { least, most } of order?.hardnessAfter ?? []) {
+      expect(least.expected).toBeLessThanOrEqual(635 + 195)
+      expect(most.low).toBeGreaterThanOrEqual(635)
+    }
+    expect(order?.hardnessAfter).toHaveLength(1)
+  })
+
+  it('is ground and lapped to 6 µm without an error', () => {
+    expect(entries.map(({ verdict }) => verdict)).toEqual(['ok', 'ok'])
+    expect(findings.filter(({ severity }) => severity === 'error')).toEqual([])
+  })
+})
+
 describe('stock.lap', () => {
   it('is kept as written, and the size before is larger by it', () => {
     const { entries, sizes, operations } = planned(partFrom(pinText({ stock: '{lap: 0.008}' })))
