@@ -95,14 +95,16 @@ function rangeOf(text: string): { readonly path: string; readonly values: readon
 }
 
 function sweepText(path: string, { points, windows, surfaces }: Sweep, { units }: Options, colour: boolean): string {
-  const least = (point: SweepPoint, end: 'cleanUp' | 'case'): string => {
+  const least = (point: SweepPoint, end: keyof SweepPoint['entries'][number]['margin']): string => {
     const margins = point.entries.flatMap(({ margin }) => margin[end] ?? [])
     return margins.length === 0 ? '' : length(Math.min(...margins), units)
   }
   const places = Math.max(...points.map(({ value }) => String(value).split('.')[1]?.length ?? 0))
+  const plated = points.some(({ entries }) => entries.some(({ margin }) => margin.plating !== undefined))
   const rows = points.map(point => [
     point.value.toFixed(places),
     least(point, 'cleanUp'),
+    ...(plated ? [least(point, 'plating')] : []),
     least(point, 'case'),
     point.ordered === undefined ? '' : length(point.ordered, units, 2),
     ...point.entries.map(({ verdict }) => inColour(verdict, colour)),
@@ -111,6 +113,7 @@ function sweepText(path: string, { points, windows, surfaces }: Sweep, { units }
   const head = [
     right(path),
     right(`least to clean up (${units})`),
+    ...(plated ? [right('least plating')] : []),
     right('least case'),
     right('case to order'),
     ...surfaces.map(({ surface, operation }) => ({ head: `${surface} ${operation}` })),

@@ -52,15 +52,16 @@ function comparison(before: StockSide, after: StockSide, { units }: Options, col
       ...[same, entry].flatMap(one => [
         mm(one?.onDiameter.nominal),
         mm(one?.margin.cleanUp),
-        mm(one?.margin.case),
+        mm(one?.margin.case ?? one?.margin.plating),
         one ? inColour(one.verdict, colour) : '',
       ]),
     ]
   })
+  const under = before.plating || after.plating ? 'case or plating' : 'case'
   const side = (name: string) => [
     { head: `${name}: stock`, align: 'right' as const },
     { head: 'to clean up', align: 'right' as const },
-    { head: 'case', align: 'right' as const },
+    { head: under, align: 'right' as const },
     { head: '' },
   ]
   const order = ({ case: ordered }: StockSide): string =>

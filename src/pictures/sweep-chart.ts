@@ -13,10 +13,11 @@ const HEAD: Point = onPaper(8)
 const BETWEEN: Point = onPaper(12)
 const FOOT: Point = onPaper(12)
 
-/** Upper and lower half of the picture. */
+/** One above the other, those that there are. */
 const ENDS = [
   { key: 'cleanUp', title: 'to spare to clean up, mm each side' },
   { key: 'case', title: 'case to spare at the deepest place, mm' },
+  { key: 'plating', title: 'plating to spare at the thinnest place, mm' },
 ] as const
 type End = (typeof ENDS)[number]['key']
 

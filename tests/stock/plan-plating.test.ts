@@ -63,6 +63,50 @@ describe('sizes of a plated bore, part file to operation (derived: geometry)', (
   })
 })
 
+describe('any plated bore', () => {
+  const parts = fc.record({
+    bore: fc.tuple(fc.integer({ min: 20, max: 60 }), fc.constantFrom('H5', 'H6', 'H7', 'H8')),
+    process: fc.constantFrom('chrome', 'NiSiC'),
+    thickness: fc.constantFrom('', ', thickness: 0.06', ', thickness: min 0.05', ', thickness: 0.08 ±0.02'),
+    hardness: fc.integer({ min: 200, max: 400 }),
+    hardened: fc.constantFrom('', '[bore]', '[]'),
+  })
+  const partOf = ({ bore, process, thickness, hardness, hardened }: Parameters<Parameters<typeof parts.map>[0]>[0]) =>
+    platedPart({
+      bore: bore.join(' '),
+      plating: `{process: ${process}${thickness}}`,
+      material: `{grade: 42CrMo4, hardness: ${hardness} HV, temper: 620}`,
+      more: hardened && `hardening: {process: gas nitriding, depth: min 0.15, masked: ${hardened}}`,
+    })
+  it('is built up over its drawn size and back to it, baked where steel is strong or hard, and judged as it says', () => {
+    fc.assert(
+      fc.property(parts, written => {
+        const plan = planned(partOf(written))
+        const { before, plated, finished, layer, left, bake } = platingOf(plan)
+        expect(before.lower).toBeGreaterThan(finished.upper)
+        expect(plated.upper).toBeLessThan(before.lower)
+        expect(left.least).toBeLessThan(left.nominal)
+        expect(layer.nominal).toBeGreaterThan(left.nominal)
+        expect(bake.hours > 0).toBe(written.hardness >= 300 || written.hardened !== '')
+        const { verdict, margin } = honing(plan)
+        expect(verdict === 'ok').toBe(margin.cleanUp >= -1e-9 && (margin.plating ?? -1) >= -1e-9)
+        const order = plan.operations.map(({ purpose }) => purpose)
+        const placed = [
+          'deburr-soft',
+          'hone-for-plating',
+          'check-before-plating',
+          'plate',
+          'check-after-plating',
+          'hone-bore',
+        ]
+        expect(order.filter(purpose => placed.includes(purpose))).toEqual(placed)
+        for (const size of [...plan.sizes.values()].flat()) expect(size.lower).toBeLessThanOrEqual(size.upper)
+      }),
+      { numRuns: 30 },
+    )
+  })
+})
+
 describe('thickness left at the worst place', () => {
   it('is what lies between the bores, less what is uneven', () => {
     const { left, before, finished } = platingOf(planned(platedPart()))
