@@ -52,8 +52,9 @@ export function stickOutNeeded(setting: Setting, cutter: Millimetre, margin: Mil
   return Math.max(
     ...stepsAbove(fixture.holder).flatMap(({ radius, above }) =>
       bodies.map(body => {
-        const under = heightUnder(fixture, tilt, body, swept, radius) + margin
-        return Math.max(under, heightUnder(fixture, tilt, body, swept, radius + margin)) - tip - above
+        const beside = heightUnder(fixture, tilt, body, swept, radius + margin)
+        if (beside === Number.NEGATIVE_INFINITY) return beside
+        return Math.max(beside, heightUnder(fixture, tilt, body, swept, radius) + margin) - tip - above
       }),
     ),
   )
@@ -75,13 +76,14 @@ export function heldCutter(
       : [{ by: 'shank' as const, radius: shank / 2, above: flutes - stickOut, among: chuck }]),
     ...stepsAbove(fixture.holder).map(step => ({ ...step, among: bodies })),
   ]
-  const rooms = steps.flatMap(({ by, radius, above, among }) =>
-    among.map(body => {
+  let closest: Pick<HeldCutter, 'by' | 'to' | 'room'> = { by: 'holder', to: 'chuck', room: FAR }
+  for (const { by, radius, above, among } of steps) {
+    for (const body of among) {
       const height = (tool: Millimetre): Millimetre => heightUnder(fixture, tilt, body, swept, tool)
-      return { by, to: body.name, room: roomAt(height, tip + stickOut + above, radius) }
-    }),
-  )
-  const closest = rooms.reduce((a, b) => (b.room < a.room ? b : a))
+      const room = roomAt(height, tip + stickOut + above, radius, closest.room)
+      if (room < closest.room) closest = { by, to: body.name, room }
+    }
+  }
   return {
     stickOut,
     stickOutNeeded: stickOutNeeded(setting, diameter, margin),
@@ -105,16 +107,21 @@ const axisOf = ({ x, y }: Swept, cutter: Millimetre): Swept => ({ x: inset(x, cu
 const inset = ([from, to]: readonly [number, number], by: number): readonly [number, number] =>
   to - from > 2 * by ? [from + by, to - by] : [(from + to) / 2, (from + to) / 2]
 
-/** No finer figure is needed beyond. */
+/** Farther off is far enough. */
 const FAR: Millimetre = 100
 const HALVINGS = 24
 
 /**
  * How far a round tool, its lower face at `z`, is clear of a body below and beside; negative by how far the body stands above
- * that face. `height` gives the body's highest place under a radius.
+ * that face; no more than `atMost`. `height` gives the body's highest place under a radius.
  */
-export function roomAt(height: (radius: Millimetre) => Millimetre, z: Millimetre, radius: Millimetre): Millimetre {
-  const below = Math.min(FAR, z - height(radius))
+export function roomAt(
+  height: (radius: Millimetre) => Millimetre,
+  z: Millimetre,
+  radius: Millimetre,
+  atMost: Millimetre = FAR,
+): Millimetre {
+  const below = Math.min(atMost, z - height(radius))
   if (below <= 0 || height(radius + below) <= z) return below
   let [clear, strikes] = [0, below]
   for (let halving = 0; halving < HALVINGS; halving++) {

@@ -19,24 +19,23 @@ const POINTS = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6]
  * Source: derived, Green's theorem.
  */
 export function uncoveredArea(frame: CutFrame, radius: Millimetre, contours: readonly Contour[]): Uncovered {
-  const strips = contours
-    .flat()
-    .flatMap(piece =>
-      Array.from({ length: PARTS }, (_, part) => part / PARTS).flatMap(start =>
-        POINTS.map(at => {
-          const point = piece(start + at / PARTS)
-          return { z: heightOn(frame, radius, point), width: (-frame.cos * point.dl) / (2 * PARTS) }
-        }),
-      ),
-    )
-    .filter(({ width }) => width !== 0)
-    .toSorted((a, b) => a.z - b.z)
+  const strips: { readonly z: Millimetre; readonly width: Millimetre }[] = []
+  for (const piece of contours.flat()) {
+    for (let part = 0; part < PARTS; part++) {
+      for (const at of POINTS) {
+        const point = piece(part / PARTS + at / PARTS)
+        const width = (-frame.cos * point.dl) / (2 * PARTS)
+        if (width !== 0) strips.push({ z: heightOn(frame, radius, point), width })
+      }
+    }
+  }
+  strips.sort((a, b) => a.z - b.z)
   // Above the crown the strips count with their own height, below it with the crown's.
   const own: number[] = [0]
   const widths: number[] = [0]
-  for (const { z, width } of strips) {
-    own.push((own.at(-1) ?? 0) + z * width)
-    widths.push((widths.at(-1) ?? 0) + width)
+  for (const [i, { z, width }] of strips.entries()) {
+    own.push((own[i] ?? 0) + z * width)
+    widths.push((widths[i] ?? 0) + width)
   }
   const all = own.at(-1) ?? 0
   return crown => {

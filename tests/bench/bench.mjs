@@ -7,6 +7,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 import { create } from 'fontkit'
 import PDFDocument from 'pdfkit'
+import { nineWindows } from './nine-windows.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 process.chdir(root)
@@ -129,6 +130,8 @@ try {
   const planning = await warmTime(planOnce, 50)
   const reading = await warmTime(() => program.readPart(partText, part), 20)
 
+  const windows = await warmTime(await nineWindows(root, desk, shopText), 20)
+
   const world = program.nodeWorld()
   const options = program.paperOptions({ format: 'pdf', paper: 'a4', units: 'mm' }, world)
   const plan = planOnce()
@@ -169,6 +172,9 @@ try {
   console.log(`traveller from the shell  ${ms(traveller)}   ${(traveller / start).toFixed(1)} x the empty start`)
   console.log(`reading, warm             ${ms(reading)}`)
   console.log(`planning, warm            ${ms(planning)}   (aim: 10 ms)`)
+  console.log(
+    `nine windows, warm        ${ms(windows)}   ${(windows / start).toFixed(2)} x the empty start (aim: 50 ms)`,
+  )
   console.log(`raw pdfkit floor, warm    ${ms(floor)}`)
   console.log(`plan to PDF, no tags      ${ms(quick)}   ${(quick / floor).toFixed(2)} x the floor (aim: 2.5)`)
   console.log(`plan to PDF, tagged       ${ms(whole)}   ${(whole / floor).toFixed(2)} x the floor`)

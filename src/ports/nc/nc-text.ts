@@ -12,6 +12,12 @@ export type NcText = {
   readonly text: () => string
 }
 
+/** Three places, without going by way of a fraction: a program has tens of thousands of words. */
+function written(thousandths: number): string {
+  const digits = String(Math.abs(thousandths)).padStart(4, '0')
+  return `${thousandths < 0 ? '-' : ''}${digits.slice(0, -3)}.${digits.slice(-3)}`
+}
+
 export function openNcText(): NcText {
   const lines: string[] = []
   const last = new Map<string, number>()
@@ -34,7 +40,7 @@ export function openNcText(): NcText {
         const thousandths = Math.round(value * 1000) + 0
         if (last.get(word) === thousandths) continue
         last.set(word, thousandths)
-        words += ` ${word}${(thousandths / 1000).toFixed(3)}`
+        words += ` ${word}${written(thousandths)}`
       }
       if (words === '') return
       const feed = to.F === undefined ? undefined : Math.round(to.F)

@@ -4,22 +4,24 @@ import type { PortWindow } from '../port.ts'
 import type { Flat } from './offset-loops.ts'
 import type { WindowWalls } from './window-walls.ts'
 
+/** Eight places round a tool. */
+const RIM = Array.from({ length: 8 }, (_, i) => ({
+  cos: Math.cos((i * Math.PI) / 4),
+  sin: Math.sin((i * Math.PI) / 4),
+}))
+
 /** Highest place of the outside under the cutter. */
 export function highestUnder(walls: WindowWalls, { x, y }: Flat, cutter: Millimetre): Millimetre {
-  const rim = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4)
-  const radius = cutter / 2
-  return Math.max(
-    walls.outside(x, y),
-    ...rim.map(turn => walls.outside(x + radius * Math.cos(turn), y + radius * Math.sin(turn))),
-  )
+  let highest = walls.outside(x, y)
+  for (const { cos, sin } of RIM) {
+    highest = Math.max(highest, walls.outside(x + (cutter / 2) * cos, y + (cutter / 2) * sin))
+  }
+  return highest
 }
 
 /** Depth of the drill's point: its full diameter past the bore. Point angle 140°. */
 export function drilledTo(walls: WindowWalls, hole: PortWindow['entryHole']): Millimetre {
   const radius = hole.diameter / 2
-  const rim = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4)
-  const lowest = Math.min(
-    ...rim.map(turn => walls.bore(hole.x + radius * Math.cos(turn), hole.y + radius * Math.sin(turn))),
-  )
+  const lowest = Math.min(...RIM.map(({ cos, sin }) => walls.bore(hole.x + radius * cos, hole.y + radius * sin)))
   return lowest - BREAK_THROUGH - radius / Math.tan((70 * Math.PI) / 180)
 }

@@ -71,8 +71,14 @@ export function planPath(window: PortWindow, choice: PathChoice): ToolPath {
     finish,
     spring,
     slug,
-    deepest: Math.min(drillTo, ...passes.flat().map(({ z }) => z)),
+    deepest: lowestOf(passes, drillTo),
   }
+}
+
+function lowestOf(passes: readonly Pass[], lowest: Millimetre): Millimetre {
+  let found = lowest
+  for (const pass of passes) for (const { z } of pass) if (z < found) found = z
+  return found
 }
 
 type Nested = { readonly loop: Loop; readonly turn: number; readonly innermost: boolean }
@@ -97,7 +103,7 @@ function throughPass(walls: WindowWalls, loop: Loop, cutter: Millimetre, step: M
   const pass = loop.map((at, i): TipPlace => {
     const normal = normals[i] ?? { x: 0, y: 0 }
     const z = Math.min(...reaches.map(reach => walls.bore(at.x + reach * normal.x, at.y + reach * normal.y)))
-    return { ...at, z: z - BREAK_THROUGH }
+    return { x: at.x, y: at.y, z: z - BREAK_THROUGH }
   })
   return closed(pass)
 }
@@ -114,7 +120,7 @@ function inSteps(walls: WindowWalls, floors: readonly Pass[], cutter: Millimetre
       .map((floor, i) =>
         floor.map((place, j) => {
           const top = tops[i]?.[j] ?? place.z
-          return { ...place, z: top - ((top - place.z) * (level + 1)) / levels }
+          return { x: place.x, y: place.y, z: top - ((top - place.z) * (level + 1)) / levels }
         }),
       )
       .toReversed(),

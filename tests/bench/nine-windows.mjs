@@ -1,0 +1,63 @@
+// All nine windows of a part planned, mapped, offset and written, once warm.
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { build } from 'esbuild'
+
+/** Seven ports, one of them bridged and one pair of pairs mirrored: nine windows. */
+const PART = `part: {number: OX-098-29, title: Cylinder liner, revision: A, kind: liner}
+engine: {stroke: 54, rod: 100, crown-below-top: 0.4, speed: 4200}
+material: {grade: 42CrMo4, hardness: 300 HV, temper: 620}
+body:
+  length: 92 ±0.05
+  outside: [{to: 4, size: 62 h9, name: flange}, {to: 92, size: 55 g6, Ra: 0.8, name: seat}]
+  bore: {size: 48 H6, Ra: 0.3}
+hardening: {process: gas nitriding, hardness: min 550 HV, depth: min 0.20}
+ports:
+  - {name: exhaust, at: 0, opens: 106, height: 16.1, width: 24, corner: 3, bridge: 4}
+  - {name: front transfer, at: 55, mirror: true, opens: 121, height: 10.4, width: 9, corner: 2, up: 15, back: 20}
+  - {name: middle transfer, at: 88, mirror: true, opens: 121, height: 10.4, width: 9, corner: 2, up: 10, back: 25}
+  - {name: rear transfer, at: 122, mirror: true, opens: 121, height: 10.4, width: 9, corner: 2, up: 5, back: 20}
+  - {name: boost, at: 180, opens: 123, height: 9.7, width: 10, corner: {cut: 1.5}, up: 40}
+`
+
+/** The work, ready to be timed. Throws where the part no longer has its nine windows. */
+export async function nineWindows(root, desk, shopText) {
+  const outfile = join(desk, 'nine-windows-program.mjs')
+  await build({
+    stdin: {
+      contents: `
+        export { readPart } from './src/part/read-part.ts'
+        export { readShop } from './src/part/read-shop.ts'
+        export { makePlan } from './src/plan/make-plan.ts'
+        export { planRoute } from './src/route/plan-route.ts'
+        export { planStock } from './src/stock/plan-stock.ts'
+        export { planPorts } from './src/ports/plan-ports.ts'
+        export { ncPrograms } from './src/ports/nc/nc-programs.ts'
+        export { drawPortMap } from './src/pictures/port-map.ts'`,
+      resolveDir: root,
+      loader: 'ts',
+    },
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    outfile,
+    banner: {
+      js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
+    },
+    logLevel: 'error',
+  })
+  const program = await import(pathToFileURL(outfile))
+  const { part } = program.readPart(PART, 'nine.yaml')
+  const { shop } = program.readShop(shopText, 'shop.yaml')
+  const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
+  const { plan } = program.makePlan(part, shop, { number: '2631', quantity: 12 }, issue)
+  const { asMilled } = program.planStock(part, shop, program.planRoute(part, shop).operations)
+  const measure = (text, size) => 0.5 * size * text.length
+  return () => {
+    const { ports } = program.planPorts(part, shop, asMilled)
+    const windows = ports.flatMap(port => port.windows).length
+    if (windows !== 9) throw new Error(`the part has ${windows} windows, not nine`)
+    const fresh = { ...plan, ports }
+    return [program.drawPortMap(fresh, 'bore', 510, measure), program.ncPrograms(fresh, shop)]
+  }
+}
