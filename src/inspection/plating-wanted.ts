@@ -7,6 +7,7 @@ import { formWanted, surfacesOf } from './form-wanted.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
 
 const LOAD = { sample: 1, plan: 'every load' } as const
+const ofLoad = (feature: string) => ({ feature, sampled: LOAD })
 
 /** What the bore must be before it goes under the layer: its form, and its edges. */
 export function beforePlatingWanted(part: Part, plan: PlatingPlan, where: Where): readonly Wanted[] {
@@ -48,7 +49,7 @@ export function platedWanted(plan: PlatingPlan, where: Where): readonly Wanted[]
           } as const,
         ]),
     ...(relieved
-      ? [toLookAt('chart of the stress relief before plating', surface, 'critical', where, 'the standard is named')]
+      ? [toReadOff('relief chart', 0, { name: 'stress relief before plating', unit: '-', ...ofLoad(surface) }, where)]
       : []),
     ...(bake.hours > 0
       ? [
@@ -107,4 +108,4 @@ const soundness = ({ surface }: PlatingPlan, where: Where): readonly Wanted[] =>
 ]
 
 const chart = (wanted: Pick<Wanted, 'name' | 'unit' | 'lower' | 'upper'>, feature: string, where: Where): Wanted =>
-  toReadOff('bake chart', 0, { ...wanted, feature, sampled: LOAD }, where)
+  toReadOff('bake chart', 0, { ...wanted, ...ofLoad(feature) }, where)

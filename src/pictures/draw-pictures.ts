@@ -51,6 +51,10 @@ const TELLING: ReadonlySet<Purpose> = new Set([
   'check-on-return',
   'check-before-finishing',
   'check-after-finishing',
+  'check-before-plating',
+  'relieve-for-plating',
+  'bake-after-plating',
+  'check-after-plating',
   'deburr-ports',
 ])
 const roomOf = ({ purpose }: PlannedOperation): Room => (TELLING.has(purpose) ? TELLING_ROOM : OPERATION_ROOM)

@@ -146,7 +146,11 @@ function captionOf(
   const unshown = missing.map(
     ({ rows, features }) => rows.flatMap(({ numbers = [] }) => numbers).join(', ') || features.join(', '),
   )
-  const worked = HARDENING_PROCESSES.has(process) ? 'Chain line: treated here.' : 'Widest line: cut here.'
+  const worked = HARDENING_PROCESSES.has(process)
+    ? 'Chain line: treated here.'
+    : process === 'plate'
+      ? 'Chain line: plated here.'
+      : 'Widest line: cut here.'
   return [
     `Scale ${scaleWritten(scale)}.`,
     ...(surfaces.length > 0 ? [worked] : []),

@@ -62,6 +62,8 @@ function placedIn(shop: Shop, sketch: TaskSketch, part: Part): { readonly task?:
   const process = at ?? sketch.process
   const where = houseOrOutside(shop, process, on)
   if (where) return { task: { ...rest, ...where, cautions: cautions(sketch.process) } }
+  // The operation beside which it is done says so already.
+  if (at !== undefined) return {}
   return {
     finding: {
       severity: 'error',
