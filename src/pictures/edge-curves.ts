@@ -2,10 +2,9 @@ import { angle, fixed } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
 import { type Degree, degrees, type Millimetre, wrapped } from '../units.ts'
-import { around } from './box.ts'
 import { captionBlock } from './caption.ts'
 import { boreRadius, finishedShape } from './finished-part.ts'
-import { labelColumn } from './label-column.ts'
+import { type InColumn, labelColumn } from './label-column.ts'
 import { DASHED, line, OUTLINE, polyline, SMALL, text, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
 import { scaleWritten } from './scale.ts'
@@ -51,19 +50,16 @@ export function drawEdges(plan: Plan, width: Point, measure: Measure): Picture {
     ]
   })
   const shown = roofs.filter(({ finished, asCut }) => finished.length > 1 && asCut.length > 1)
-  const spans = shown.map(({ finished, asCut }) =>
-    around([...finished, ...asCut].map(({ azimuth, depth }) => ({ x: azimuth, y: depth }))),
-  )
-  const widest = Math.max(1e-6, ...spans.map(({ height }) => height))
-  const scale = ENLARGED.find(enlarged => onPaper(widest * enlarged) <= PANEL.curve) ?? 1
   const panelWidth = width / ACROSS
   const marks = shown.flatMap((roof, index) => {
     const corner = { x: (index % ACROSS) * panelWidth, y: Math.floor(index / ACROSS) * PANEL.height }
-    return panelMarks(roof, spans[index]?.y ?? 0, corner, panelWidth, scale, measure)
+    return panelMarks(roof, corner, panelWidth, measure)
   })
   const caption = captionBlock(
     [
-      `Top edges between their corners, seen from inside. Depth ${scaleWritten(scale)}; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.`,
+      `Top edges between their corners, seen from inside; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.${
+        shown.some(isStraight) ? ' Thin: level with the highest point of a straight cut, where a level cut would run.' : ''
+      }`,
     ],
     width,
     measure,
@@ -92,13 +88,17 @@ type Roof = {
 }
 
 function panelMarks(
-  { port, finished, asCut }: Roof,
-  highest: Millimetre,
+  { port, window, finished, asCut }: Roof,
   corner: XY,
   width: Point,
-  scale: number,
   measure: Measure,
 ): readonly Mark[] {
+  const straight = isStraight({ port })
+  const level = window.edges.finished.highest
+  const depths = [...[...finished, ...asCut].map(({ depth }) => depth), ...(straight ? [level] : [])]
+  const highest = Math.min(...depths)
+  const span = Math.max(1e-6, Math.max(...depths) - highest)
+  const scale = ENLARGED.find(enlarged => onPaper(span * enlarged) <= PANEL.curve) ?? 1
   const all = [...finished, ...asCut].map(({ azimuth }) => azimuth)
   const [least, most] = [Math.min(...all), Math.max(...all)]
   const left = corner.x + PANEL.side
@@ -109,28 +109,54 @@ function panelMarks(
     x: left + ((most - azimuth) / (most - least)) * run,
     y: top + onPaper((depth - highest) * scale),
   })
-  const curves = [polyline(finished.map(at), OUTLINE), polyline(asCut.map(at), DASHED)]
+  const curves = [
+    polyline(finished.map(at), OUTLINE),
+    polyline(asCut.map(at), DASHED),
+    ...(straight ? [line(at({ azimuth: most, depth: level }), at({ azimuth: least, depth: level }))] : []),
+  ]
   const crank = port.dAnglePerTenth === undefined ? '' : `, 0.1 mm is ${angle(port.dAnglePerTenth, 2)}° of crank`
   const title = text({ x: corner.x, y: corner.y + 12 }, port.name, { size: SMALL, bold: true })
   const after = measure(port.name, SMALL, true) + 6
-  const heading = [title, text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}`)]
+  const heading = [title, text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}, depth ${scaleWritten(scale)}`)]
   const bar = barMarks({ x: corner.x + onPaper(5.5), y: top }, scale)
-  const ends = [
-    { words: 'finished', roof: finished },
-    { words: 'as cut', roof: asCut },
-  ].flatMap(({ words, roof }) => {
-    const [first] = roof
-    if (!first) return []
-    const edge = Math.min(...roof.map(({ depth }) => depth))
-    return [{ rows: [{ lines: [`${words} ${fixed(edge, 3)}`] }], anchor: at(first) }]
-  })
+  const labels = straight
+    ? straightLabels(finished, asCut, window, at)
+    : [
+        { words: 'finished', roof: finished },
+        { words: 'as cut', roof: asCut },
+      ].flatMap(({ words, roof }) => {
+        const [first] = roof
+        const edge = Math.min(...roof.map(({ depth }) => depth))
+        return first ? [{ rows: [{ lines: [`${words} ${fixed(edge, 3)}`] }], anchor: at(first) }] : []
+      })
   const column = {
     x: left + run + onPaper(4),
     side: 'right' as const,
     top: corner.y + 16,
     bottom: corner.y + PANEL.height,
   }
-  return [...curves, ...heading, ...bar, ...labelColumn(ends, column, measure)]
+  return [...curves, ...heading, ...bar, ...labelColumn(labels, column, measure)]
+}
+
+const isStraight = ({ port }: Pick<Roof, 'port'>): boolean => port.cut === 'straight'
+
+/** Where a level cut would run, and how far the straight one falls away from it. */
+function straightLabels(
+  finished: readonly EdgePoint[],
+  asCut: readonly EdgePoint[],
+  { edges, roofFall = 0 }: PortWindow,
+  at: (point: EdgePoint) => XY,
+): readonly InColumn[] {
+  const lowest = finished.reduce((low, point) => (point.depth > low.depth ? point : low))
+  const [right] = finished
+  const [rightAsCut] = asCut
+  if (!right || !rightAsCut) return []
+  const label = (words: string, anchor: XY): InColumn => ({ rows: [{ lines: [words] }], anchor })
+  return [
+    label(`level at ${fixed(edges.finished.highest, 3)}`, at({ ...right, depth: edges.finished.highest })),
+    label('as cut', at(rightAsCut)),
+    label(`finished: falls ${fixed(roofFall, 3)} mm`, at(lowest)),
+  ]
 }
 
 /** How much 0.1 mm is. */
