@@ -58,7 +58,9 @@ export function drawEdges(plan: Plan, width: Point, measure: Measure): Picture {
   const caption = captionBlock(
     [
       `Top edges between their corners, seen from inside; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.${
-        shown.some(isStraight) ? ' Thin: level with the highest point of a straight cut, where a level cut would run.' : ''
+        shown.some(isStraight)
+          ? ' Thin: level with the highest point of a straight cut, where a level cut would run.'
+          : ''
       }`,
     ],
     width,
@@ -117,7 +119,10 @@ function panelMarks(
   const crank = port.dAnglePerTenth === undefined ? '' : `, 0.1 mm is ${angle(port.dAnglePerTenth, 2)}° of crank`
   const title = text({ x: corner.x, y: corner.y + 12 }, port.name, { size: SMALL, bold: true })
   const after = measure(port.name, SMALL, true) + 6
-  const heading = [title, text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}, depth ${scaleWritten(scale)}`)]
+  const heading = [
+    title,
+    text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}, depth ${scaleWritten(scale)}`),
+  ]
   const bar = barMarks({ x: corner.x + onPaper(5.5), y: top }, scale)
   const labels = straight
     ? straightLabels(finished, asCut, window, at)
