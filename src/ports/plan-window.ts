@@ -4,17 +4,18 @@ import type { Port } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Millimetre, radians } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { chooseCutter } from './choose-cutter.ts'
+import { type ChosenCutter, chooseCutter } from './choose-cutter.ts'
 import { sampled } from './contour.ts'
 import { developedArea, flowArea, girth, tightestCorner } from './contour-measures.ts'
 import { azimuthOn, type CutFrame, heightOn, nearWall, runToFarWall, runToNearWall } from './cut-frame.ts'
+import { pointOf } from './drill-point.ts'
 import { edgesOn } from './edges-on.ts'
 import { roomiest } from './entry-hole.ts'
 import { greatest, least } from './extreme.ts'
 import { direction, headSense, proveDirection, provePlace, toMachine, withinLimits } from './fixture-setting.ts'
 import { flutesNeeded } from './flutes-needed.ts'
 import type { RoundBody } from './height-under.ts'
-import { heldCutter, stickOutNeeded } from './held-cutter.ts'
+import { heldCutter, type Setting, stickOutNeeded } from './held-cutter.ts'
 import { limitFaults } from './limit-faults.ts'
 import type { EdgePoint, PortWindow } from './port.ts'
 import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
@@ -145,6 +146,7 @@ export function planWindow(
       walls: { outside: asCut.outside, bore: asCut.bore, finished: radius },
       needed: { flutes: flutes(chosen.cutter, shank), reach },
       held: heldCutter(held, standing, stickOut, margin),
+      ...drillHeld(held, chosen, inMachine(hole), shop, margin),
       ...(rooms.length === 0 ? {} : { shoulderRoom: Math.min(...rooms) }),
       farWallRoom: zThrough - BREAK_THROUGH - zFarWall,
       fromFace: { x: x - face[0], z: z - face[2] },
@@ -164,6 +166,23 @@ export function planWindow(
       },
     },
     faults: [...limitFaults(port, shop, tilt, signed, rotary), ...chosen.faults],
+  }
+}
+
+/** The drill of the entry hole, its point past the bore; nothing where the works' list does not say how far it sticks out. */
+function drillHeld(
+  setting: Setting,
+  { drill, tools }: ChosenCutter,
+  { x, y }: { readonly x: Millimetre; readonly y: Millimetre },
+  shop: Shop,
+  margin: Millimetre,
+): Pick<PortWindow, 'drillHeld'> {
+  const tool = shop.tools.find(({ name }) => name === tools.drill)
+  if (tool?.reach === undefined) return {}
+  const place = { ...setting, window: { x: [x, x], y: [y, y] } as const, tip: setting.tip - pointOf(drill) }
+  const flutes = tool.fluteLength === undefined ? {} : { flutes: tool.fluteLength }
+  return {
+    drillHeld: heldCutter(place, { diameter: drill, shank: tool.shank ?? drill, ...flutes }, tool.reach, margin),
   }
 }
 

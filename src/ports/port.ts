@@ -63,6 +63,8 @@ export type PortWindow = {
   readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
   /** The cutter in its holder at the lowest that it goes. */
   readonly held?: HeldCutter
+  /** The drill of the entry hole likewise. */
+  readonly drillHeld?: HeldCutter
   /** Square to the cutter, from the shank to the nearest shoulder of the outside; absent where there is none. */
   readonly shoulderRoom?: Millimetre
   /** Along the cutter, from the end of the cut to the far wall of the bore. */

@@ -49,6 +49,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       walls: { outside: 27.6, bore: 23.9, finished: 24 },
       needed: { flutes: 5, reach: 12 },
       held: { stickOut: 25, stickOutNeeded: 24.8, shank: 6, flutes: 10, room: 2.1, by: 'holder', to: 'seat' },
+      drillHeld: { stickOut: 28, stickOutNeeded: 26, shank: 4, flutes: 14, room: 3, by: 'holder', to: 'seat' },
       shoulderRoom: 4,
       farWallRoom: 40,
       fromFace: FACE,

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { toMachine } from '../../src/ports/fixture-setting.ts'
 import { heightUnder, type RoundBody } from '../../src/ports/height-under.ts'
 import { heldCutter, roomAt, stickOutNeeded } from '../../src/ports/held-cutter.ts'
-import { FIXTURE } from './liner.ts'
+import { planPorts } from '../../src/ports/plan-ports.ts'
+import { FIXTURE, linerOf, milledAt, shopWith } from './liner.ts'
 
 const at = (x: number, y: number) => ({ x: [x, x], y: [y, y] }) as const
 
@@ -78,4 +79,15 @@ it('needs as much more stick-out as a tilted wall rises under the holder', () =>
     2,
   )
   expect(thick - slim).toBeCloseTo(5 * Math.tan((50 * Math.PI) / 180), 1)
+})
+
+it('judges the drill of the entry hole too: its point goes ahead of the cutter by the depth of the point', () => {
+  const boost = { at: 180, up: 50, corner: { on: 'cutter', radius: 1.5 } } as const
+  const [port] = planPorts(linerOf([boost]), shopWith(), milledAt(47.8, 55.2)).ports
+  const { held, drillHeld, entryHole } = port?.windows[0] ?? {}
+  expect(drillHeld?.stickOut).toBeGreaterThan(held?.stickOut ?? 0)
+  // Both over one wall: the drill stands at one place only, but its point is as much lower as 140° make it.
+  const point = (entryHole?.diameter ?? 0) / 2 / Math.tan((70 * Math.PI) / 180)
+  expect(drillHeld?.stickOutNeeded).toBeLessThan((held?.stickOutNeeded ?? 0) + point)
+  expect(drillHeld?.stickOutNeeded).toBeGreaterThan(20)
 })

@@ -10,20 +10,25 @@ export const holderClearance: PortCheck = {
   source: 'derived: geometry; margin: common practice, no source',
   limits: { least: HOLDER_CLEARANCE },
   test: ({ windows }, limit) =>
-    windows.flatMap(({ port, window: { held, tilt, cutter } }) => {
-      if (held === undefined || held.room >= limit('least') - 1e-6) return []
-      const { by, to, room, stickOut, stickOutNeeded } = held
-      const how = room < 0 ? `strikes the ${to} by ${fixed(-room, 2)}` : `clears the ${to} by ${fixed(room, 2)}`
-      return [
-        {
-          port,
-          severity: room < 0 ? 'error' : 'warning',
-          message: `at tilt ${angle(tilt, 1)}° the ${by} over the ${cutter} mm cutter ${how} mm; ${limit('least')} mm or more is needed`,
-          hint:
-            by === 'shank'
-              ? 'use a cutter that is longer below its shank, or a smaller chuck'
-              : `let it stick out ${fixed(Math.ceil(stickOutNeeded * 10) / 10, 1)} mm, not ${fixed(stickOut, 1)}, use a slimmer holder, or hold the part further out; \`fixture: {holder: …, chuck: …}\` in the shop file says what they are`,
-        },
-      ]
-    }),
+    windows.flatMap(({ port, window: { held, drillHeld, tilt, cutter, entryHole } }) =>
+      [
+        { held, over: `${cutter} mm cutter` },
+        { held: drillHeld, over: `${entryHole.diameter} mm drill` },
+      ].flatMap(({ held, over }) => {
+        if (held === undefined || held.room >= limit('least') - 1e-6) return []
+        const { by, to, room, stickOut, stickOutNeeded } = held
+        const how = room < 0 ? `strikes the ${to} by ${fixed(-room, 2)}` : `clears the ${to} by ${fixed(room, 2)}`
+        return [
+          {
+            port,
+            severity: room < 0 ? ('error' as const) : ('warning' as const),
+            message: `at tilt ${angle(tilt, 1)}° the ${by} over the ${over} ${how} mm; ${limit('least')} mm or more is needed`,
+            hint:
+              by === 'shank'
+                ? 'use a cutter that is longer below its shank, or a smaller chuck'
+                : `let it stick out ${fixed(Math.ceil(stickOutNeeded * 10) / 10, 1)} mm, not ${fixed(stickOut, 1)}, use a slimmer holder, or hold the part further out; \`fixture: {holder: …, chuck: …}\` in the shop file says what they are`,
+          },
+        ]
+      }),
+    ),
 }

@@ -1,4 +1,5 @@
 import type { Millimetre } from '../../units.ts'
+import { pointOf } from '../drill-point.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
 import type { Flat } from './offset-loops.ts'
@@ -19,9 +20,9 @@ export function highestUnder(walls: WindowWalls, { x, y }: Flat, cutter: Millime
   return highest
 }
 
-/** Depth of the drill's point: its full diameter past the bore. Point angle 140°. */
+/** Depth of the drill's point: its full diameter past the bore. */
 export function drilledTo(walls: WindowWalls, hole: PortWindow['entryHole']): Millimetre {
   const radius = hole.diameter / 2
   const lowest = Math.min(...RIM.map(({ cos, sin }) => walls.bore(hole.x + radius * cos, hole.y + radius * sin)))
-  return lowest - BREAK_THROUGH - radius / Math.tan((70 * Math.PI) / 180)
+  return lowest - BREAK_THROUGH - pointOf(hole.diameter)
 }
