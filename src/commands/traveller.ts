@@ -1,5 +1,5 @@
 import { hasErrors } from '../finding.ts'
-import { drawPictures } from '../pictures/draw-pictures.ts'
+import { drawPictures, drawSmaller } from '../pictures/draw-pictures.ts'
 import { packet } from '../sheets/packet.ts'
 import type { Options } from './options.ts'
 import { fileStem, paperOptions, writeDocument } from './paper.ts'
@@ -20,7 +20,8 @@ export async function traveller(files: readonly string[], options: Options, worl
       world.err(`${file}: no packet: ${counted(findings)}\n`)
       return { file, written: [], failed: true }
     }
-    const printed = await packet(plan, drawPictures(plan, paper.typeface.measure), paper)
+    const { measure } = paper.typeface
+    const printed = await packet(plan, drawPictures(plan, measure), paper, drawSmaller(plan, measure))
     return { file, written: writeDocument(fileStem(plan), printed, plan, options, world), failed: false }
   })
   const written = outcomes.flatMap(outcome => outcome.written)

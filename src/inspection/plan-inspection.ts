@@ -22,7 +22,7 @@ export type InspectionPlan = {
   readonly workings: readonly Working[]
 }
 
-/** What to measure at every operation, with which gauge on hand, to which limits, and on how many of `quantity` pieces. */
+/** What to measure at every operation, with which gauge on hand, to which limits, and on how many of `pieces` pieces. */
 export function planInspection(
   part: Part,
   shop: Shop,
@@ -30,7 +30,7 @@ export function planInspection(
   sizes: SizesByOperation,
   ports: readonly PlannedPort[],
   casePlan: CasePlan | undefined,
-  quantity: number,
+  pieces: number,
   plating?: PlatingPlan,
 ): InspectionPlan {
   const planned = { part, shop, operations, sizes, ports, casePlan, plating }
@@ -38,9 +38,9 @@ export function planInspection(
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))
   return {
-    characteristics: found.map((one, index) => characteristic(one, index + 1, quantity)),
+    characteristics: found.map((one, index) => characteristic(one, index + 1, pieces)),
     findings: [...gaugeFindings(part, shop, found), ...roughnessFindings(part, operations)],
-    workings: workingsOf(part, found, quantity),
+    workings: workingsOf(part, found, pieces),
   }
 }
 
@@ -49,7 +49,7 @@ const gaugeFor = (shop: Shop, one: Wanted): Found['chosen'] =>
     ? undefined
     : chooseGauge(shop.gauges, { ...one, nominal: one.nominal ?? one.upper ?? one.lower ?? 0 })
 
-function characteristic({ one, chosen }: Found, number: number, quantity: number): Characteristic {
+function characteristic({ one, chosen }: Found, number: number, pieces: number): Characteristic {
   const { name, nominal, lower, upper, unit, operation, stage, feature, weight, sampled, remark, certificate } = one
   const limits = { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) }
   return {
@@ -66,19 +66,19 @@ function characteristic({ one, chosen }: Found, number: number, quantity: number
     stage,
     feature,
     critical: weight === 'critical',
-    ...(sampled ?? sampleOf(quantity, weight)),
+    ...(sampled ?? sampleOf(pieces, weight)),
     ...(remark !== undefined && { remark }),
   }
 }
 
-function workingsOf(part: Part, found: readonly Found[], quantity: number): readonly Working[] {
+function workingsOf(part: Part, found: readonly Found[], pieces: number): readonly Working[] {
   const notebook = openNotebook()
   for (const one of found) workGauge(notebook, one)
   for (const { one } of found) {
     const given = one.stage === 'final' && one.warm !== undefined ? warmGiven(part, one.warm) : undefined
     if (given) notebook.use(warmReading, given, { operation: one.operation, about: one.name })
   }
-  workSamples(notebook, quantity, new Set(found.flatMap(({ one }) => (one.sampled ? [] : [one.weight]))))
+  workSamples(notebook, pieces, new Set(found.flatMap(({ one }) => (one.sampled ? [] : [one.weight]))))
   return notebook.workings
 }
 

@@ -19,6 +19,8 @@ const WIDTH = onPaper(180)
 const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 /** Where nothing is cut to a size on this sheet the drawing only tells the part, and leaves the page to the tables. */
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
+/** Where that saves a page. */
+const SMALL_ROOM: Room = { width: WIDTH, height: onPaper(60) }
 const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
 const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(128) }
@@ -38,6 +40,14 @@ export function drawPictures(plan: Plan, measure: Measure): ReadonlyMap<string, 
     ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure)]] as const) : []),
     ...(plan.case ? ([['hardness', drawHardnessCurve(plan, plan.case, CHART_ROOM, measure)]] as const) : []),
   ])
+}
+
+/** A drawing again with less room, for a sheet that would otherwise run over by a few lines. */
+export function drawSmaller(plan: Plan, measure: Measure): (name: string) => Picture | undefined {
+  return name => {
+    const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
+    return operation && drawOperation(plan, operation, SMALL_ROOM, measure)
+  }
 }
 
 const TELLING: ReadonlySet<Purpose> = new Set([

@@ -58,7 +58,7 @@ export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: I
     sizes,
     ports.ports,
     stock.case,
-    request.quantity,
+    batch.batch.start,
     stock.plating,
   )
 

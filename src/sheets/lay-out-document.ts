@@ -30,16 +30,18 @@ export type DocumentToPrint = {
   readonly sheets: readonly SheetToPrint[]
   readonly pictures: ReadonlyMap<string, Picture>
   readonly paper: Paper
+  /** The same picture with less room, where there is such a one: taken where it saves a page. */
+  readonly smaller?: (name: string) => Picture | undefined
 }
 
 /** Every sheet begins a page; pages are numbered through the whole document. */
 export function layOutDocument(
-  { block, sheets, pictures, paper }: DocumentToPrint,
+  { block, sheets, paper, smaller, ...given }: DocumentToPrint,
   fill: (template: string, view: View) => string,
   { measure, guard }: Typeface,
 ): LaidDocument {
   const sheet = sheetOf(paper)
-  const layout = { measure, pictures, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
+  const pictures = new Map(given.pictures)
   const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
   let to = 0
   const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
@@ -47,7 +49,19 @@ export function layOutDocument(
     for (const text of [documentType, corner, heading]) guard(text)
     eachText(nodes, guard)
     const section: Tag = { type: 'Sect' }
-    const bodies = paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
+    const bodiesWith = (drawn: ReadonlyMap<string, Picture>) => {
+      const layout = { measure, pictures: drawn, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
+      return paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
+    }
+    let bodies = bodiesWith(pictures)
+    const shrunk = bodies.length > 1 && smaller ? shrunkIn(nodes, smaller) : []
+    if (shrunk.length > 0) {
+      const tighter = bodiesWith(new Map([...pictures, ...shrunk]))
+      if (tighter.length < bodies.length) {
+        bodies = tighter
+        for (const [name, picture] of shrunk) pictures.set(name, picture)
+      }
+    }
     const from = to + 1
     to += bodies.length
     return { documentType, corner, heading, nodes, from, to, section, bodies }
@@ -62,6 +76,18 @@ export function layOutDocument(
     ]),
   )
   return { sheet, paper, block, pictures, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }
+}
+
+/** The pictures of a sheet that can be drawn smaller. */
+function shrunkIn(
+  nodes: readonly Node[],
+  smaller: (name: string) => Picture | undefined,
+): readonly (readonly [string, Picture])[] {
+  return nodes.filter(isNode).flatMap(({ attributes, children }) => {
+    const name = attributes['data-picture']
+    const picture = name === undefined ? undefined : smaller(name)
+    return [...(name !== undefined && picture ? [[name, picture] as const] : []), ...shrunkIn(children, smaller)]
+  })
 }
 
 function eachText(nodes: readonly Node[], see: (text: string) => void): void {

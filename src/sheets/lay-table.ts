@@ -11,6 +11,10 @@ import { CELL_GAP, LINE_HEIGHT, ROW_GREY, TYPE, WRITE } from './theme.ts'
 /** Cells are inset so that the rounded outlines of neighbours do not run into each other. */
 type Cell = { readonly element: Element; readonly text: InlineText; readonly align: Align; readonly writes: boolean }
 
+/** A row of one cell with `colspan` goes on with the row above it, over all columns. */
+const goesOn = ([first, second]: readonly Cell[]): boolean =>
+  second === undefined && first?.element.attributes['colspan'] !== undefined
+
 /** A table, a slice a row; the head is the first slice and stands over the rows again on every page. */
 export function layTable(table: Element, width: Point, layout: Layout, parent: Tag | undefined): readonly Slice[] {
   const tag: Tag = { type: 'Table', ...(parent && { parent }) }
@@ -19,7 +23,7 @@ export function layTable(table: Element, width: Point, layout: Layout, parent: T
       .filter(part => part.name === name)
       .flatMap(part => elements(part).map(row => elements(row).map(cell => cellOf(cell, name === 'thead', layout)))),
   )
-  const rows = [...(headRows ?? []), ...(bodyRows ?? [])]
+  const rows = [...(headRows ?? []), ...(bodyRows ?? [])].filter(row => !goesOn(row))
   const count = Math.max(0, ...rows.map(row => row.length))
   const needs = Array.from({ length: count }, (_, index) => {
     const cells = rows.flatMap(row => row[index] ?? [])
@@ -44,7 +48,10 @@ export function layTable(table: Element, width: Point, layout: Layout, parent: T
   )
   // A row leaves room for the head of its table and a heading above that.
   const room = layout.bodyHeight - 3 * LINE_HEIGHT - (head?.height ?? 0)
-  const body = (bodyRows ?? []).flatMap(row => laid(row, widths, across, { tag, type: 'TD', last: false, room }))
+  const body = (bodyRows ?? []).flatMap((row, index) => {
+    const style = { tag, type: 'TD', last: false, room, open: goesOn(bodyRows?.[index + 1] ?? []) } as const
+    return laid(row, goesOn(row) ? [across] : widths, across, style)
+  })
   if (head === undefined) return body
   const again: Slice = { ...head, items: untagged(head.items) }
   return [head, ...body.map(slice => ({ ...slice, head: again }))]
@@ -58,14 +65,21 @@ function cellOf(element: Element, inHead: boolean, layout: Layout): Cell {
   return { element, text: inlineText(element.children, { size, bold }, layout.measure), align, writes }
 }
 
-type RowStyle = { readonly tag: Tag; readonly type: 'TH' | 'TD'; readonly last: boolean; readonly room?: Point }
+type RowStyle = {
+  readonly tag: Tag
+  readonly type: 'TH' | 'TD'
+  readonly last: boolean
+  readonly room?: Point
+  /** The next row goes on with this one: no rule between them, and no page end. */
+  readonly open?: boolean
+}
 
 /** A row as one slice; one that is taller than a page is cut between its lines. */
 function laid(
   row: readonly Cell[],
   widths: readonly Point[],
   across: Point,
-  { tag: table, type, last, room = Number.POSITIVE_INFINITY }: RowStyle,
+  { tag: table, type, last, room = Number.POSITIVE_INFINITY, open = false }: RowStyle,
 ): readonly Slice[] {
   const tag: Tag = { type: 'TR', parent: table }
   const set = row.map(({ text }, index) => text.lines(widths[index] ?? 0))
@@ -97,7 +111,7 @@ function laid(
       width: onPaper(0.25),
       grey: last ? 0 : ROW_GREY,
     } as const
-    slices.push({ height, gap: 0, items: [...items, rule] })
+    slices.push({ height, gap: 0, items: open ? items : [...items, rule], ...(open && { keep: true }) })
   }
   return slices
 }

@@ -42,7 +42,7 @@ const CONTENT: { readonly [name in ElementName]: readonly string[] } = {
   br: [],
 }
 
-const ATTRIBUTES = new Set(['class', 'style', 'scope', 'data-picture', 'data-code', 'data-text'])
+const ATTRIBUTES = new Set(['class', 'style', 'scope', 'colspan', 'data-picture', 'data-code', 'data-text'])
 const SPANS = Array.from({ length: 12 }, (_, index) => `c${index + 1}`)
 const CLASSES = new Set([
   ...['columns', ...SPANS, 'keep', 'bottom', 'page'],

@@ -21,10 +21,19 @@ export type PacketOptions = PrintOptions & {
   readonly units: Units
 }
 
-/** All the paper of a batch, in the order in which it is used, from the Plan and its pictures by name. */
-export function packet(plan: Plan, pictures: ReadonlyMap<string, Picture>, options: PacketOptions): Promise<Printed> {
+/**
+ * All the paper of a batch, in the order in which it is used, from the Plan and its pictures by name; `smaller` draws one of
+ * them again with less room.
+ */
+export function packet(
+  plan: Plan,
+  pictures: ReadonlyMap<string, Picture>,
+  options: PacketOptions,
+  smaller?: (name: string) => Picture | undefined,
+): Promise<Printed> {
   const sheets = packetSheets(plan, [...pictures.keys()], paperFigures(options.units))
-  return printDocument({ block: titleBlock(plan), sheets, pictures, paper: options.paper }, options)
+  const document = { block: titleBlock(plan), sheets, pictures, paper: options.paper, ...(smaller && { smaller }) }
+  return printDocument(document, options)
 }
 
 /** The sheets of a packet, each with its template and the view that fills it. */

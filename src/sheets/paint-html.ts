@@ -56,9 +56,9 @@ function footer(block: TitleBlock, { documentType, from, to }: LaidSheet, of: nu
   return `<footer>${cells.map(([name, value]) => `<span>${name} <b>${escaped(value)}</b></span>`).join(' ')}</footer>`
 }
 
-function attributes({ classes, attributes: { style, scope } }: Element): string {
+function attributes({ classes, attributes: { style, scope, colspan } }: Element): string {
   const list = classes.length > 0 ? ` class="${classes.join(' ')}"` : ''
-  return `${list}${style ? ` style="${escaped(style)}"` : ''}${scope ? ` scope="${escaped(scope)}"` : ''}`
+  return `${list}${style ? ` style="${escaped(style)}"` : ''}${scope ? ` scope="${escaped(scope)}"` : ''}${colspan ? ` colspan="${escaped(colspan)}"` : ''}`
 }
 
 function figure(element: Element, pictures: LaidDocument['pictures']): string {

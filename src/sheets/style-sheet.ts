@@ -29,6 +29,7 @@ table { border-collapse: collapse; width: 100%; line-height: 4mm }
 table.tight { width: auto }
 thead { display: table-header-group }
 tr { break-inside: avoid; border-bottom: 0.25mm solid rgb(${grey},${grey},${grey}) }
+tr:has(+ tr > td[colspan]) { border-bottom: 0; break-after: avoid }
 thead tr:last-child { border-bottom-color: #000 }
 th, td { text-align: left; vertical-align: top; padding-right: 2mm; font-weight: normal }
 th:last-child, td:last-child { padding-right: 0 }

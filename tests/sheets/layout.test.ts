@@ -2,10 +2,12 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Measure, Picture } from '../../src/pictures/picture.ts'
 import type { Item } from '../../src/sheets/display-list.ts'
+import { layOutDocument } from '../../src/sheets/lay-out-document.ts'
 import { slicesOf } from '../../src/sheets/layout.ts'
 import { parseMarkup } from '../../src/sheets/markup.ts'
 import { paginate } from '../../src/sheets/paginate.ts'
 import { LINE_HEIGHT, lines, type Paper, sheetOf } from '../../src/sheets/theme.ts'
+import { typeface } from './demo-packet.ts'
 
 /** Every character half as wide as it is high: placement does not depend on a typeface. */
 const measure: Measure = (text, size) => text.length * size * 0.5
@@ -180,3 +182,60 @@ function extentOf(item: Item): readonly [number, number] {
   if (item.kind === 'picture') return [item.picture.width * item.scale, item.picture.height * item.scale]
   return [0, 0]
 }
+
+describe('a row of one cell over all columns', () => {
+  const note = `n1 ${'long '.repeat(40)}n2`
+  const rows = Array.from(
+    { length: 60 },
+    (_, row) => `<tr><td>r${row}</td><td class="num">1</td></tr><tr><td colspan="2">${note}</td></tr>`,
+  )
+  const markup = `<table><thead><tr><th>what</th><th>much</th></tr></thead><tbody>${rows.join('')}</tbody></table>`
+
+  it('goes on with the row above: never on another page, no rule between', () => {
+    const pages = laidOut(markup, 'a4')
+    expect(pages.length).toBeGreaterThan(1)
+    for (const items of pages) {
+      const texts = items.flatMap(item => (item.kind === 'text' ? [item.text] : []))
+      expect(texts.filter(text => /^r\d/.test(text))).toHaveLength(texts.filter(text => text.includes('n1')).length)
+    }
+    const drawn = pages.flat().filter(({ kind }) => kind === 'rule').length
+    expect(drawn).toBe(rows.length + pages.length)
+  })
+
+  it('does not widen a column', () => {
+    const xOf = (text: string) => laidOut(text, 'a4')[0]?.find(item => item.kind === 'text' && item.text === 'much')?.x
+    expect(xOf(markup)).toBe(xOf(markup.replaceAll(/<tr><td colspan.*?<\/tr>/g, '')))
+  })
+})
+
+describe('a picture that can be drawn smaller', () => {
+  const small: Picture = { ...picture, width: 500, height: 100 }
+  const page = (rows: number) => `<figure data-picture="block"/><p>${'x<br/>'.repeat(rows)}</p>`
+  const laid = (rows: number) => {
+    const block = {
+      legalOwner: 'a',
+      identificationNumber: 'b',
+      revision: 'c',
+      title: 'd',
+      batch: 'e',
+      dateOfIssue: '2026-11-25',
+      creator: 'f',
+      fingerprint: 'g',
+    }
+    const sheets = [{ template: 't', documentType: 'a', corner: 'b', heading: 'c', view: {} }]
+    const given = {
+      block,
+      sheets,
+      pictures: new Map([['block', { ...picture, width: 500, height: 500 }]]),
+      paper: 'a4' as const,
+    }
+    return layOutDocument({ ...given, smaller: () => small }, () => page(rows), { ...typeface, measure })
+  }
+
+  it('is, where that saves a page, and only there', () => {
+    expect(laid(4).pages).toHaveLength(1)
+    expect(laid(4).pictures.get('block')?.height).toBe(500)
+    expect(laid(30).pages).toHaveLength(1)
+    expect(laid(30).pictures.get('block')?.height).toBe(100)
+  })
+})

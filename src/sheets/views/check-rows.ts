@@ -30,7 +30,7 @@ export const checkRow = (plan: Plan, characteristic: Characteristic, figures: Pa
   limits: planned(characteristic) ?? limitsOf(plan, characteristic, characteristic, figures),
   accept: limitsOf(plan, characteristic, characteristic.accept, figures),
   gauge: characteristic.gauge,
-  sample: String(characteristic.sample),
+  sample: characteristic.sample >= plan.batch.start ? 'all' : String(characteristic.sample),
   plan: characteristic.plan,
   remark: characteristic.remark ?? '',
   critical: characteristic.critical,
