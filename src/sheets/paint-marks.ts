@@ -42,6 +42,8 @@ function finish(pdf: Pdf, fill: Fill | undefined, stroke: Stroke | undefined): v
   if (fill && stroke) pdf.fillAndStroke(tone(fill.grey), tone(stroke.grey ?? 0))
   else if (fill) pdf.fill(tone(fill.grey))
   else if (stroke) pdf.stroke()
+  // Text is filled too.
+  if (fill) pdf.fillColor('#000000')
 }
 
 /** The writer takes a pattern of any length; its declared type knows one length and a space. */
@@ -59,7 +61,7 @@ export function paintSteps(pdf: Pdf, steps: readonly PathStep[]): void {
   }
 }
 
-/** A text on its baseline; symbols that the typeface lacks are drawn in its line. */
+/** A text on its baseline in the fill colour of a page, which is black; symbols that the typeface lacks are drawn in its line. */
 export function paintText(
   pdf: Pdf,
   text: string,
@@ -69,7 +71,7 @@ export function paintText(
   bold: boolean,
   face: Typeface,
 ): void {
-  pdf.font(bold ? 'bold' : 'regular', size).fillColor('#000000')
+  pdf.font(bold ? 'bold' : 'regular', size)
   if (!SYMBOL.test(text)) {
     pdf.text(text, x, baseline, { lineBreak: false, baseline: 'alphabetic' })
     return

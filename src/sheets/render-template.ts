@@ -3,8 +3,20 @@ import Handlebars from 'handlebars'
 /** Plain data, ready to print. */
 export type View = { readonly [field: string]: unknown }
 
-/** Compiles the texts of templates, each once, and fills them in. Nothing but `each` and `if`; a name that the view lacks is refused. */
-export function openTemplates(texts: ReadonlyMap<string, string>): (name: string, view: View) => string {
+/** Fills a view into the template of that name. */
+export type Fill = (name: string, view: View) => string
+
+const opened = new WeakMap<ReadonlyMap<string, string>, Fill>()
+
+/** Templates from their texts, compiled once however many packets they print. */
+export function openTemplates(texts: ReadonlyMap<string, string>): Fill {
+  const fill = opened.get(texts) ?? compilerOf(texts)
+  opened.set(texts, fill)
+  return fill
+}
+
+/** Compiles a template when it is first asked for. Nothing but `each` and `if`; a name that the view lacks is refused. */
+function compilerOf(texts: ReadonlyMap<string, string>): Fill {
   const handlebars = Handlebars.create()
   for (const helper of ['unless', 'with', 'log', 'lookup', 'blockHelperMissing', 'helperMissing']) {
     handlebars.unregisterHelper(helper)

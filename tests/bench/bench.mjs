@@ -50,7 +50,13 @@ async function inTurn(works, rounds) {
   return times.map(median)
 }
 
-/** The floor of the packet: the same runs, lines, filled shapes and pages through pdfkit's plainest calls. */
+/** Line segments of what is drawn; each bar of a code is a shape of four. */
+function segmentsOf(item) {
+  if (item.kind === 'bars') return item.bars.rectangles.map(() => 4)
+  return item.kind === 'path' ? item.steps.length : item.kind === 'cell' || item.kind === 'circle' ? 4 : 1
+}
+
+/** The floor of the packet: the same runs, as many shapes of as many segments, and the same pages, by pdfkit's plainest calls. */
 function rawPdf(pages, faces) {
   return new Promise(resolve => {
     const pdf = new PDFDocument({ margin: 0, autoFirstPage: false, font: null, size: 'A4' })
@@ -60,7 +66,7 @@ function rawPdf(pages, faces) {
     })
     pdf.on('end', () => resolve(size))
     pdf.registerFont('regular', faces.regular).registerFont('bold', faces.bold)
-    for (const { texts, lines } of pages) {
+    for (const { texts, shapes } of pages) {
       pdf.addPage()
       for (const [i, text] of texts.entries()) {
         pdf
@@ -68,11 +74,11 @@ function rawPdf(pages, faces) {
           .fontSize(8)
           .text(text, 40 + (i % 5) * 100, 40 + (i % 70) * 11, { lineBreak: false, baseline: 'alphabetic' })
       }
-      for (let i = 0; i < lines; i++)
-        pdf
-          .moveTo(40, 40 + (i % 700))
-          .lineTo(500, 40 + (i % 700))
-          .stroke()
+      for (const [i, segments] of shapes.entries()) {
+        pdf.moveTo(40, 40 + (i % 700))
+        for (let segment = 1; segment <= segments; segment++) pdf.lineTo(40 + segment * 2.5, 40 + (i % 700))
+        pdf.stroke()
+      }
     }
     pdf.end()
   })
@@ -148,12 +154,13 @@ try {
     options.typeface,
   )
   const pages = laid.pages.map(items => {
-    const flat = items.flatMap(item => item.marks ?? [item])
+    const flat = items.flatMap(item => (item.kind === 'picture' ? item.picture.marks : [item]))
     const texts = flat.flatMap(item => (typeof item.text === 'string' ? [item.text] : []))
-    return { texts, lines: flat.length - texts.length }
+    return { texts, shapes: flat.filter(item => typeof item.text !== 'string').flatMap(segmentsOf) }
   })
   const runs = pages.reduce((sum, { texts }) => sum + texts.length, 0)
-  const lines = pages.reduce((sum, page) => sum + page.lines, 0)
+  const shapes = pages.flatMap(page => page.shapes)
+  const segments = shapes.reduce((sum, each) => sum + each, 0)
   const face = name => create(world.readBytes(world.asset(`fonts/${name}.ttf`)))
   const rawFaces = { regular: face('DejaVuSansCondensed'), bold: face('DejaVuSansCondensed-Bold') }
   const packetOnce = async tagged => {
@@ -166,7 +173,7 @@ try {
   )
 
   const ms = value => `${value.toFixed(1)} ms`
-  console.log(`packet: ${pages.length} pages, ${runs} text runs, ${lines} lines and shapes`)
+  console.log(`packet: ${pages.length} pages, ${runs} text runs, ${shapes.length} shapes of ${segments} segments`)
   console.log(`empty Node start          ${ms(start)}`)
   console.log(`stock from the shell      ${ms(stock)}   ${ms(stock - start)} over the empty start (aim: 100 ms)`)
   console.log(`traveller from the shell  ${ms(traveller)}   ${(traveller / start).toFixed(1)} x the empty start`)
