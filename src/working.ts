@@ -46,10 +46,12 @@ export function openNotebook(): Notebook {
   }
 }
 
-function written({ formula, given, about, value }: Use): Working {
+function written({ formula, given, about: { operation, about }, value }: Use): Working {
   const { symbol, meaning, unit, expression, source } = formula
   const figure = { symbol, meaning, value, unit, expression: filledIn(expression, given), formula: expression, source }
-  return about.operation === undefined && about.about === undefined ? figure : { ...about, ...figure }
+  // Spelt out: the spread of objects of many shapes takes as long as all the rest.
+  if (operation === undefined) return about === undefined ? figure : Object.assign(figure, { about })
+  return about === undefined ? Object.assign(figure, { operation }) : Object.assign(figure, { operation, about })
 }
 
 /** Computes and keeps nothing: for trials whose figures do not go out. */
