@@ -43,3 +43,10 @@ export const hardness = (vickers: number): string => fixed(vickers, 0)
 export const area = (squareMillimetre: number): string => fixed(squareMillimetre, 1)
 export const mass = (kilogram: number): string => fixed(kilogram, kilogram < 10 ? 2 : 1)
 export const percent = (fraction: number, places = 0): string => fixed(fraction * 100, places)
+
+/** A chance as a workshop says it: `1 in 4000`, `3.2 %`, `under 1 in a million`. */
+export function chance(probability: number): string {
+  if (probability < 1e-6) return 'under 1 in a million'
+  if (probability >= 0.01) return `${percent(probability, probability < 0.1 ? 1 : 0)} %`
+  return `1 in ${Number((1 / probability).toPrecision(2))}`
+}

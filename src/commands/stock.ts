@@ -3,6 +3,7 @@ import type { StockSide } from '../plan/plan.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
+import { stockOdds } from './stock-odds.ts'
 import { table } from './table.ts'
 import type { View } from './view.ts'
 
@@ -22,6 +23,7 @@ export const stock: View<StockSide> = {
       caseLines(plan, options),
       platingLines(plan, options),
       plainWords(plan, options),
+      stockOdds(plan, options),
     ].join('\n'),
 }
 

@@ -1,6 +1,15 @@
 import { fixed, hardness, hours } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
+import {
+  type BasisRow,
+  basisRows,
+  firstArticleLines,
+  type LengthRow,
+  lengthRows,
+  type OddsRow,
+  oddsRows,
+} from './odds-rows.ts'
 import { DASH, type Order, type PaperFigures, placesFor } from './paper-figures.ts'
 import { leftHead, platingRows, under } from './plating-rows.ts'
 
@@ -35,6 +44,10 @@ export type StockView = {
   readonly plating: readonly { readonly what: string; readonly value: string }[]
   readonly order: readonly { readonly what: string; readonly value: string }[]
   readonly pictures: readonly string[]
+  readonly odds: readonly OddsRow[]
+  readonly basis: readonly BasisRow[]
+  readonly firstArticle: readonly string[]
+  readonly lengths: readonly LengthRow[]
 }
 
 const VERDICT: { readonly [verdict in StockEntry['verdict']]: string } = {
@@ -92,6 +105,10 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     order: caseOrder(plan, figures),
     plating: plan.plating ? platingRows(plan.plating, figures) : [],
     pictures: drawn,
+    odds: oddsRows(plan.stock, figures),
+    basis: basisRows(plan.stock, figures),
+    firstArticle: firstArticleLines(plan.stock, figures),
+    lengths: lengthRows(plan, figures),
   }
 }
 
