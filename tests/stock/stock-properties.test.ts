@@ -53,6 +53,50 @@ describe('properties of the stock, whatever the part', () => {
     )
   })
 
+  it('writing the part in inches changes nothing', () => {
+    const drawn = (outside: number, wall: number, length: number, per: number, unit: string) => {
+      const of = (millimetre: number) => (millimetre / per).toFixed(9)
+      return partFrom(
+        `part: {number: OX-098-91, title: Test sleeve, revision: A, kind: sleeve}
+material: {grade: 42CrMo4, hardness: 300 HV, temper: 620}
+body:
+  length: ${of(length)} ±${of(0.05)}${unit}
+  outside: {size: ${of(outside)} +${of(-0.01)} ${of(-0.029)}${unit}, Ra: 0.8, name: seat}
+  bore: {size: ${of(outside - 2 * wall)} +${of(0.016)} 0${unit}, Ra: 0.3, cylindricity: ${of(0.006)}${unit}}
+hardening: {process: gas nitriding, depth: min ${of(0.15)}${unit}}
+`.replaceAll('+-', '-'),
+      )
+    }
+    const whole = {
+      outside: fc.integer({ min: 30, max: 120 }),
+      wall: fc.integer({ min: 4, max: 12 }),
+      length: fc.integer({ min: 60, max: 160 }),
+    }
+    fc.assert(
+      fc.property(fc.record(whole), ({ outside, wall, length }) => {
+        const [metric, inch] = [
+          planned(drawn(outside, wall, length, 1, '')),
+          planned(drawn(outside, wall, length, 25.4, ' in')),
+        ].map(({ entries, case: ordered }) => ({
+          verdicts: entries.map(({ verdict }) => verdict),
+          figures: [
+            ...entries.flatMap(({ margin, perSide }) => [
+              margin.cleanUp,
+              margin.case ?? 0,
+              perSide.least,
+              perSide.most,
+            ]),
+            ordered?.ordered.least ?? 0,
+          ],
+        }))
+        expect(inch?.verdicts).toEqual(metric?.verdicts)
+        for (const [index, figure] of (inch?.figures ?? []).entries())
+          expect(figure).toBeCloseTo(metric?.figures[index] ?? Number.NaN, 6)
+      }),
+      { numRuns: 30 },
+    )
+  })
+
   it('less distortion never hurts', () => {
     const shop = (ovality: number): Shop => ({
       ...BUILT_IN_SHOP,
