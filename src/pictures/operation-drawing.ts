@@ -84,7 +84,8 @@ function drawAt(
   const spans = sizes.flatMap(shown => spanOf(shown, drawing, blocks.get(shown)) ?? [])
   const stack = stackDimensions(
     spans.map(({ span }) => span),
-    drawing.at(0, -largestRadius(shape)).y + onPaper(1),
+    // Clear of the chain line of a treatment.
+    drawing.at(0, -largestRadius(shape)).y + onPaper(2.5),
   )
   const stacked = new Set(spans.filter((_, index) => !stack.refused.includes(index)).map(({ shown }) => shown))
   const led = sizes.filter(shown => !stacked.has(shown))
