@@ -40,10 +40,10 @@ function sizeTable({ operations }: Plan, { units }: Options): string {
       { head: `lower (${units})`, align: 'right' },
       { head: 'upper', align: 'right' },
     ],
-    operations.flatMap(({ number, name, time, sizes }) => {
-      const first = [String(number), name, minutes(time.each)]
+    operations.flatMap(({ number, name, place, time, sizes }) => {
+      const first = [String(number), name, place === 'house' ? minutes(time.each) : '']
       const rows = sizes.map(({ feature, measure, edge, lower, upper }) => [
-        [feature, edge ? `${edge} edge ${measure}` : measure].join(' '),
+        (edge ? [feature, edge, 'edge', measure] : [...new Set([feature, measure])]).join(' '),
         ...inwardLimits(lower, upper, 3, units),
       ])
       return rows.length === 0 ? [first] : rows.map((row, index) => [...(index === 0 ? first : ['', '', '']), ...row])

@@ -3,10 +3,10 @@
 import { execFileSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
+import { fileURLToPath } from 'node:url'
 import { create } from 'fontkit'
 import PDFDocument from 'pdfkit'
+import { bundled } from './bundled.mjs'
 import { nineWindows } from './nine-windows.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -97,35 +97,20 @@ try {
     11,
   )
 
-  await build({
-    stdin: {
-      contents: `
-        export { readPart } from './src/part/read-part.ts'
-        export { readShop } from './src/part/read-shop.ts'
-        export { makePlan } from './src/plan/make-plan.ts'
-        export { drawPictures } from './src/pictures/draw-pictures.ts'
-        export { packet, packetSheets } from './src/sheets/packet.ts'
-        export { openTypeface } from './src/sheets/typeface.ts'
-        export { layOutDocument } from './src/sheets/lay-out-document.ts'
-        export { openTemplates } from './src/sheets/render-template.ts'
-        export { titleBlock } from './src/sheets/title-block.ts'
-        export { paperFigures } from './src/sheets/views/paper-figures.ts'
-        export { paperOptions } from './src/commands/paper.ts'
-        export { nodeWorld } from './src/commands/node-world.ts'`,
-      resolveDir: root,
-      loader: 'ts',
-    },
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    external: ['pdfkit', 'fontkit'],
-    outfile: join(desk, 'program.mjs'),
-    banner: {
-      js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
-    },
-    logLevel: 'error',
-  })
-  const program = await import(pathToFileURL(join(desk, 'program.mjs')))
+  const program = await bundled(root, desk, 'program', [
+    './src/part/read-part.ts',
+    './src/part/read-shop.ts',
+    './src/plan/make-plan.ts',
+    './src/pictures/draw-pictures.ts',
+    './src/sheets/packet.ts',
+    './src/sheets/typeface.ts',
+    './src/sheets/lay-out-document.ts',
+    './src/sheets/render-template.ts',
+    './src/sheets/title-block.ts',
+    './src/sheets/views/paper-figures.ts',
+    './src/commands/paper.ts',
+    './src/commands/node-world.ts',
+  ])
   const partText = readFileSync(part, 'utf8')
   const shopText = readFileSync('parts/shop.yaml', 'utf8')
   const read = program.readPart(partText, part).part

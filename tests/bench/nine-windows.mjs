@@ -1,7 +1,5 @@
 // All nine windows of a part planned, mapped, offset and written, once warm.
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
+import { bundled } from './bundled.mjs'
 
 /** Seven ports, one of them bridged and one pair of pairs mirrored: nine windows. */
 const PART = `part: {number: OX-098-29, title: Cylinder liner, revision: A, kind: liner}
@@ -22,31 +20,16 @@ ports:
 
 /** The work, ready to be timed. Throws where the part no longer has its nine windows. */
 export async function nineWindows(root, desk, shopText) {
-  const outfile = join(desk, 'nine-windows-program.mjs')
-  await build({
-    stdin: {
-      contents: `
-        export { readPart } from './src/part/read-part.ts'
-        export { readShop } from './src/part/read-shop.ts'
-        export { makePlan } from './src/plan/make-plan.ts'
-        export { planRoute } from './src/route/plan-route.ts'
-        export { planStock } from './src/stock/plan-stock.ts'
-        export { planPorts } from './src/ports/plan-ports.ts'
-        export { ncPrograms } from './src/ports/nc/nc-programs.ts'
-        export { drawPortMap } from './src/pictures/port-map.ts'`,
-      resolveDir: root,
-      loader: 'ts',
-    },
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    outfile,
-    banner: {
-      js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
-    },
-    logLevel: 'error',
-  })
-  const program = await import(pathToFileURL(outfile))
+  const program = await bundled(root, desk, 'nine-windows', [
+    './src/part/read-part.ts',
+    './src/part/read-shop.ts',
+    './src/plan/make-plan.ts',
+    './src/route/plan-route.ts',
+    './src/stock/plan-stock.ts',
+    './src/ports/plan-ports.ts',
+    './src/ports/nc/nc-programs.ts',
+    './src/pictures/port-map.ts',
+  ])
   const { part } = program.readPart(PART, 'nine.yaml')
   const { shop } = program.readShop(shopText, 'shop.yaml')
   const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
