@@ -8,9 +8,19 @@ export function fixed(value: number, places: number): string {
   return Number(text) === 0 ? text.replace('-', '') : text
 }
 
+/** As printed after a figure or over a column. */
+export const unitOf = (units: Units): 'mm' | 'in' => (units === 'mm' ? 'mm' : 'in')
+
+/** A length as a plain number in the units of the sheet. */
+export const inUnits = (millimetre: number, units: Units): number => (units === 'mm' ? millimetre : millimetre / 25.4)
+
 /** A length in the units of the sheet: an inch figure carries one place more than the millimetre figure. */
 export const length = (millimetre: number, units: Units = 'mm', places = 3): string =>
-  units === 'mm' ? fixed(millimetre, places) : fixed(millimetre / 25.4, places + 1)
+  fixed(inUnits(millimetre, units), units === 'mm' ? places : places + 1)
+
+/** A size as the drawing writes it, `48 H6` or `44.021 finished`, its millimetres marked where the sheet is in inches. */
+export const asDrawn = (written: string, units: Units): string =>
+  units === 'mm' || /mm|in\b|inch|["″]/.test(written) ? written : written.replace(/( [a-z]{3,}.*)?$/, ' mm$1')
 
 /**
  * Both limits, never printed outside themselves: the lower is rounded up and the upper down. More places where the two would

@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import type { Units } from '../figures.ts'
 import { hasErrors } from '../finding.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -22,7 +23,7 @@ export async function portsCommand(file: string, options: Options, world: World)
   }
   const files = [
     ...(options.nc === undefined ? [] : await programs(plan, loaded.shop, options.nc)),
-    ...(options.svg === undefined ? [] : await drawings(plan, options.svg, world)),
+    ...(options.svg === undefined ? [] : await drawings(plan, options.svg, options.units, world)),
   ]
   for (const { path, text } of files) world.write(path, text)
   const written = files.map(({ path }) => path)
@@ -49,13 +50,13 @@ const OF_PORTS: ReadonlySet<string> = new Set([
   'areas',
 ])
 
-async function drawings(plan: Plan, folder: string, world: World): Promise<readonly TextFile[]> {
+async function drawings(plan: Plan, folder: string, units: Units, world: World): Promise<readonly TextFile[]> {
   const [{ drawPictures }, { pictureSvg }, { typefaceOf }] = await Promise.all([
     import('../pictures/draw-pictures.ts'),
     import('../pictures/picture-svg.ts'),
     import('./paper.ts'),
   ])
-  const pictures = [...drawPictures(plan, typefaceOf(world).measure)]
+  const pictures = [...drawPictures(plan, typefaceOf(world).measure, units)]
   return pictures
     .filter(([name]) => OF_PORTS.has(name) || name.startsWith('fixture'))
     .map(([name, picture]) => ({

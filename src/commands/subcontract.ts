@@ -18,7 +18,7 @@ export async function subcontract(file: string, options: Options, world: World):
   }
   const operation = operationOf(plan, options)
   const paper = paperOptions(options, world)
-  const printed = await order(plan, operation, drawPictures(plan, paper.typeface.measure), paper)
+  const printed = await order(plan, operation, drawPictures(plan, paper.typeface.measure, options.units), paper)
   const written = writeDocument(fileStem(plan, 'operation', String(operation.number)), printed, plan, options, world)
   if (options.json) world.out(`${JSON.stringify({ file, operation: operation.number, written }, null, 2)}\n`)
   else for (const path of written) world.out(`${path}\n`)

@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import { length } from '../figures.ts'
+import { length, type Units } from '../figures.ts'
 import { type Finding, hasErrors } from '../finding.ts'
 import type { Part } from '../part/part.ts'
 import { partFrom } from '../part/read-part.ts'
@@ -38,7 +38,8 @@ export async function sweep(file: string, text: string, options: Options, world:
     return changed
   })
   const faulty = hasErrors(findings)
-  const written = faulty || options.svg === undefined ? [] : [await drawing(part, path, swept, options.svg, world)]
+  const written =
+    faulty || options.svg === undefined ? [] : [await drawing(part, path, swept, options.svg, options.units, world)]
   if (options.json)
     world.out(`${JSON.stringify({ path, ...swept, ...(options.svg !== undefined && { written }) }, null, 2)}\n`)
   else if (!faulty)
@@ -48,7 +49,14 @@ export async function sweep(file: string, text: string, options: Options, world:
 }
 
 /** Writes the picture of the sweep and returns its path. */
-async function drawing(part: Part, path: string, swept: Sweep, folder: string, world: World): Promise<string> {
+async function drawing(
+  part: Part,
+  path: string,
+  swept: Sweep,
+  folder: string,
+  units: Units,
+  world: World,
+): Promise<string> {
   const [{ drawSweep }, { pictureSvg }, { typefaceOf }] = await Promise.all([
     import('../pictures/sweep-chart.ts'),
     import('../pictures/picture-svg.ts'),
@@ -59,6 +67,7 @@ async function drawing(part: Part, path: string, swept: Sweep, folder: string, w
     { part: part.number, path, words: windowsInWords(swept.windows) },
     SWEEP_ROOM,
     typefaceOf(world).measure,
+    units,
   )
   const file = join(folder, `${[part.number, part.revision, path].map(inFileName).join('-')}.svg`)
   world.write(file, pictureSvg(picture))

@@ -21,7 +21,8 @@ export async function traveller(files: readonly string[], options: Options, worl
       return { file, written: [], failed: true }
     }
     const { measure } = paper.typeface
-    const printed = await packet(plan, drawPictures(plan, measure), paper, drawSmaller(plan, measure))
+    const pictures = drawPictures(plan, measure, options.units)
+    const printed = await packet(plan, pictures, paper, drawSmaller(plan, measure, options.units))
     return { file, written: writeDocument(fileStem(plan), printed, plan, options, world), failed: false }
   })
   const written = outcomes.flatMap(outcome => outcome.written)

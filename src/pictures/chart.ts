@@ -1,3 +1,4 @@
+import { inUnits, type Units } from '../figures.ts'
 import { line, SMALL, THIN, text, type XY } from './marks.ts'
 import type { Mark, Point } from './picture.ts'
 
@@ -11,6 +12,13 @@ export type Axis = {
 
 export const onAxis = ({ from, to, start, end }: Axis, value: number): Point =>
   start + ((value - from) / (to - from)) * (end - start)
+
+/** An axis of lengths, counted in the units of the sheet: its ticks stand at round figures there. */
+export const axisIn = (axis: Axis, units: Units): Axis => ({
+  ...axis,
+  from: inUnits(axis.from, units),
+  to: inUnits(axis.to, units),
+})
 
 /** A round step, 1, 2 or 5 times a power of ten, that divides a span into at most `most` parts. */
 export function roundStep(span: number, most: number): number {

@@ -1,3 +1,4 @@
+import type { Units } from '../figures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import type { Purpose } from '../route/operation.ts'
 import { drawAreaCurves, hasAreaCurves } from './area-curves.ts'
@@ -29,24 +30,24 @@ const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
 
 type Named = readonly [string, Picture]
 
-/** Every picture of the packet by name, each drawn from the Plan alone. */
-export function drawPictures(plan: Plan, measure: Measure): ReadonlyMap<string, Picture> {
+/** Every picture of the packet by name, each drawn from the Plan alone, its lengths in the units of the sheets around it. */
+export function drawPictures(plan: Plan, measure: Measure, units: Units = 'mm'): ReadonlyMap<string, Picture> {
   return new Map<string, Picture>([
     ...plan.operations.flatMap((operation): readonly Named[] => [
       [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],
-      [`operation-${operation.number}`, drawOperation(plan, operation, roomOf(operation), measure)],
+      [`operation-${operation.number}`, drawOperation(plan, operation, roomOf(operation), measure, units)],
     ]),
-    ...portPictures(plan, measure),
-    ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure)]] as const) : []),
-    ...(plan.case ? ([['hardness', drawHardnessCurve(plan, plan.case, CHART_ROOM, measure)]] as const) : []),
+    ...portPictures(plan, measure, units),
+    ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure, units)]] as const) : []),
+    ...(plan.case ? ([['hardness', drawHardnessCurve(plan, plan.case, CHART_ROOM, measure, units)]] as const) : []),
   ])
 }
 
 /** A drawing again with less room, for a sheet that would otherwise run over by a few lines. */
-export function drawSmaller(plan: Plan, measure: Measure): (name: string) => Picture | undefined {
+export function drawSmaller(plan: Plan, measure: Measure, units: Units = 'mm'): (name: string) => Picture | undefined {
   return name => {
     const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
-    return operation && drawOperation(plan, operation, SMALL_ROOM, measure)
+    return operation && drawOperation(plan, operation, SMALL_ROOM, measure, units)
   }
 }
 
@@ -69,15 +70,15 @@ const TELLING: ReadonlySet<Purpose> = new Set([
 ])
 const roomOf = ({ purpose }: PlannedOperation): Room => (TELLING.has(purpose) ? TELLING_ROOM : OPERATION_ROOM)
 
-function portPictures(plan: Plan, measure: Measure): readonly Named[] {
+function portPictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
   if (plan.ports.length === 0) return []
   return [
     ['plan-view', drawPlanView(plan, PLAN_VIEW_ROOM, measure)],
-    ['map', drawPortMap(plan, 'bore', WIDTH, measure)],
-    ['map-true-size', drawPortMap(plan, 'bore at true size', WIDTH, measure)],
-    ['map-outside-true-size', drawPortMap(plan, 'outside at true size', WIDTH, measure)],
-    ['edges', drawEdges(plan, WIDTH, measure)],
-    ...fixturePictures(plan, measure),
+    ['map', drawPortMap(plan, 'bore', WIDTH, measure, units)],
+    ['map-true-size', drawPortMap(plan, 'bore at true size', WIDTH, measure, units)],
+    ['map-outside-true-size', drawPortMap(plan, 'outside at true size', WIDTH, measure, units)],
+    ['edges', drawEdges(plan, WIDTH, measure, units)],
+    ...fixturePictures(plan, measure, units),
     ...(plan.ports.some(({ opens }) => opens !== undefined)
       ? ([['timing', drawTimingCircle(plan, TIMING_ROOM, measure)]] as const)
       : []),
@@ -87,12 +88,12 @@ function portPictures(plan: Plan, measure: Measure): readonly Named[] {
   ]
 }
 
-function fixturePictures(plan: Plan, measure: Measure): readonly Named[] {
+function fixturePictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
   const { fixture } = plan.shop
   const shape = milledShape(plan)
   if (!fixture || !shape) return []
   return setUpsOf(plan.ports).map(setUp => [
     fixtureName(setUp),
-    drawFixture(fixture, shape, setUp, FIXTURE_ROOM, measure, plan.fixture?.assumed),
+    drawFixture(fixture, shape, setUp, FIXTURE_ROOM, measure, plan.fixture?.assumed, units),
   ])
 }

@@ -1,4 +1,4 @@
-import { angle, fixed } from '../figures.ts'
+import { angle, fixed, length, type Units, unitOf } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
 import { type Degree, degrees, type Millimetre, wrapped } from '../units.ts'
@@ -32,7 +32,7 @@ export function roofOf(
 }
 
 /** The timing edges enlarged: what the bore's last cut moves them by, and how a straight cut falls away from level. */
-export function drawEdges(plan: Plan, width: Point, measure: Measure): Picture {
+export function drawEdges(plan: Plan, width: Point, measure: Measure, units: Units = 'mm'): Picture {
   const shape = finishedShape(plan)
   const ports = unlike(plan.ports)
   const roofs = ports.flatMap(port => {
@@ -53,11 +53,11 @@ export function drawEdges(plan: Plan, width: Point, measure: Measure): Picture {
   const panelWidth = width / ACROSS
   const marks = shown.flatMap((roof, index) => {
     const corner = { x: (index % ACROSS) * panelWidth, y: Math.floor(index / ACROSS) * PANEL.height }
-    return panelMarks(roof, corner, panelWidth, measure)
+    return panelMarks(roof, corner, panelWidth, measure, units)
   })
   const caption = captionBlock(
     [
-      `Top edges between their corners, seen from inside; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.${
+      `Top edges between their corners, seen from inside; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.${units === 'inch' ? ' Depths in inches.' : ''}${
         shown.some(isStraight)
           ? ' Thin: level with the highest point of a straight cut, where a level cut would run.'
           : ''
@@ -70,7 +70,7 @@ export function drawEdges(plan: Plan, width: Point, measure: Measure): Picture {
   return {
     width,
     height,
-    alternative: `Top edges of ${plan.part.number} enlarged: ${shown.map(({ port, window }) => `${port.name} finished ${fixed(window.edges.finished.highest, 2)}`).join(', ')}.`,
+    alternative: `Top edges of ${plan.part.number} enlarged: ${shown.map(({ port, window }) => `${port.name} finished ${length(window.edges.finished.highest, units, 2)}`).join(', ')}.`,
     marks: [...marks, ...caption.marksAt(height)],
   }
 }
@@ -94,6 +94,7 @@ function panelMarks(
   corner: XY,
   width: Point,
   measure: Measure,
+  units: Units,
 ): readonly Mark[] {
   const straight = isStraight({ port })
   const level = window.edges.finished.highest
@@ -123,16 +124,16 @@ function panelMarks(
     title,
     text({ x: corner.x + after, y: corner.y + 12 }, `up ${angle(port.up, 0)}°${crank}, depth ${scaleWritten(scale)}`),
   ]
-  const bar = barMarks({ x: corner.x + onPaper(5.5), y: top }, scale)
+  const bar = barMarks({ x: corner.x + onPaper(5.5), y: top }, scale, units)
   const labels = straight
-    ? straightLabels(finished, asCut, window, at)
+    ? straightLabels(finished, asCut, window, at, units)
     : [
         { words: 'finished', roof: finished },
         { words: 'as cut', roof: asCut },
       ].flatMap(({ words, roof }) => {
         const [first] = roof
         const edge = Math.min(...roof.map(({ depth }) => depth))
-        return first ? [{ rows: [{ lines: [`${words} ${fixed(edge, 3)}`] }], anchor: at(first) }] : []
+        return first ? [{ rows: [{ lines: [`${words} ${length(edge, units)}`] }], anchor: at(first) }] : []
       })
   const column = {
     x: left + run + onPaper(4),
@@ -151,6 +152,7 @@ function straightLabels(
   asCut: readonly EdgePoint[],
   { edges, roofFall = 0 }: PortWindow,
   at: (point: EdgePoint) => XY,
+  units: Units,
 ): readonly InColumn[] {
   const lowest = finished.reduce((low, point) => (point.depth > low.depth ? point : low))
   const [right] = finished
@@ -158,20 +160,35 @@ function straightLabels(
   if (!right || !rightAsCut) return []
   const label = (words: string, anchor: XY): InColumn => ({ rows: [{ lines: [words] }], anchor })
   return [
-    label(`level at ${fixed(edges.finished.highest, 3)}`, at({ ...right, depth: edges.finished.highest })),
+    label(`level at ${length(edges.finished.highest, units)}`, at({ ...right, depth: edges.finished.highest })),
     label('as cut', at(rightAsCut)),
-    label(`finished: falls ${fixed(roofFall, 3)} mm`, at(lowest)),
+    label(`finished: falls ${length(roofFall, units)} ${unitOf(units)}`, at(lowest)),
   ]
 }
 
-/** How much 0.1 mm is. */
-function barMarks({ x, y }: XY, scale: number): readonly Mark[] {
-  const length = scale >= 20 ? 0.1 : scale >= 5 ? 0.5 : 2
-  const bottom = y + onPaper(length * scale)
+/** Bars of a round length, by the least enlargement at which each is long enough to see. */
+const BARS: Readonly<Record<Units, readonly { readonly from: number; readonly bar: number }[]>> = {
+  mm: [
+    { from: 20, bar: 0.1 },
+    { from: 5, bar: 0.5 },
+    { from: 0, bar: 2 },
+  ],
+  inch: [
+    { from: 100, bar: 0.002 },
+    { from: 20, bar: 0.005 },
+    { from: 5, bar: 0.02 },
+    { from: 0, bar: 0.1 },
+  ],
+}
+
+/** How much 0.1 mm is, or a few thousandths of an inch. */
+function barMarks({ x, y }: XY, scale: number, units: Units): readonly Mark[] {
+  const bar = BARS[units].find(({ from }) => scale >= from)?.bar ?? 1
+  const bottom = y + onPaper(bar * scale * (units === 'mm' ? 1 : 25.4))
   return [
     line({ x, y }, { x, y: bottom }),
     line({ x: x - 2, y }, { x: x + 2, y }),
     line({ x: x - 2, y: bottom }, { x: x + 2, y: bottom }),
-    text({ x, y: bottom + 10 }, `${length} mm`, { anchor: 'middle' }),
+    text({ x, y: bottom + 10 }, `${bar} ${unitOf(units)}`, { anchor: 'middle' }),
   ]
 }

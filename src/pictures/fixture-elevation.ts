@@ -1,4 +1,4 @@
-import { angle, fixed } from '../figures.ts'
+import { angle, length, type Units } from '../figures.ts'
 import type { FixturePlan } from '../ports/fixture-plan.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { Shape } from '../stock/stock.ts'
@@ -37,6 +37,7 @@ export function drawFixture(
   room: Room,
   measure: Measure,
   assumed?: FixturePlan['assumed'],
+  units: Units = 'mm',
 ): Picture {
   const { tilt } = setUp
   const corners = extentOf(fixture, shape, setUp)
@@ -44,7 +45,7 @@ export function drawFixture(
   const [low, high] = [Math.min(...corners.map(({ z }) => z)), Math.max(...corners.map(({ z }) => z))]
   const part = { width: right - left, height: high - low }
   const caption = (scale: number): readonly string[] => [
-    `Tilt ${angle(tilt)}°. Seen along +Y: X to the right, Z up, both from the pivot. Scale ${scaleWritten(scale)}. Cutter axis down -Z. ${assumedWords(fixture, assumed)}`,
+    `Tilt ${angle(tilt)}°. Seen along +Y: X to the right, Z up, both from the pivot${units === 'inch' ? ', in inches' : ''}. Scale ${scaleWritten(scale)}. Cutter axis down -Z. ${assumedWords(fixture, assumed, units)}`,
     'Windows at their middle on the finished bore. Prove the setting with the spindle stopped. The machine’s own manual and local rules go first.',
   ]
   const foot = captionBlock(caption(1), room.width, measure).height
@@ -64,12 +65,14 @@ export function drawFixture(
       ...cutterMarks(fixture, setUp, onPage),
     ]
     const frame = { x: 0, y: 0, width: room.width, height: room.height - foot }
-    const labels = labelsOf(fixture, setUp, onPage)
+    const labels = labelsOf(fixture, setUp, units, onPage)
     const labelled = labelMarks(labels, drawn, frame, measure)
     marks = [...drawn, ...labelled.marks]
     if (labelled.missing.length === 0) break
   }
-  const places = placesOf(setUp).map(({ names, x, z }) => `${names.join(', ')} at X ${fixed(x, 3)}, Z ${fixed(z, 3)}`)
+  const places = placesOf(setUp).map(
+    ({ names, x, z }) => `${names.join(', ')} at X ${length(x, units)}, Z ${length(z, units)}`,
+  )
   return cropped(marks, caption(scale), room.width, measure, `Fixture at tilt ${angle(tilt)}°: ${places.join('; ')}.`)
 }
 
@@ -171,7 +174,10 @@ function cutterMarks(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly M
   })
 }
 
-function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labelled[] {
+function labelsOf(fixture: Fixture, setUp: SetUp, units: Units, onPage: OnPage): readonly Labelled[] {
+  // Round in millimetres; in inches as many places as the tables beside it print.
+  const round = (value: Millimetre, places: number): string =>
+    length(value, units, units === 'mm' ? places : places + 1)
   const { tilt } = setUp
   const toward = fixture.headFaces === '+X' ? 1 : -1
   const pivot = onPage({ x: 0, z: 0 })
@@ -182,10 +188,10 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
         { lines: names, bold: true },
         {
           lines: [
-            `X ${fixed(x, 3)}`,
-            `Z ${fixed(z, 3)}`,
-            `cutter Ø${fixed(window.cutter, 1)}, through at Z ${fixed(window.plunge.zThrough, 2)}`,
-            ...heldLines(window),
+            `X ${length(x, units)}`,
+            `Z ${length(z, units)}`,
+            `cutter Ø${round(window.cutter, 1)}, through at Z ${length(window.plunge.zThrough, units, 2)}`,
+            ...heldLines(window, units),
           ],
         },
       ],
@@ -205,7 +211,7 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
       end: 'dot',
     },
     {
-      rows: [{ lines: ['rotary centre line', `${fixed(fixture.pivotHeight, 2)} from the pivot`] }],
+      rows: [{ lines: ['rotary centre line', `${round(fixture.pivotHeight, 2)} from the pivot`] }],
       anchor: foot,
       toward: 60,
       spread: 180,
@@ -217,7 +223,7 @@ function labelsOf(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly Labe
         {
           lines: [
             `top face, head toward ${fixture.headFaces}`,
-            `${fixed(fixture.faceDistance, 2)} along from the pivot`,
+            `${round(fixture.faceDistance, 2)} along from the pivot`,
           ],
         },
       ],

@@ -1,9 +1,9 @@
-import { fixed } from '../figures.ts'
+import { fixed, inUnits, length, type Units, unitOf } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { CasePlan, StockEntry } from '../stock/stock.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import { captionBlock } from './caption.ts'
-import { type Axis, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
+import { type Axis, axisIn, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
 import { DASHED, line, OUTLINE, polygon, polyline, SHADE, THIN, text, type XY } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
@@ -37,10 +37,16 @@ export function removals(entries: readonly StockEntry[]): readonly Removal[] {
 }
 
 /** Hardness against depth below the surface as hardened, and under it where finishing leaves each surface. */
-export function drawHardnessCurve(plan: Plan, hardened: CasePlan, room: Room, measure: Measure): Picture {
+export function drawHardnessCurve(
+  plan: Plan,
+  hardened: CasePlan,
+  room: Room,
+  measure: Measure,
+  units: Units = 'mm',
+): Picture {
   const taken = removals(plan.stock)
   const { profile } = hardened
-  const caption = captionBlock([captionOf(hardened)], room.width, measure)
+  const caption = captionBlock([captionOf(hardened, units)], room.width, measure)
   const foot = room.height - caption.height - taken.length * ROW - 34
   const deepest = Math.max(...profile.map(({ depth }) => depth), ...taken.map(({ most }) => most + hardened.asked))
   const highest = Math.max(...profile.map(({ high }) => high))
@@ -55,20 +61,25 @@ export function drawHardnessCurve(plan: Plan, hardened: CasePlan, room: Room, me
       ? []
       : [line({ x: across.start, y: onAxis(up, asked) }, { x: across.end, y: onAxis(up, asked) }, DASHED)]),
     ...sideAxis(up, across.start, 100, 'HV'),
-    ...footAxis(across, foot, roundStep(deepest, 10), 'mm below the surface as hardened'),
-    ...removalMarks(taken, hardened.asked, across, foot + 34),
+    ...footAxis(
+      axisIn(across, units),
+      foot,
+      roundStep(inUnits(deepest, units), 10),
+      `${units === 'mm' ? 'mm' : 'inches'} below the surface as hardened`,
+    ),
+    ...removalMarks(taken, hardened.asked, across, foot + 34, units),
   ]
   const frame = { x: across.start, y: up.end, width: across.end - across.start, height: foot - up.end }
   const labels = curveLabels(hardened, limit, asked, across, up)
   return {
     ...room,
-    alternative: `Hardness against depth of ${plan.part.number}, ${hardened.process}: ${taken.map(({ surface, least, most }) => `${surface} is finished ${fixed(least, 3)} to ${fixed(most, 3)} mm below the surface as hardened`).join('; ')}.`,
+    alternative: `Hardness against depth of ${plan.part.number}, ${hardened.process}: ${taken.map(({ surface, least, most }) => `${surface} is finished ${length(least, units)} to ${length(most, units)} ${unitOf(units)} below the surface as hardened`).join('; ')}.`,
     marks: [...drawn, ...labelMarks(labels, drawn, frame, measure).marks, ...caption.marksAt(room.height)],
   }
 }
 
-const captionOf = ({ asked }: CasePlan): string =>
-  `Bars: finished surface at least, nominal and most removal each side. Dashed: the ${fixed(asked, 2)} mm of case asked for below it. Shaded: spread of the model.`
+const captionOf = ({ asked }: CasePlan, units: Units): string =>
+  `Bars: finished surface at least, nominal and most removal each side. Dashed: the ${length(asked, units, 2)} ${unitOf(units)} of case asked for below it. Shaded: spread of the model.`
 
 /** Case depth is counted to 50 HV over the core where nitrided; elsewhere to 550 HV: the plan's definition says which. */
 const limitHardness = ({ definition, coreHardness }: CasePlan): Vickers =>
@@ -96,7 +107,13 @@ function curveMarks({ profile }: CasePlan, across: Axis, up: Axis): readonly Mar
 }
 
 /** A bar a surface: from least to most, a cross line at nominal; dashed on, as deep as the case must reach below it. */
-function removalMarks(taken: readonly Removal[], asked: Millimetre, across: Axis, top: Point): readonly Mark[] {
+function removalMarks(
+  taken: readonly Removal[],
+  asked: Millimetre,
+  across: Axis,
+  top: Point,
+  units: Units,
+): readonly Mark[] {
   return taken.flatMap(({ surface, least, nominal, most }, index) => {
     const y = top + index * ROW
     const at = (depth: Millimetre): XY => ({ x: onAxis(across, depth), y })
@@ -107,7 +124,10 @@ function removalMarks(taken: readonly Removal[], asked: Millimetre, across: Axis
       line(at(least), at(most), OUTLINE),
       line(at(most), at(most + asked), DASHED),
       ...[cross(least, 3), cross(most, 3), cross(most + asked, 4), cross(nominal, 4, OUTLINE)],
-      text({ x: at(most + asked).x + 6, y: y + 3 }, `${fixed(least, 3)} to ${fixed(most, 3)} mm off`),
+      text(
+        { x: at(most + asked).x + 6, y: y + 3 },
+        `${length(least, units)} to ${length(most, units)} ${unitOf(units)} off`,
+      ),
     ]
   })
 }

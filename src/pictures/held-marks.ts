@@ -1,4 +1,4 @@
-import { fixed } from '../figures.ts'
+import { length, type Units } from '../figures.ts'
 import type { FixturePlan } from '../ports/fixture-plan.ts'
 import type { PortWindow } from '../ports/port.ts'
 import type { Fixture } from '../shop/shop.ts'
@@ -44,15 +44,20 @@ export function chuckCorners(fixture: Fixture, shape: Shape, tilt: Degree): read
 }
 
 /** Stick-out and what comes closest, for the label of a window. */
-export const heldLines = ({ held }: PortWindow): readonly string[] =>
+export const heldLines = ({ held }: PortWindow, units: Units): readonly string[] =>
   held
     ? [
-        `sticks out ${fixed(held.stickOut, 1)}; ${held.by} ${held.room < 0 ? `strikes ${held.to} by ${fixed(-held.room, 1)}` : `clears ${held.to} by ${fixed(Math.min(held.room, 99), 1)}`}`,
+        `sticks out ${length(held.stickOut, units, 1)}; ${held.by} ${held.room < 0 ? `strikes ${held.to} by ${length(-held.room, units, 1)}` : `clears ${held.to} by ${length(Math.min(held.room, 99), units, 1)}`}`,
       ]
     : []
 
 /** What holder and chuck were drawn from. */
-export function assumedWords({ holder, chuck }: Fixture, assumed: FixturePlan['assumed'] = []): string {
-  const sizes = `Holder Ø${fixed(holder.diameter, 0)} × ${fixed(holder.length, 0)}, spindle Ø${fixed(holder.spindleDiameter, 0)}, chuck Ø${fixed(chuck.diameter, 0)}`
+export function assumedWords(
+  { holder, chuck }: Fixture,
+  assumed: FixturePlan['assumed'] = [],
+  units: Units = 'mm',
+): string {
+  const whole = (value: Millimetre): string => length(value, units, units === 'mm' ? 0 : 1)
+  const sizes = `Holder Ø${whole(holder.diameter)} × ${whole(holder.length)}, spindle Ø${whole(holder.spindleDiameter)}, chuck Ø${whole(chuck.diameter)}`
   return assumed.length === 0 ? `${sizes}.` : `${sizes}; ${assumed.join(' and ')} not measured: built-in figures.`
 }

@@ -1,4 +1,4 @@
-import { fixed, inwardLimits } from '../figures.ts'
+import { inwardLimits, length, type Units } from '../figures.ts'
 import type { CasePlan, Ladder, PlatingPlan, StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -39,6 +39,7 @@ export function ladderRows(
   hardened: CasePlan | undefined,
   hardening: number | undefined,
   plating?: PlatedStates,
+  units: Units = 'mm',
 ): readonly LadderRow[] {
   const own = entries.filter(entry => entry.surface === surface)
   const isHardened =
@@ -49,8 +50,8 @@ export function ladderRows(
     const before = states[index - 1]
     const places = placesFor(state)
     const entry = own.find(({ operation }) => operation === state.operation)
-    const limits = inwardLimits(state.lower, state.upper, places)
-    const taken = before && takenBetween(kind, before, { inner, outer }, entry)
+    const limits = inwardLimits(state.lower, state.upper, places, units)
+    const taken = before && takenBetween(kind, before, { inner, outer }, entry, units)
     const off = own
       .filter(({ operation, margin }) => operation <= state.operation && margin.plating === undefined)
       .reduce((sum, { perSide }) => sum + perSide.most, 0)
@@ -62,7 +63,7 @@ export function ladderRows(
       written: (kind === 'bore' ? limits : limits.toReversed()).join(' / '),
       ...(taken && { taken }),
       ...(plating?.operation === state.operation && {
-        added: `adds ${fixed(plating.layer.least, 3)} to ${fixed(plating.layer.most, 3)}`,
+        added: `adds ${length(plating.layer.least, units)} to ${length(plating.layer.most, units)}`,
       }),
       ...(isHardened && state.operation >= hardening && { depth: Math.max(0, hardened.ordered.least - off) }),
       ...(plating && state.operation >= plating.operation && { depth: platedDepth(plating, state.operation) }),
@@ -79,6 +80,7 @@ function takenBetween(
   before: Ladder['states'][number],
   after: { readonly inner: Millimetre; readonly outer: Millimetre },
   entry: StockEntry | undefined,
+  units: Units,
 ): LadderRow['taken'] | undefined {
   const [a, b] = [onePerSide(kind, before.lower), onePerSide(kind, before.upper)]
   const [inner, outer] = [Math.min(a, b), Math.max(a, b)]
@@ -87,7 +89,7 @@ function takenBetween(
   return {
     least: [after.outer, after.outer + least],
     most: [after.inner, after.inner + most],
-    written: `${fixed(least, 3)} to ${fixed(most, 3)}`,
+    written: `${length(least, units)} to ${length(most, units)}`,
   }
 }
 

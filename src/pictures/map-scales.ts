@@ -1,4 +1,4 @@
-import { fixed } from '../figures.ts'
+import { fixed, length, type Units } from '../figures.ts'
 import { type Millimetre, wrapped } from '../units.ts'
 import { line, SMALL, text, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper } from './picture.ts'
@@ -30,24 +30,37 @@ export function degreeScale(panel: Unrolled, bottom: number): readonly Mark[] {
 /** Points of paper for a degree. */
 const onPanelTurn = ({ radius, scale }: Unrolled): number => onPaper((radius * scale * Math.PI) / 180)
 
-/** Left of the panel: a tick every 5 mm of depth, a figure every 10 mm. */
-export function depthScale(panel: Unrolled, deepest: Millimetre): readonly Mark[] {
-  return Array.from({ length: Math.floor(deepest / 5) + 1 }, (_, index) => {
-    const depth = index * 5
+/** Left of the panel: a tick every 5 mm of depth, a figure every 10 mm; a quarter and half an inch in inches. */
+export function depthScale(panel: Unrolled, deepest: Millimetre, units: Units): readonly Mark[] {
+  const step = units === 'mm' ? 5 : 25.4 / 4
+  return Array.from({ length: Math.floor(deepest / step) + 1 }, (_, index) => {
+    const depth = index * step
     const { y } = onPanel(panel, { azimuth: panel.left, depth })
     const { x } = panel.origin
-    const numbered = depth % 10 === 0
+    const numbered = index % 2 === 0
     return [
       line({ x, y }, { x: x - (numbered ? LONG_TICK : TICK), y }),
-      ...(numbered ? [text({ x: x - LONG_TICK - 2, y: y + 3 }, fixed(depth, 0), { anchor: 'end', size: SMALL })] : []),
+      ...(numbered
+        ? [text({ x: x - LONG_TICK - 2, y: y + 3 }, length(depth, units, 0), { anchor: 'end', size: SMALL })]
+        : []),
     ]
   }).flat()
 }
 
+/** `50 mm`; on a sheet in inches `50 mm (1.969 in)`. */
+export const barWords = (millimetre: Millimetre, units: Units): string =>
+  `${fixed(millimetre, 0)} mm${units === 'inch' ? ` (${length(millimetre, units, 2)} in)` : ''}`
+
 /** A bar of so many millimetres of the part, divided in tens, by which a print is checked. */
-export function scaleBar({ x, y }: XY, millimetre: Millimetre, scale: number, measure: Measure): readonly Mark[] {
-  const at = (length: Millimetre): number => x + onPaper(length * scale)
-  const words = `${fixed(millimetre, 0)} mm`
+export function scaleBar(
+  { x, y }: XY,
+  millimetre: Millimetre,
+  scale: number,
+  measure: Measure,
+  units: Units,
+): readonly Mark[] {
+  const at = (along: Millimetre): number => x + onPaper(along * scale)
+  const words = barWords(millimetre, units)
   return [
     line({ x, y }, { x: at(millimetre), y }),
     ...Array.from({ length: Math.round(millimetre / 10) + 1 }, (_, index) => {

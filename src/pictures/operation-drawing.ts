@@ -1,4 +1,4 @@
-import { angle } from '../figures.ts'
+import { angle, type Units } from '../figures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../route/operation.ts'
 import type { Shape } from '../stock/stock.ts'
@@ -32,7 +32,13 @@ type Drawn = { readonly marks: readonly Mark[]; readonly missing: readonly Shown
  * The part as it leaves one operation, at the largest standard scale at which every size finds its place: half-section
  * above the centre line, outside below it, what is cut here in the widest line.
  */
-export function drawOperation(plan: Plan, operation: PlannedOperation, room: Room, measure: Measure): Picture {
+export function drawOperation(
+  plan: Plan,
+  operation: PlannedOperation,
+  room: Room,
+  measure: Measure,
+  units: Units = 'mm',
+): Picture {
   const { shape } = operation
   const view = tellingView(shape.ported ? plan.ports : [])
   const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
@@ -42,12 +48,12 @@ export function drawOperation(plan: Plan, operation: PlannedOperation, room: Roo
   const faults = ({ stack, missing }: Drawn): number => missing.length + (leaves(stack) ? 1000 : 0)
   let best: (Drawn & { readonly scale: number }) | undefined
   for (const scale of scales) {
-    const drawn = { ...drawAt(plan, operation, view, scale, room, measure), scale }
+    const drawn = { ...drawAt(plan, operation, view, scale, room, measure, units), scale }
     if (!best || faults(drawn) < faults(best)) best = drawn
     if (faults(best) === 0) break
   }
   if (!best) throw new RangeError(`no drawing scale fits ${part.width} × ${part.height} mm`)
-  const caption = captionOf(operation, view, best.scale, best.missing)
+  const caption = captionOf(operation, view, best.scale, best.missing, units)
   return cropped(best.marks, [caption], room.width, measure, alternativeOf(plan, operation, best.scale))
 }
 
@@ -58,13 +64,12 @@ function drawAt(
   scale: number,
   room: Room,
   measure: Measure,
+  units: Units,
 ): Drawn {
   const { shape } = operation
   const bores = new Set(shape.bore.map(({ name }) => name))
-  const sizes = shownSizes(operation, plan.inspection.characteristics, {
-    bores,
-    ports: new Set(plan.ports.map(({ name }) => name)),
-  })
+  const names = { bores, ports: new Set(plan.ports.map(({ name }) => name)) }
+  const sizes = shownSizes(operation, plan.inspection.characteristics, names, units)
   const blocks = new Map(sizes.map(shown => [shown, labelBlock(shown.rows, measure)]))
   const above = Math.max(ABOVE, ...[...blocks.values()].map(({ height }) => height + ABOVE / 2))
   const frame: Box = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
@@ -143,6 +148,7 @@ function captionOf(
   view: View,
   scale: number,
   missing: readonly Shown[],
+  units: Units,
 ): string {
   const unshown = missing.map(
     ({ rows, features }) => rows.flatMap(({ numbers = [] }) => numbers).join(', ') || features.join(', '),
@@ -154,6 +160,7 @@ function captionOf(
       : 'Widest line: cut here.'
   return [
     `Scale ${scaleWritten(scale)}.`,
+    ...(units === 'inch' ? ['Sizes in inches.'] : []),
     ...(surfaces.length > 0 ? [worked] : []),
     ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
     ...(shape.ported ? [`Section at azimuth ${angle(view.section, 0)}°, seen from ${angle(view.seenFrom, 0)}°.`] : []),

@@ -1,4 +1,4 @@
-import { angle, fixed } from '../figures.ts'
+import { angle, length, type Units } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
 import type { Millimetre } from '../units.ts'
@@ -13,7 +13,7 @@ import {
   sides,
 } from './finished-part.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
-import { degreeScale, depthScale, scaleBar } from './map-scales.ts'
+import { barWords, degreeScale, depthScale, scaleBar } from './map-scales.ts'
 import { DASHED, line, OUTLINE, THIN, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point, type Stroke } from './picture.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
@@ -31,17 +31,17 @@ export type MapKind = 'bore' | 'bore at true size' | 'outside at true size'
  * The port belt unrolled, from the finished top face down. The bore is seen from inside, so that azimuth runs to the
  * left: finished edges in outline, edges as cut dashed. The outside is seen from outside, as a paper wrapped round it.
  */
-export function drawPortMap(plan: Plan, kind: MapKind, width: Point, measure: Measure): Picture {
+export function drawPortMap(plan: Plan, kind: MapKind, width: Point, measure: Measure, units: Units = 'mm'): Picture {
   const panels = panelsOf(plan, kind, width)
   const deepest = deepestEdge(plan.ports) + 4
-  const drawn = panels.flatMap(panel => panelMarks(plan.ports, panel, deepest))
+  const drawn = panels.flatMap(panel => panelMarks(plan.ports, panel, deepest, units))
   const bottom = lowest(panels, deepest)
   const scale = panels[0]?.scale ?? 1
-  const bar = scaleBar({ x: MARGIN.left, y: bottom + FOOT + 6 }, kind === 'bore' ? 10 : 50, scale, measure)
-  const caption = captionBlock(captionsOf(kind, scale, panels), width, measure)
+  const bar = scaleBar({ x: MARGIN.left, y: bottom + FOOT + 6 }, barLength(kind), scale, measure, units)
+  const caption = captionBlock(captionsOf(kind, scale, panels, units), width, measure)
   const height = bottom + FOOT + 22 + caption.height
   const frame = { x: MARGIN.left, y: 0, width: width - MARGIN.left, height: bottom }
-  const labels = panels.flatMap(panel => plan.ports.flatMap(port => portLabel(port, panel)))
+  const labels = panels.flatMap(panel => plan.ports.flatMap(port => portLabel(port, panel, units)))
   const { marks } = labelMarks(labels, drawn, frame, measure)
   return {
     width,
@@ -83,7 +83,12 @@ function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] 
   }))
 }
 
-function panelMarks(ports: readonly PlannedPort[], panel: Unrolled, deepest: Millimetre): readonly Mark[] {
+function panelMarks(
+  ports: readonly PlannedPort[],
+  panel: Unrolled,
+  deepest: Millimetre,
+  units: Units,
+): readonly Mark[] {
   const { x, y } = panel.origin
   const [right, bottom] = [x + panelWidth(panel), y + onPaper(deepest * panel.scale)]
   const edges = (window: PortWindow): readonly (readonly [PortWindow['outline']['finished'], Stroke])[] =>
@@ -98,7 +103,7 @@ function panelMarks(ports: readonly PlannedPort[], panel: Unrolled, deepest: Mil
     ...[x, right].map(side => line({ x: side, y }, { x: side, y: bottom }, THIN)),
     line({ x, y: bottom }, { x: right, y: bottom }, THIN),
     ...degreeScale(panel, bottom),
-    ...depthScale(panel, deepest),
+    ...depthScale(panel, deepest, units),
     ...ports.flatMap(({ windows }) =>
       windows.flatMap(window =>
         edges(window).flatMap(([outline, stroke]) =>
@@ -109,7 +114,7 @@ function panelMarks(ports: readonly PlannedPort[], panel: Unrolled, deepest: Mil
   ]
 }
 
-function portLabel(port: PlannedPort, panel: Unrolled): readonly Labelled[] {
+function portLabel(port: PlannedPort, panel: Unrolled, units: Units): readonly Labelled[] {
   const outside = panel.seenFrom === 'outside'
   const [window] = port.windows
   if (!window) return []
@@ -128,8 +133,8 @@ function portLabel(port: PlannedPort, panel: Unrolled): readonly Labelled[] {
             ? [`at ${angle(port.at, 0)}° in the bore`]
             : [
                 ...(port.opens === undefined ? [] : [`opens ${angle(port.opens, 1)}°`]),
-                `finished ${fixed(finished.highest, 2)} to ${fixed(finished.lowest, 2)}`,
-                `as cut ${fixed(asCut.highest, 2)} to ${fixed(asCut.lowest, 2)}`,
+                `finished ${length(finished.highest, units, 2)} to ${length(finished.lowest, units, 2)}`,
+                `as cut ${length(asCut.highest, units, 2)} to ${length(asCut.lowest, units, 2)}`,
               ],
         },
       ],
@@ -140,22 +145,27 @@ function portLabel(port: PlannedPort, panel: Unrolled): readonly Labelled[] {
   ]
 }
 
-function captionsOf(kind: MapKind, scale: number, panels: readonly Unrolled[]): readonly string[] {
+/** Of the bar by which a print is checked, in millimetres whatever the units: a rule lies on round figures. */
+const barLength = (kind: MapKind): Millimetre => (kind === 'bore' ? 10 : 50)
+
+function captionsOf(kind: MapKind, scale: number, panels: readonly Unrolled[], units: Units): readonly string[] {
   const strips = panels.length > 1 ? ` ${panels.length} strips: cut, and join in this order.` : ''
+  const bar = barWords(barLength(kind), units)
+  const depths = units === 'inch' ? ' Depths in inches.' : ''
   switch (kind) {
     case 'bore':
       return [
         `Bore seen from inside, head up: azimuth runs to the left. Scale ${scaleWritten(scale)}. Full line: finished edge. Dashed: edge as cut.`,
-        'Depths in mm: finished from the finished top face, as cut from the top face as it then stands.',
+        `Depths in ${units === 'mm' ? 'mm' : 'inches'}: finished from the finished top face, as cut from the top face as it then stands.`,
       ]
     case 'bore at true size':
       return [
-        `Scale 1:1, print without fitting to the page: the bar is 50 mm.${strips}`,
+        `Scale 1:1, print without fitting to the page: the bar is ${bar}.${depths}${strips}`,
         'Finished bore seen from inside. Roll into the bore, print toward the axis, heavy edge level with the top face.',
       ]
     case 'outside at true size':
       return [
-        `Scale 1:1, print without fitting to the page: the bar is 50 mm.${strips}`,
+        `Scale 1:1, print without fitting to the page: the bar is ${bar}.${depths}${strips}`,
         'Outside as the ports are milled. Wrap round the part, print outward, heavy edge level with the finished top face.',
       ]
   }

@@ -1,4 +1,4 @@
-import { inwardLimits } from '../figures.ts'
+import { asDrawn, inwardLimits, type Units } from '../figures.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlannedOperation } from '../plan/plan.ts'
 import type { OperationSize } from '../stock/stock.ts'
@@ -24,11 +24,12 @@ export function shownSizes(
   { number, sizes }: PlannedOperation,
   characteristics: readonly Characteristic[],
   { bores, ports }: Names,
+  units: Units = 'mm',
 ): readonly Shown[] {
   const here = characteristics.filter(({ operation }) => operation === number)
   const surfaces = sizes
     .filter(({ feature }) => !ports.has(feature))
-    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], here, bores)] }))
+    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], here, bores, units)] }))
   const alike = new Map<string, string[]>()
   for (const port of ports) {
     const own = sizes.filter(({ feature }) => feature === port)
@@ -39,7 +40,7 @@ export function shownSizes(
       .filter(({ feature }) => feature === features[0])
       .map((_, index) => features.flatMap(port => sizes.filter(({ feature }) => feature === port)[index] ?? []))
     const name = { lines: features, bold: true }
-    return { features, rows: [name, ...bySize.map(group => rowOf(group, here, bores))] }
+    return { features, rows: [name, ...bySize.map(group => rowOf(group, here, bores, units))] }
   })
   return withChecks([...surfaces, ...labelled], here)
 }
@@ -81,19 +82,24 @@ const characteristicOf = (size: OperationSize, rows: readonly Characteristic[]):
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
 
-function rowOf(group: readonly OperationSize[], here: readonly Characteristic[], bores: ReadonlySet<string>): LabelRow {
+function rowOf(
+  group: readonly OperationSize[],
+  here: readonly Characteristic[],
+  bores: ReadonlySet<string>,
+  units: Units,
+): LabelRow {
   const found = group.flatMap(size => characteristicOf(size, here) ?? [])
   const numbers = found.map(({ number }) => number).toSorted((a, b) => a - b)
   const [size] = group
   if (!size) return { numbers, lines: [] }
   const places = found[0]?.places ?? (size.upper - size.lower < 0.1 ? 3 : 2)
-  const limits = inwardLimits(size.lower, size.upper, places)
+  const limits = inwardLimits(size.lower, size.upper, places, units)
   const [first, second] = grows(size, bores) ? limits : limits.toReversed()
   const sign = size.measure === 'diameter' ? 'Ø' : ''
   const what = size.edge ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
   const small = [
-    ...(size.drawn === undefined ? [] : [`drawing ${size.drawn}`]),
-    ...(size.roughness === undefined ? [] : [`Ra ${size.roughness}`]),
+    ...(size.drawn === undefined ? [] : [`drawing ${asDrawn(size.drawn, units)}`]),
+    ...(size.roughness === undefined ? [] : [`Ra ${size.roughness}${units === 'inch' ? ' µm' : ''}`]),
   ]
   return {
     numbers,

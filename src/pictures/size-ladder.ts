@@ -1,3 +1,4 @@
+import { type Units, unitOf } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../route/operation.ts'
 import type { Ladder } from '../stock/stock.ts'
@@ -22,11 +23,11 @@ const ENLARGED: readonly number[] = [1000, 500, 200, 100, 50, 20, 10, 5, 2, 1]
  * the surface steps to the left as metal goes. Enlarged to a stated scale, counted on one side; sizes that do not fit
  * stand as figures only. Under hardened surfaces the case, as deep as it is at its worst place.
  */
-export function drawLadders(plan: Plan, width: Point, measure: Measure): Picture {
+export function drawLadders(plan: Plan, width: Point, measure: Measure, units: Units = 'mm'): Picture {
   let top = 0
   const marks: Mark[] = []
   for (const ladder of plan.ladders) {
-    const panel = panelMarks(plan, ladder, top, width, measure)
+    const panel = panelMarks(plan, ladder, top, width, measure, units)
     marks.push(...panel)
     top += HEAD + ladder.states.length * ROW + 10
   }
@@ -51,9 +52,19 @@ export function drawLadders(plan: Plan, width: Point, measure: Measure): Picture
   }
 }
 
+const takesHead = ({ kind }: Ladder, units: Units): string =>
+  kind === 'face' ? `takes, ${unitOf(units)}` : units === 'mm' ? 'takes, mm each side' : 'takes each side, in'
+
 type Panel = { readonly at: (outward: Millimetre) => Point; readonly left: Point; readonly right: Point }
 
-function panelMarks(plan: Plan, ladder: Ladder, top: Point, width: Point, measure: Measure): readonly Mark[] {
+function panelMarks(
+  plan: Plan,
+  ladder: Ladder,
+  top: Point,
+  width: Point,
+  measure: Measure,
+  units: Units,
+): readonly Mark[] {
   const hardening = plan.operations.find(({ process }) => HARDENING_PROCESSES.has(process))?.number
   const plate = plan.operations.find(({ purpose }) => purpose === 'plate')?.number
   const plating = plan.plating?.surface === ladder.surface ? plan.plating : undefined
@@ -63,17 +74,22 @@ function panelMarks(plan: Plan, ladder: Ladder, top: Point, width: Point, measur
     plan.case,
     hardening,
     plating && plate !== undefined ? { ...plating, operation: plate } : undefined,
+    units,
   )
   const asked = plating?.asked.least ?? plan.case?.asked
   const room = { left: NAME, right: width - LIMITS - TAKEN - 8 }
   const { panel, scale } = panelFor(rows, room)
   const signed = ladder.kind === 'face' ? 'on the length' : 'each side'
   const end = top + HEAD + rows.length * ROW
+  const unit = unitOf(units)
   return [
     text({ x: 0, y: top + 10 }, ladder.surface, { size: SMALL, bold: true }),
     text({ x: room.left, y: top + 10 }, `${scaleWritten(scale)} ${signed}`, { size: SMALL }),
-    text({ x: width - TAKEN, y: top + 10 }, ladder.kind === 'face' ? 'mm' : 'Ø mm', { anchor: 'end', size: SMALL }),
-    text({ x: width, y: top + 10 }, ladder.kind === 'face' ? 'takes, mm' : 'takes, mm each side', {
+    text({ x: width - TAKEN, y: top + 10 }, ladder.kind === 'face' ? unit : `Ø ${unit}`, {
+      anchor: 'end',
+      size: SMALL,
+    }),
+    text({ x: width, y: top + 10 }, takesHead(ladder, units), {
       anchor: 'end',
       size: SMALL,
     }),

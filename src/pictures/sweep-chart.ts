@@ -1,3 +1,4 @@
+import { inUnits, type Units } from '../figures.ts'
 import type { Sweep, SweepPoint } from '../stock/sweep.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
@@ -15,9 +16,9 @@ const FOOT: Point = onPaper(12)
 
 /** One above the other, those that there are. */
 const ENDS = [
-  { key: 'cleanUp', title: 'to spare to clean up, mm each side' },
-  { key: 'case', title: 'case to spare at the deepest place, mm' },
-  { key: 'plating', title: 'plating to spare at the thinnest place, mm' },
+  { key: 'cleanUp', title: 'to spare to clean up', side: ' each side' },
+  { key: 'case', title: 'case to spare at the deepest place', side: '' },
+  { key: 'plating', title: 'plating to spare at the thinnest place', side: '' },
 ] as const
 type End = (typeof ENDS)[number]['key']
 
@@ -30,6 +31,7 @@ export function drawSweep(
   { part, path, words }: { readonly part: string; readonly path: string; readonly words: string },
   { width, height }: { readonly width: Point; readonly height: Point },
   measure: Measure,
+  units: Units = 'mm',
 ): Picture {
   const values = points.map(({ value }) => value)
   const [first, last] = [Math.min(...values), Math.max(...values)]
@@ -40,14 +42,14 @@ export function drawSweep(
   )
   const caption = captionBlock([`${words} Below the thick line the margin is gone.`], width, measure)
   const room = (height - caption.height - FOOT - HEAD - BETWEEN * (shown.length - 1)) / shown.length
-  const marks = shown.flatMap(({ key, title }, index): readonly Mark[] => {
+  const marks = shown.flatMap(({ key, title, side }, index): readonly Mark[] => {
     const top = HEAD + index * (room + BETWEEN)
-    const up = upFor(points, key, top, top + room)
+    const up = upFor(points, key, units, top, top + room)
     const step = roundStep(up.to - up.from, 6)
     const lines = surfaces.flatMap(({ surface, operation }) => {
       const run = points.flatMap((point): XY[] => {
         const margin = marginOf(point, surface, operation, key)
-        return margin === undefined ? [] : [pointOn(across, up, point.value, margin)]
+        return margin === undefined ? [] : [pointOn(across, up, point.value, inUnits(margin, units))]
       })
       const end = run.at(-1)
       return end ? [{ run, end, name: `${surface}, op. ${operation}` }] : []
@@ -58,9 +60,14 @@ export function drawSweep(
       ...lines.map(({ run }) => polyline(run)),
       line({ x: across.start, y: onAxis(up, 0) }, { x: across.end, y: onAxis(up, 0) }, OUTLINE),
       ...sideAxis(up, across.start, step),
-      text({ x: 0, y: top - 8 }, title, { bold: true }),
+      text({ x: 0, y: top - 8 }, `${title}, ${units === 'mm' ? 'mm' : 'inches'}${side}`, { bold: true }),
       ...(index === shown.length - 1
-        ? footAxis(across, top + room, roundStep(across.to - across.from, 8), path)
+        ? footAxis(
+            across,
+            top + room,
+            roundStep(across.to - across.from, 8),
+            units === 'mm' ? path : `${path}, as in the file`,
+          )
         : [line({ x: across.start, y: top + room }, { x: across.end, y: top + room })]),
       ...labelColumn(
         lines.map(({ end, name }) => ({ rows: [{ lines: [name] }], anchor: end })),
@@ -80,9 +87,11 @@ export function drawSweep(
 const marginOf = ({ entries }: SweepPoint, surface: string, operation: number, end: End): Millimetre | undefined =>
   entries.find(entry => entry.surface === surface && entry.operation === operation)?.margin[end]
 
-function upFor(points: readonly SweepPoint[], end: End, top: Point, foot: Point): Axis {
-  const margins = points.flatMap(({ entries }) => entries.flatMap(({ margin }) => margin[end] ?? []))
-  const [least, most] = [Math.min(0, ...margins), Math.max(0.001, ...margins)]
+function upFor(points: readonly SweepPoint[], end: End, units: Units, top: Point, foot: Point): Axis {
+  const margins = points
+    .flatMap(({ entries }) => entries.flatMap(({ margin }) => margin[end] ?? []))
+    .map(margin => inUnits(margin, units))
+  const [least, most] = [Math.min(0, ...margins), Math.max(inUnits(0.001, units), ...margins)]
   const step = roundStep(most - least, 6)
   return { from: Math.floor(least / step) * step, to: Math.ceil(most / step) * step, start: foot, end: top }
 }

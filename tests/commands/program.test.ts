@@ -137,6 +137,18 @@ describe('files of the ports', () => {
     expect(String(world.files.get('svg/OX-098-21-B-map-true-size.svg'))).toMatch(/^<svg [^>]*width="[\d.]+mm"/)
   })
 
+  it('--svg draws in the units that are asked for', async () => {
+    const world = desk({ 'liner.yaml': demo('OX-098-21.yaml') })
+    expect(await run(['ports', 'liner.yaml', '--svg', 'svg', '--units', 'inch'], world)).toBe(0)
+    expect(String(world.files.get('svg/OX-098-21-B-map-true-size.svg'))).toContain('50 mm (1.969 in)')
+    expect(String(world.files.get('svg/OX-098-21-B-fixture-0.svg'))).toContain('in inches')
+    const swept = ['stock', 'liner.yaml', '--sweep', 'stock.bore=0.10:0.40:0.10', '--svg', 'svg', '--units', 'inch']
+    expect(await run(swept, world)).toBe(0)
+    expect(String(world.files.get('svg/OX-098-21-B-stock.bore.svg'))).toContain(
+      'to spare to clean up, inches each side',
+    )
+  })
+
   it('a part number with slashes stays within the folder', async () => {
     const world = desk({
       ...liner,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Units } from '../../src/figures.ts'
 import { drawSweep } from '../../src/pictures/sweep-chart.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { planSweep } from '../../src/stock/sweep.ts'
@@ -9,10 +10,10 @@ import { measure } from './measure.ts'
 const part = partFrom(LINER_TEXT)
 const sweepOf = (values: readonly number[]) =>
   planSweep(values, value => ({ part: { ...part, stock: { bore: value } }, shop: BUILT_IN_SHOP }))
-const drawn = (values: readonly number[]) => {
+const drawn = (values: readonly number[], units: Units = 'mm') => {
   const sweep = sweepOf(values)
   const naming = { part: part.number, path: 'stock.bore', words: 'In words.' }
-  return { sweep, picture: drawSweep(sweep, naming, { width: 510, height: 380 }, measure) }
+  return { sweep, picture: drawSweep(sweep, naming, { width: 510, height: 380 }, measure, units) }
 }
 
 describe('picture of a sweep', () => {
@@ -40,6 +41,22 @@ describe('picture of a sweep', () => {
   it('crosses zero where the verdict turns', () => {
     const bore = sweep.points.map(({ entries }) => entries.find(({ operation }) => operation === 140))
     for (const entry of bore) expect((entry?.margin.cleanUp ?? 0) < 0).toBe(entry?.verdict === 'thin')
+  })
+
+  it('counts margins in inches where the sheet does, and the values as the file writes them', () => {
+    const inInches = drawn(values, 'inch').picture
+    expect(faultsOf(inInches, measure)).toEqual(faultsOf(picture, measure))
+    const texts = inInches.marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
+    expect(texts).toContain('to spare to clean up, inches each side')
+    expect(texts).toContain('stock.bore, as in the file')
+    expect(texts).toContain('0.6')
+    const largest = Math.max(...sweep.points.flatMap(({ entries }) => entries.map(({ margin }) => margin.cleanUp)))
+    const ticks = inInches.marks.flatMap(mark =>
+      mark.kind === 'text' && mark.anchor === 'end' ? [Number(mark.text)] : [],
+    )
+    const topmost = Math.max(...ticks) * 25.4
+    expect(topmost).toBeGreaterThan(largest * 0.8)
+    expect(topmost).toBeLessThan(largest * 1.8)
   })
 
   it('of one value alone is drawn too', () => {

@@ -34,3 +34,16 @@ describe('two limits on paper', () => {
     expect(places).toEqual([1, 1, 2, 3, 3])
   })
 })
+
+describe('a size as the drawing writes it', () => {
+  it.each([
+    ['48 H6', '48 H6 mm'],
+    ['92 ±0.05', '92 ±0.05 mm'],
+    ['44.021 finished', '44.021 mm finished'],
+    ['1.890 in ±0.001', '1.890 in ±0.001'],
+    ['1.890" ±0.001', '1.890" ±0.001'],
+  ])('%s has its unit beside it on a sheet in inches', (written, marked) => {
+    expect(paperFigures('inch').drawn(written)).toBe(marked)
+    expect(paperFigures('mm').drawn(written)).toBe(written)
+  })
+})

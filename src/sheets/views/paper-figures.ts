@@ -1,4 +1,4 @@
-import { inwardLimits, length, type Units } from '../../figures.ts'
+import { asDrawn, inwardLimits, length, type Units, unitOf } from '../../figures.ts'
 import type { Limits } from '../../limits.ts'
 
 /** Figures as a sheet prints them, in the units that it was asked for. */
@@ -6,6 +6,8 @@ export type PaperFigures = {
   /** Head of a column of lengths. */
   readonly unit: 'mm' | 'in'
   readonly length: (millimetre: number, places?: number) => string
+  /** A size as the drawing writes it, its millimetres marked on a sheet in inches. */
+  readonly drawn: (written: string) => string
   /** Both limits, never printed outside themselves: the lower is rounded up and the upper down. */
   readonly limits: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => string
 }
@@ -15,8 +17,9 @@ export type Order = 'hole' | 'shaft'
 
 export function paperFigures(units: Units): PaperFigures {
   return {
-    unit: units === 'mm' ? 'mm' : 'in',
+    unit: unitOf(units),
     length: (millimetre, places) => length(millimetre, units, places),
+    drawn: written => asDrawn(written, units),
     limits: ({ lower, upper }, order, places) => {
       const inward = inwardLimits(lower, upper, places, units)
       return order === 'hole' ? pair(inward[0], inward[1]) : pair(inward[1], inward[0])

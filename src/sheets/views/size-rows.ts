@@ -23,7 +23,7 @@ function sizeRow(plan: Plan, operation: number, size: OperationSize, figures: Pa
     what: featureWords(size),
     limits: figures.limits(size, orderOf(plan, feature), placesOf(plan, operation, size)),
     roughness: roughness === undefined ? '' : fixed(roughness, roughness < 1 ? 2 : 1),
-    drawn: drawn ?? '',
+    drawn: drawn === undefined ? '' : figures.drawn(drawn),
   }
 }
 
