@@ -17,7 +17,7 @@ export const dressing = ({ before }: CuttingTask, wheel: Wheel): readonly Step[]
     passes: 1,
     time: SHOP_TIMES.dressing / SHOP_TIMES.piecesADressing,
     remarks: [
-      '0.01 to 0.02 deep, then one or two passes without infeed; before it burns, not after',
+      '0.01 to 0.02 mm deep, then one or two passes without infeed; before it burns, not after',
       ...(before.ported ? ['ports round the wheel: dress sooner when the ends grow tight'] : []),
     ],
   },

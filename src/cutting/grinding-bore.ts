@@ -47,7 +47,7 @@ function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
       ...(stiffness === undefined ? {} : { bend: 1 / stiffness }),
       remarks: [
         startingWheel(task, 'bore'),
-        `overrun ${figure(overrun)} at each end: less leaves the ends tight, more bells them`,
+        `overrun ${figure(overrun)} mm at each end: less leaves the ends tight, more bells them`,
         ...(before.ported
           ? ['no dwell and no reversal over the ports; port edges broken before; one grade harder if the wheel rounds']
           : []),

@@ -60,7 +60,7 @@ export function faceGrinding(task: CuttingTask): readonly Step[] {
         remarks: [
           START_AT,
           `wheel ${wheel.grade}: ${figure(spin.speed)} m/s, ${Math.round(spin.spindleSpeed)} rpm on ${machine.name}; not over its mark`,
-          `last ${figure(zf)} at ${figure(infeed.finish)} a turn, then ${SPARK_OUT_TURNS} turns to spark out`,
+          `last ${figure(zf)} mm at ${figure(infeed.finish)} mm a turn, then ${SPARK_OUT_TURNS} turns to spark out`,
         ],
       },
     ]

@@ -110,7 +110,7 @@ function honeStep(
       START_AT,
       `stroke ${figure(S)}, ${figure(strokes)} double strokes a minute; cross-hatch ${figure(angle, 2)}° included, about the circumference`,
       `${HONING_PRESSURE[stage].join(' to ')} N/mm² on the stones (memory)`,
-      `overrun ${figure(ov)} at each end: shorter if the ends are large, longer if they are small`,
+      `overrun ${figure(ov)} mm at each end: shorter if the ends are large, longer if they are small`,
       `leaves Ra ${stones.leaves[0]} to ${stones.leaves[1]} (memory, ±40 %); measure`,
       ...(belt ? overPorts(task, cut, stones, belt) : []),
     ],

@@ -33,7 +33,7 @@ export function sawBlanks(task: CuttingTask): PlannedCuts {
         depth: outside,
         passes: 1,
         time: time + SHOP_TIMES.rapid,
-        remarks: [START_AT, `kerf ${shop.habits.sawKerf}`],
+        remarks: [START_AT, `kerf ${shop.habits.sawKerf} mm`],
       },
     ],
   }

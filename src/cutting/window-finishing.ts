@@ -102,7 +102,7 @@ export function finishWindow(
       : {}),
     remarks: [
       START_AT_SMALL,
-      `take ${figure(ae)} off the wall; climb milling`,
+      `take ${figure(ae)} mm off the wall; climb milling`,
       ...(nearCorner ? ['cutter nearly fills the corners: slow down there'] : []),
     ],
   }

@@ -53,8 +53,8 @@ export function roughWindow(
       ...(setting.limitedBy.length > 0 ? { limitedBy: setting.limitedBy.join('; ') } : {}),
       remarks: [
         START_AT_SMALL,
-        `leave ${figure(wallStock)} on the wall; plug the bore to catch the slug`,
-        `run-out not over ${figure(setting.runout)}`,
+        `leave ${figure(wallStock)} mm on the wall; plug the bore to catch the slug`,
+        `run-out not over ${figure(setting.runout)} mm`,
         ...(window.depth > MILLING_STARTS.chipPacking * mill.diameter
           ? ['deep slot: air or flood to clear the chips']
           : []),

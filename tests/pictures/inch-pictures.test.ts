@@ -23,28 +23,31 @@ const inMillimetres = drawPictures(plan, measure)
 const named = (name: string): readonly string[] => wordsOf(pictures.get(name) ?? { ...EMPTY })
 const EMPTY: Picture = { width: 0, height: 0, alternative: '', marks: [] }
 
-describe.each(['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])('%s on sheets in inches', name => {
-  const each = name === 'OX-098-21' ? plan : demoPlan(name)
-  const drawn = name === 'OX-098-21' ? pictures : drawPictures(each, measure, 'inch')
-  const smaller = drawSmaller(each, measure, 'inch')
+describe.each(['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])(
+  '%s on sheets in inches',
+  name => {
+    const each = name === 'OX-098-21' ? plan : demoPlan(name)
+    const drawn = name === 'OX-098-21' ? pictures : drawPictures(each, measure, 'inch')
+    const smaller = drawSmaller(each, measure, 'inch')
 
-  it.each(['as large as there is room', 'drawn again with less room'])('has the limits of its tables, %s', size => {
-    for (const operation of each.operations) {
-      const at = `operation-${operation.number}`
-      const picture = size.startsWith('drawn') ? smaller(at) : drawn.get(at)
-      const rows = sizeRows(each, operation, paperFigures('inch'))
-      const inTable = new Set(rows.map(({ limits }) => limits.replaceAll('\u00a0', ' ')))
-      const words = wordsOf(picture ?? EMPTY)
-      const leftOut = words.some(text => text.includes('Not shown'))
-      for (const limits of limitsIn(words)) expect(inTable, at).toContain(limits)
-      if (!leftOut) expect(limitsIn(words), at).toEqual(inTable)
-    }
-  })
+    it.each(['as large as there is room', 'drawn again with less room'])('has the limits of its tables, %s', size => {
+      for (const operation of each.operations) {
+        const at = `operation-${operation.number}`
+        const picture = size.startsWith('drawn') ? smaller(at) : drawn.get(at)
+        const rows = sizeRows(each, operation, paperFigures('inch'))
+        const inTable = new Set(rows.map(({ limits }) => limits.replaceAll('\u00a0', ' ')))
+        const words = wordsOf(picture ?? EMPTY)
+        const leftOut = words.some(text => text.includes('Not shown'))
+        for (const limits of limitsIn(words)) expect(inTable, at).toContain(limits)
+        if (!leftOut) expect(limitsIn(words), at).toEqual(inTable)
+      }
+    })
 
-  it('can be read: no line through a figure, nothing off the picture', () => {
-    for (const [at, picture] of drawn) expect(faultsOf(picture, measure), at).toEqual([])
-  })
-})
+    it('can be read: no line through a figure, nothing off the picture', () => {
+      for (const [at, picture] of drawn) expect(faultsOf(picture, measure), at).toEqual([])
+    })
+  },
+)
 
 describe('pictures in inches', () => {
   it('can be read for the sample plan too', () => {

@@ -32,6 +32,6 @@ describe('the setting sheet', () => {
   it('gives stack and pick-up of every tilt, and how often something turns back', () => {
     const { tilts, sineBar, changes } = fixtureView(plan, paperFigures('mm'))
     expect(tilts).toEqual([{ tilt: '15.000', stack: '25.882', x: '90.215', z: '27.591' }])
-    expect([sineBar, changes]).toEqual(['100', '1 change of tilt, 0 reversals of the rotary.'])
+    expect([sineBar, changes]).toEqual(['100 mm', '1 change of tilt, 0 reversals of the rotary.'])
   })
 })

@@ -1,4 +1,4 @@
-import { angle } from '../../figures.ts'
+import { angle, fixed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
@@ -43,7 +43,8 @@ const nameOf = ({ name, windows }: PlannedPort, index: number): string =>
 export function fixtureView(plan: Plan, { length }: PaperFigures): FixtureView {
   const { fixture } = plan
   return {
-    sineBar: fixture ? length(fixture.sineBar, 0) : '',
+    // A bar is known by its length as it was bought.
+    sineBar: fixture ? `${fixed(fixture.sineBar, 0)} mm` : '',
     tilts: (fixture?.tilts ?? []).map(({ tilt, stack, face }) => ({
       tilt: angle(tilt, 3),
       stack: length(stack),
