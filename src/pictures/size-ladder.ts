@@ -12,7 +12,7 @@ import { scaleWritten } from './scale.ts'
 const ROW: Point = 15
 const HEAD: Point = 16
 /** Columns: the operation's name, the ladder itself, the limits, what is taken. */
-const NAME: Point = onPaper(33)
+const NAME: Point = onPaper(43)
 const LIMITS: Point = onPaper(28)
 const TAKEN: Point = onPaper(29)
 /** Enlargements, largest first. */
