@@ -124,6 +124,7 @@ type PortCode =
   | 'ports/corner-too-large'
   | 'ports/corner-too-tight'
   | 'ports/cutter-too-short'
+  | 'ports/duration-as-drawn'
   | 'ports/edge-falls-away'
   | 'ports/edge-outside-stroke'
   | 'ports/edges-crossed'

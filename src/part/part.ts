@@ -142,6 +142,8 @@ export type Port = {
   /** Crank degrees after top dead centre, or the depth of the top edge: exactly one of the two. */
   readonly opens?: Degree
   readonly top?: Millimetre
+  /** How long the drawing says that it is open, crank degrees: only held against the opening. */
+  readonly duration?: Degree
   /** Along the bore, or the depth of the bottom edge: exactly one of the two. */
   readonly height?: Millimetre
   readonly bottom?: Millimetre

@@ -34,6 +34,7 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
   const name = view.text('name')
   const at = view.quantity('at', 'angle', { from: -360, upTo: 360 })
   const opens = view.quantity('opens', 'angle', { over: 0, under: 180 })
+  const duration = view.quantity('duration', 'angle', { over: 0, under: 360 })
   const arc = view.quantity('arc', 'angle', { over: 0, under: 180 })
   const up = view.quantity('up', 'angle', TURNED) ?? 0
   const back = view.quantity('back', 'angle', TURNED) ?? 0
@@ -47,11 +48,12 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
     const message = `${name ?? 'a port'} has no corner: a cutter leaves none sharp`
     view.report({ code: 'input/missing-key', message, hint: 'corner: 2, or corner: {cut: 1.5}' })
   }
-  if (view.has('opens') && !hasEngine) {
+  const timed = ['opens', 'duration'].find(key => view.has(key))
+  if (timed !== undefined && !hasEngine) {
     const message = `${name ?? 'a port'} opens at a crank angle, but the part has no engine`
     view.report(
       { code: 'input/needs-engine', message, hint: 'add engine: {stroke: …, rod: …}, or give top: in mm' },
-      'opens',
+      timed,
     )
   }
   if (name === undefined || at === undefined || corner === undefined) return undefined
@@ -86,7 +88,7 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
     back,
     cut: view.text('cut') === 'straight' ? 'straight' : 'level',
     path: view.path,
-    ...present({ opens, top, height, bottom, width, arc, bridge, drawn: lengths.drawn }),
+    ...present({ opens, duration, top, height, bottom, width, arc, bridge, drawn: lengths.drawn }),
   }
 }
 

@@ -3,6 +3,7 @@ import { blowdownInClass } from './blowdown-in-class.ts'
 import { blowdownTime } from './blowdown-time.ts'
 import { boostAfterMain } from './boost-after-main.ts'
 import { boostRise } from './boost-rise.ts'
+import { durationAsDrawn } from './duration-as-drawn.ts'
 import { edgeFallsAway } from './edge-falls-away.ts'
 import { exhaustBeforeTransfer } from './exhaust-before-transfer.ts'
 import { exhaustWidth } from './exhaust-width.ts'
@@ -34,6 +35,7 @@ import { windowsOverlap } from './windows-overlap.ts'
 
 /** Every rule about ports, in the order in which they are tried. A new rule is one file and one line here. */
 export const PORT_CHECKS: readonly PortCheck[] = [
+  durationAsDrawn,
   exhaustBeforeTransfer,
   blowdownTime,
   blowdownInClass,

@@ -40,6 +40,11 @@ export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly pas
     trips: { ports: [exhaust(), main({ opens: 110.9 })] },
     passes: { ports: [exhaust(), main({ opens: 111.1 })] },
   },
+  // Opening at 106 it is open for 360 - 2 x 106 = 148 degrees.
+  'duration-as-drawn': {
+    trips: { ports: [exhaust({ opens: 106, duration: 148.6 })] },
+    passes: { ports: [exhaust({ opens: 106, duration: 147.6 })] },
+  },
   // 18.2 degrees at 3000 rpm last 1.01 ms, 17.8 degrees 0.99 ms.
   'blowdown-time': {
     trips: { ports: [exhaust(), main({ opens: 124.2 })], engine: { speed: 3000 } },
