@@ -79,7 +79,7 @@ function passes(
       remarks: [
         START_AT,
         `wheel ${wheel.grade}: ${figure(spin.speed)} m/s, ${Math.round(spin.spindleSpeed)} rpm at ${figure(wheel.diameter)} mm; not over its mark`,
-        `${figure(z / N)} on diameter a pass (${infeed.least} to ${infeed.most}, ${CENTRELESS.practice})`,
+        `${figure(z / N)} mm on diameter a pass (${infeed.least} to ${infeed.most} mm, ${CENTRELESS.practice})`,
         ...remarks,
       ],
     },
@@ -96,7 +96,7 @@ function settingRemarks(task: CuttingTask, cut: BandCut, wheel: Wheel, regulatin
   const angle = notebook.use(centreHeightAngle, { h, ...wheels }, about)
   return [
     `regulating wheel ${regulating.name}: ${CENTRELESS.regulatingSpeed} rpm, tilted ${CENTRELESS.tilt}° (${CENTRELESS.practice})`,
-    `centre of the work ${figure(h)} above the wheels' centres, ${figure(angle, 2)}°; blade ${CENTRELESS.bladeAngle}° (${CENTRELESS.practice})`,
+    `centre of the work ${figure(h)} mm above the wheels' centres, ${figure(angle, 2)}°; blade ${CENTRELESS.bladeAngle}° (${CENTRELESS.practice})`,
     'lower it for even lobes and chatter, raise it for three or five lobes (memory)',
     startingWheel(task, 'outside'),
   ]

@@ -116,5 +116,5 @@ function ringLap(task: CuttingTask, cut: BandCut, stage: Stage): string {
     hint: 'make one of soft cast iron, slit, bored to the pin and no longer than it, or list one under `tools:`',
     path: '/body/outside',
   })
-  return `ring lap ${bore}, to be made, alumina F${from} to F${to}`
+  return `ring lap ${bore} mm, to be made, alumina F${from} to F${to}`
 }
