@@ -77,7 +77,6 @@ type PlatingCode =
   | 'plating/material'
   | 'plating/no-honing-data'
   | 'plating/on-case'
-  | 'plating/phosphate'
   | 'plating/port-edges'
   | 'plating/port-timing'
   | 'plating/surface'

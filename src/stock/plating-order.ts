@@ -15,7 +15,7 @@ import {
 import type { PlatingPlan } from './stock.ts'
 
 /** Of the heats that go with the plating, how they are spoken of in its order. */
-const RELIEF = 'ASTM B849 or ISO 9587'
+export const RELIEF = 'ASTM B849 or ISO 9587'
 
 /**
  * The order to the plater, thirteen points. It states requirements; the plater chooses bath and cycle. The layer as plated and

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Part } from '../../src/part/part.ts'
-import { phosphateFindings } from '../../src/stock/phosphate-findings.ts'
 import type { PlatingPlan } from '../../src/stock/stock.ts'
 import { expectDigits } from '../handbook/to-the-digits.ts'
 import { expectConsistent, type Planned, planned } from './planned.ts'
@@ -227,11 +226,5 @@ describe('what to look out for', () => {
     expect(codes(platedPart({ plating: '{process: chrome, hardness: min 900 HV}' }))).not.toContain(
       'warning plating/hardness',
     )
-  })
-  it('phosphate on chromium steel (Nevosad et al., J. Mater. Eng. Perform. 30 (2021) 8057: over 1 %)', () => {
-    const of = (grade: string): Part => ({ ...platedPart(), material: { grade, written: grade } })
-    expect(phosphateFindings(of('31CrMoV9'), '/body/bore')).toHaveLength(1)
-    expect(phosphateFindings(of('42CrMo4'), '/body/bore')[0]?.message).toContain('border')
-    expect(phosphateFindings(of('C45'), '/body/bore')).toEqual([])
   })
 })

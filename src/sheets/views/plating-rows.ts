@@ -1,6 +1,6 @@
 import { fixed, hours } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import { asked } from '../../stock/plating-order.ts'
+import { asked, RELIEF } from '../../stock/plating-order.ts'
 import type { PlatingPlan, Spread, StockEntry } from '../../stock/stock.ts'
 import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
 
@@ -73,7 +73,7 @@ export function platingTreatment(
       visit,
       {
         what: 'Relieve',
-        value: `as ASTM B849 or ISO 9587 ask for ${material.grade}${hardness === undefined ? '' : ` of ${fixed(hardness, 0)} HV`}`,
+        value: `as ${RELIEF} ask for ${material.grade}${hardness === undefined ? '' : ` of ${fixed(hardness, 0)} HV`}`,
       },
       {
         what: 'Not over',
