@@ -34,3 +34,10 @@ export const TRAPPED_RATIO: { readonly from: number; readonly to: number; readon
   to: 8,
   source: 'memory: Jennings, Blair; petrol, higher with methanol',
 }
+
+/** Chord of an exhaust window as a share of the bore, with rings. */
+export const EXHAUST_WIDTH: { readonly from: number; readonly to: number; readonly source: string } = {
+  from: 0.5,
+  to: 0.62,
+  source: "long life: common practice, no source; 0.62 to start from: Jennings, Two-Stroke Tuner's Handbook, 1973",
+}

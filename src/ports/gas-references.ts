@@ -1,4 +1,10 @@
-import { BLOWDOWN_TIME_AREA, MEETING_TARGET, TIME_AREA_TARGETS, TRAPPED_RATIO } from '../handbook/time-area-targets.ts'
+import {
+  BLOWDOWN_TIME_AREA,
+  EXHAUST_WIDTH,
+  MEETING_TARGET,
+  TIME_AREA_TARGETS,
+  TRAPPED_RATIO,
+} from '../handbook/time-area-targets.ts'
 import { type Band, TIMING_CLASSES_SOURCE, type TimingClass, timingClasses } from '../handbook/timing-classes.ts'
 import type { Engine, PortRole } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
@@ -38,12 +44,6 @@ export function referencesOf(
       ),
     ...streams.flatMap(({ port, fraction }) => one(`meeting of the streams, ${port}`, fraction, '', MEETING_TARGET)),
   ]
-}
-
-const EXHAUST_WIDTH = {
-  from: 0.5,
-  to: 0.62,
-  source: "long life: common practice, no source; 0.62 to start from: Jennings, Two-Stroke Tuner's Handbook, 1973",
 }
 
 type Range = Pick<Reference, 'from' | 'to' | 'source'>
