@@ -57,7 +57,10 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     sizes: planned.flatMap(({ port, bore }) =>
       port && bore !== undefined ? portSizes(port, bore, asMilled.topStock, shop.habits) : [],
     ),
-    findings: [...planned.flatMap(({ findings }) => findings), ...runChecks(part, shop, asMilled, checked)],
+    findings: [
+      ...planned.flatMap(({ findings }) => findings),
+      ...runChecks(part, shop, asMilled, checked, gasExchange),
+    ],
     workings: notebook.workings,
   }
 }

@@ -2,6 +2,7 @@ import type { Severity } from '../../finding.ts'
 import type { FindingCode } from '../../finding-code.ts'
 import type { Part, Port } from '../../part/part.ts'
 import type { Millimetre } from '../../units.ts'
+import type { GasExchange } from '../gas-exchange.ts'
 import type { PlannedPort, PortWindow } from '../port.ts'
 import type { Boxed } from './land-between.ts'
 
@@ -20,6 +21,8 @@ export type Ported = {
   readonly ports: readonly CheckedPort[]
   readonly windows: readonly CheckedWindow[]
   readonly radius: Millimetre
+  /** Absent without an engine. */
+  readonly gasExchange?: GasExchange
   /** Finished outside radius of the band that each port breaks through. */
   readonly outside: (port: PlannedPort) => Millimetre
 }

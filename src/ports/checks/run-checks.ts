@@ -3,6 +3,7 @@ import type { Part } from '../../part/part.ts'
 import type { Shop } from '../../shop/shop.ts'
 import type { AsMilled } from '../../stock/stock.ts'
 import { degrees, radians } from '../../units.ts'
+import type { GasExchange } from '../gas-exchange.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../port.ts'
 import { portFinding } from '../port-finding.ts'
 import { PORT_CHECKS } from './all-checks.ts'
@@ -15,9 +16,10 @@ export function runChecks(
   shop: Pick<Shop, 'portChecks'>,
   asMilled: AsMilled,
   ports: readonly CheckedPort[],
+  gasExchange: GasExchange | undefined,
   checks: readonly PortCheck[] = PORT_CHECKS,
 ): readonly Finding[] {
-  const ported = portedOf(part, asMilled, ports)
+  const ported = { ...portedOf(part, asMilled, ports), ...(gasExchange && { gasExchange }) }
   return checks.flatMap(check => {
     const limit = (threshold: string): number => {
       const value = shop.portChecks?.[`${check.name}.${threshold}`] ?? check.limits[threshold]
