@@ -8,10 +8,15 @@ import type { World } from './world.ts'
 /** Reads a part and makes the whole Plan of it. */
 export function planFile(file: string, options: Options, world: World): Planned & { readonly loaded: Loaded } {
   return planWith(file, options, world, (part, shop, { request, date, texts }) =>
-    makePlan(part, shop, request, {
-      date: date ?? world.today(),
-      fingerprint: fingerprintOf(texts.part, texts.shop),
-      program: `${PROGRAM} ${VERSION}`,
+    makePlan({
+      part,
+      shop,
+      batch: request,
+      issue: {
+        date: date ?? world.today(),
+        fingerprint: fingerprintOf(texts.part, texts.shop),
+        program: `${PROGRAM} ${VERSION}`,
+      },
     }),
   )
 }

@@ -1,5 +1,4 @@
 import { hasErrors } from '../finding.ts'
-import { drawPictures } from '../pictures/draw-pictures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { subcontract as order } from '../sheets/subcontract.ts'
 import type { Options } from './options.ts'
@@ -17,8 +16,7 @@ export async function subcontract(file: string, options: Options, world: World):
     return STATUS.errors
   }
   const operation = operationOf(plan, options)
-  const paper = paperOptions(options, world)
-  const printed = await order(plan, operation, drawPictures(plan, paper.typeface.measure, options.units), paper)
+  const printed = await order(plan, operation, paperOptions(options, world))
   const written = writeDocument(fileStem(plan, 'operation', String(operation.number)), printed, plan, options, world)
   if (options.json) world.out(`${JSON.stringify({ file, operation: operation.number, written }, null, 2)}\n`)
   else for (const path of written) world.out(`${path}\n`)

@@ -1,5 +1,4 @@
 import { hasErrors } from '../finding.ts'
-import { drawPictures, drawSmaller } from '../pictures/draw-pictures.ts'
 import { packet } from '../sheets/packet.ts'
 import type { Options } from './options.ts'
 import { fileStem, paperOptions, writeDocument } from './paper.ts'
@@ -20,9 +19,7 @@ export async function traveller(files: readonly string[], options: Options, worl
       world.err(`${file}: no packet: ${counted(findings)}\n`)
       return { file, written: [], failed: true }
     }
-    const { measure } = paper.typeface
-    const pictures = drawPictures(plan, measure, options.units)
-    const printed = await packet(plan, pictures, paper, drawSmaller(plan, measure, options.units))
+    const printed = await packet(plan, paper)
     return { file, written: writeDocument(fileStem(plan), printed, plan, options, world), failed: false }
   })
   const written = outcomes.flatMap(outcome => outcome.written)

@@ -11,6 +11,15 @@ import { withBatchChances } from '../stock/with-chances.ts'
 import { beginPlan } from './begin-plan.ts'
 import type { Plan, PlannedOperation } from './plan.ts'
 
+/** What a plan is made of: all of it given, so that the same input makes the same plan. */
+export type PlanRequest = {
+  readonly part: Part
+  readonly shop: Shop
+  /** How many good pieces, under which batch number. */
+  readonly batch: BatchRequest
+  readonly issue: Issue
+}
+
 /** What the plan is issued under. Given, since the planner has no clock and reads no file. */
 export type Issue = {
   /** YYYY-MM-DD. */
@@ -24,7 +33,7 @@ export type Issue = {
 export type Planned = { readonly plan?: Plan; readonly findings: readonly Finding[] }
 
 /** Assembles the Plan from every room, in the order that each needs the ones before. Computes nothing itself. */
-export function makePlan(part: Part, shop: Shop, request: BatchRequest, issue: Issue): Planned {
+export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Planned {
   const begun = beginPlan(part, shop, request)
   if (!begun.rooms) return { findings: begun.findings }
   const { route, stock, batch } = begun.rooms

@@ -1,6 +1,6 @@
 import type { Units } from '../figures.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
-import type { Picture } from '../pictures/picture.ts'
+import { drawPictures, drawSmaller } from '../pictures/draw-pictures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { SheetToPrint } from './lay-out-document.ts'
 import { orderSheets } from './order-sheets.ts'
@@ -21,19 +21,13 @@ export type PacketOptions = PrintOptions & {
   readonly units: Units
 }
 
-/**
- * All the paper of a batch, in the order in which it is used, from the Plan and its pictures by name; `smaller` draws one of
- * them again with less room.
- */
-export function packet(
-  plan: Plan,
-  pictures: ReadonlyMap<string, Picture>,
-  options: PacketOptions,
-  smaller?: (name: string) => Picture | undefined,
-): Promise<Printed> {
-  const sheets = packetSheets(plan, [...pictures.keys()], paperFigures(options.units))
-  const document = { block: titleBlock(plan), sheets, pictures, paper: options.paper, ...(smaller && { smaller }) }
-  return printDocument(document, options)
+/** All the paper of a batch, in the order in which it is used, drawings and all. */
+export function packet(plan: Plan, options: PacketOptions): Promise<Printed> {
+  const { paper, units, typeface } = options
+  const pictures = drawPictures(plan, typeface.measure, units)
+  const sheets = packetSheets(plan, [...pictures.keys()], paperFigures(units))
+  const smaller = drawSmaller(plan, typeface.measure, units)
+  return printDocument({ block: titleBlock(plan), sheets, pictures, paper, smaller }, options)
 }
 
 /** The sheets of a packet, each with its template and the view that fills it. */

@@ -116,8 +116,8 @@ try {
   const read = program.readPart(partText, part).part
   const shop = program.readShop(shopText, 'parts/shop.yaml').shop
   const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
-  const request = { number: '2631', quantity: 24 }
-  const planOnce = () => program.makePlan(read, shop, request, issue).plan
+  const batch = { number: '2631', quantity: 24 }
+  const planOnce = () => program.makePlan({ part: read, shop, batch, issue }).plan
   const planning = await warmTime(planOnce, 50)
   const reading = await warmTime(() => program.readPart(partText, part), 20)
 
@@ -150,7 +150,7 @@ try {
   const rawFaces = { regular: face('DejaVuSansCondensed'), bold: face('DejaVuSansCondensed-Bold') }
   const packetOnce = async tagged => {
     const fresh = planOnce()
-    await program.packet(fresh, program.drawPictures(fresh, options.typeface.measure), { ...options, tagged })
+    await program.packet(fresh, { ...options, tagged })
   }
   const [floor, quick, whole] = await inTurn(
     [() => rawPdf(pages, rawFaces), () => packetOnce(false), () => packetOnce(true)],

@@ -33,7 +33,7 @@ export async function nineWindows(root, desk, shopText) {
   const { part } = program.readPart(PART, 'nine.yaml')
   const { shop } = program.readShop(shopText, 'shop.yaml')
   const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
-  const { plan } = program.makePlan(part, shop, { number: '2631', quantity: 12 }, issue)
+  const { plan } = program.makePlan({ part, shop, batch: { number: '2631', quantity: 12 }, issue })
   const { asMilled } = program.planStock(part, shop, program.planRoute(part, shop).operations)
   const measure = (text, size) => 0.5 * size * text.length
   return () => {

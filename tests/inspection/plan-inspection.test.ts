@@ -14,7 +14,7 @@ function planned(change: (shop: Shop) => Shop = shop => shop): Planned {
   const { part } = readPart(textOf('parts/OX-098-21.yaml'), 'OX-098-21.yaml')
   const { shop } = readShop(textOf('parts/shop.yaml'), 'shop.yaml')
   if (!part || !shop) throw new Error('the demo does not read')
-  return makePlan(part, change(shop), { number: '24-117', quantity: QUANTITY }, ISSUE)
+  return makePlan({ part, shop: change(shop), batch: { number: '24-117', quantity: QUANTITY }, issue: ISSUE })
 }
 
 const { plan, findings } = planned()

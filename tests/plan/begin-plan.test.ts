@@ -12,7 +12,12 @@ describe('the stock side of a plan', () => {
     if (!part || !shop) throw new Error(number)
     const request = { number: '7', quantity: 12 }
     const { plan: side, findings } = planStockSide(part, shop, request)
-    const { plan: whole } = makePlan(part, shop, request, { date: '2026-01-01', fingerprint: '0', program: 'test' })
+    const { plan: whole } = makePlan({
+      part,
+      shop,
+      batch: request,
+      issue: { date: '2026-01-01', fingerprint: '0', program: 'test' },
+    })
     if (!side || !whole) throw new Error(number)
     const { operations, findings: own, ...rest } = side
     expect(whole).toMatchObject(rest)

@@ -14,7 +14,7 @@ const oxmere = readShop(readFileSync('parts/shop.yaml', 'utf8'), 'parts/shop.yam
 function planned(text: string, shop: Shop | undefined) {
   const { part } = readPart(text, 'part.yaml')
   if (!part || !shop) throw new Error('does not read')
-  const { plan, findings } = makePlan(part, shop, { number: '2631', quantity: 10 }, ISSUE)
+  const { plan, findings } = makePlan({ part, shop, batch: { number: '2631', quantity: 10 }, issue: ISSUE })
   return { plan, errors: findings.filter(({ severity }) => severity === 'error').map(({ message }) => message) }
 }
 

@@ -61,7 +61,7 @@ describe('plans of the demo parts are as the schema says', () => {
     const { shop } = readShop(readFileSync('parts/shop.yaml', 'utf8'), 'shop.yaml')
     if (!part || !shop) throw new Error('the demo does not read')
     const issue = { date: '2026-11-25', fingerprint: '0123456789ab', program: 'linerwright 0.1.0' }
-    const { plan } = makePlan(part, shop, { number: '2631', quantity: 12 }, issue)
+    const { plan } = makePlan({ part, shop, batch: { number: '2631', quantity: 12 }, issue })
     // As --json gives it: what is absent is left out.
     expect(faults(JSON.parse(JSON.stringify(plan)))).toEqual([])
   })

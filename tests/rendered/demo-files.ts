@@ -7,7 +7,7 @@ import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader'
 import type { Plan } from '../../src/plan/plan.ts'
 import { packet } from '../../src/sheets/packet.ts'
 import type { Paper } from '../../src/sheets/theme.ts'
-import { demoPictures, demoPlan, templates, typeface } from '../sheets/demo-packet.ts'
+import { demoPlan, templates, typeface } from '../sheets/demo-packet.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'linerwright-'))
 export const plan: Plan = demoPlan()
@@ -15,7 +15,7 @@ export const plan: Plan = demoPlan()
 /** The demo packet, written where the tools of the system can read it. */
 export async function packetFiles(paper: Paper): Promise<{ readonly pdf: string; readonly html: string }> {
   const options = { templates, typeface, formats: { pdf: true, html: true }, paper, units: 'mm' as const }
-  const { pdf = new Uint8Array(), html = '' } = await packet(plan, demoPictures(plan), options)
+  const { pdf = new Uint8Array(), html = '' } = await packet(plan, options)
   const files = { pdf: join(folder, `${paper}.pdf`), html: join(folder, `${paper}.html`) }
   writeFileSync(files.pdf, pdf)
   writeFileSync(files.html, html)

@@ -30,7 +30,7 @@ export function demoPlan(name = 'OX-098-21'): Plan {
   const { shop } = readShop(textOf('parts/shop.yaml'), 'parts/shop.yaml')
   if (!part || !shop) throw new Error(`${name} does not read`)
   const issue = { date: '2026-11-25', fingerprint: '0bd5bebc6b1e', program: 'linerwright 0.1.0' }
-  const { plan } = makePlan(part, shop, { number: '24-117', quantity: 12 }, issue)
+  const { plan } = makePlan({ part, shop, batch: { number: '24-117', quantity: 12 }, issue })
   if (!plan) throw new Error(`${name} does not plan`)
   return plan
 }

@@ -1,15 +1,13 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
-import { drawPictures } from '../../src/pictures/draw-pictures.ts'
 import { packet } from '../../src/sheets/packet.ts'
 import { subcontract } from '../../src/sheets/subcontract.ts'
 import type { Paper } from '../../src/sheets/theme.ts'
-import { demoPictures, demoPlan, templates, typeface } from './demo-packet.ts'
+import { demoPlan, templates, typeface } from './demo-packet.ts'
 
 const both = { pdf: true, html: true }
 const options = (paper: Paper) => ({ templates, typeface, formats: both, paper, units: 'mm' as const })
 const plan = demoPlan()
-const pictures = demoPictures(plan)
 
 /** The words of every page, as a general-purpose reader finds them. */
 async function textsOf(pdf: Uint8Array): Promise<readonly string[]> {
@@ -27,13 +25,13 @@ async function textsOf(pdf: Uint8Array): Promise<readonly string[]> {
 
 describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
   it('gives the same bytes for the same plan', async () => {
-    const [first, again] = [await packet(plan, pictures, options(paper)), await packet(plan, pictures, options(paper))]
+    const [first, again] = [await packet(plan, options(paper)), await packet(plan, options(paper))]
     expect(first.pdf && again.pdf && Buffer.compare(first.pdf, again.pdf)).toBe(0)
     expect(first.html === again.html).toBe(true)
   })
 
   it('says on every page which part, batch, issue and sheet it is', async () => {
-    const { pdf } = await packet(plan, pictures, options(paper))
+    const { pdf } = await packet(plan, options(paper))
     const pages = await textsOf(pdf ?? new Uint8Array())
     pages.forEach((text, index) => {
       for (const word of [
@@ -49,7 +47,7 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
   })
 
   it('prints every size of every operation, what to hold it by, and every caution', async () => {
-    const { pdf } = await packet(plan, pictures, options(paper))
+    const { pdf } = await packet(plan, options(paper))
     const whole = (await textsOf(pdf ?? new Uint8Array())).join(' ').replaceAll(' ', '')
     for (const { holding, cautions, sizes } of plan.operations) {
       for (const text of [holding, ...cautions]) expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
@@ -68,7 +66,7 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
 
 describe('the packet in HTML', () => {
   it('asks nothing of the outside and carries every sheet', async () => {
-    const { html = '' } = await packet(plan, pictures, options('a4'))
+    const { html = '' } = await packet(plan, options('a4'))
     expect(/(?:src|href)=|url\(|@import|<script/.exec(html)).toBeNull()
     expect(html.match(/<section>/g)?.length).toBeGreaterThan(plan.operations.length)
     for (const { name } of plan.operations) expect(html.includes(name), name).toBe(true)
@@ -79,7 +77,7 @@ describe('the order of an outside operation', () => {
   it.each(
     plan.operations.filter(({ place }) => place === 'outside').map(operation => [operation.name, operation] as const),
   )('%s stands alone: sizes that come, sizes that go back, cautions', async (_, operation) => {
-    const { pdf } = await subcontract(plan, operation, pictures, options('a4'))
+    const { pdf } = await subcontract(plan, operation, options('a4'))
     const text = (await textsOf(pdf ?? new Uint8Array())).join(' ')
     for (const word of ['What comes to you', 'Must not happen', 'Packing', operation.name, plan.shop.name]) {
       expect(text).toContain(word)
@@ -92,7 +90,7 @@ describe('the order of stress relief', () => {
     const operation = plan.operations.find(({ process }) => process === 'stress-relieve')
     const order = plan.case?.order
     if (!operation || !order?.stressReliefWindow) throw new Error('the demo has no stress relief')
-    const { html = '' } = await subcontract(plan, operation, pictures, options('a4'))
+    const { html = '' } = await subcontract(plan, operation, options('a4'))
     const { least, most } = order.stressReliefWindow
     for (const value of [order.stressRelief, least, most]) expect(html).toContain(`${value} °C`)
   })
@@ -106,7 +104,7 @@ describe('the specification of an order', () => {
   ] as const)('%s: thirteen numbered points', async (process, words) => {
     const operation = plan.operations.find(one => one.process === process)
     if (!operation) throw new Error(`the demo has no ${process}`)
-    const { html = '' } = await subcontract(plan, operation, pictures, options('a4'))
+    const { html = '' } = await subcontract(plan, operation, options('a4'))
     const sheet = html.split('<h1>Specification')[1]?.split('<h1>')[0] ?? ''
     const numbers = [...sheet.matchAll(/<td[^>]*>(\d+)<\/td>/g)].map(([, number]) => Number(number))
     expect(numbers).toEqual(Array.from({ length: 13 }, (_, i) => i + 1))
@@ -117,8 +115,7 @@ describe('the specification of an order', () => {
 describe('the packet in inches', () => {
   // Workings keep the units that their formulas are published in.
   it('prints a bore of 48 mm as 1.88… on every sheet that is worked from', async () => {
-    const drawn = drawPictures(plan, typeface.measure, 'inch')
-    const { html = '' } = await packet(plan, drawn, { ...options('letter'), units: 'inch' })
+    const { html = '' } = await packet(plan, { ...options('letter'), units: 'inch' })
     expect(html.includes('1.8898')).toBe(true)
     expect(/48\.016/.exec(html.split('<h1>Workings')[0] ?? '')).toBeNull()
   })
