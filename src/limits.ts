@@ -28,3 +28,10 @@ export const between = (lower: Millimetre, upper: Millimetre): Limits => ({
 })
 
 export type Roughness = Micrometre
+
+/** A figure that is not known to a point. */
+export type Spread = {
+  readonly least: Millimetre
+  readonly nominal: Millimetre
+  readonly most: Millimetre
+}

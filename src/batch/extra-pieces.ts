@@ -1,4 +1,5 @@
-import { HARDENING_PROCESSES, type Operation } from '../route/operation.ts'
+import { HARDENING_PROCESSES } from '../process.ts'
+import type { Operation } from '../route/operation.ts'
 import type { Habits } from '../shop/shop.ts'
 import type { Batch } from './batch.ts'
 

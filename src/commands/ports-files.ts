@@ -36,7 +36,7 @@ export async function portsCommand(file: string, options: Options, world: World)
 type TextFile = { readonly path: string; readonly text: string }
 
 async function programs(plan: Plan, shop: Shop, folder: string): Promise<readonly TextFile[]> {
-  const { ncPrograms } = await import('../ports/nc/nc-programs.ts')
+  const { ncPrograms } = await import('../nc/nc-programs.ts')
   return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, inFileName(name)), text }))
 }
 

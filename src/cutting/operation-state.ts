@@ -1,5 +1,6 @@
+import type { OperationSize } from '../operation-size.ts'
 import type { Operation } from '../route/operation.ts'
-import type { OperationSize, Shape } from '../stock/stock.ts'
+import type { Shape } from '../shape.ts'
 
 /** An operation with the sizes it must hold and the part as it comes and goes. */
 export type OperationState = {

@@ -1,6 +1,6 @@
 import { BREAK_THROUGH } from '../ports/plan-window.ts'
 import type { EdgePoint, PortWindow } from '../ports/port.ts'
-import type { Shape } from '../stock/stock.ts'
+import type { Shape } from '../shape.ts'
 import { type Millimetre, radians } from '../units.ts'
 
 /**

@@ -1,6 +1,6 @@
+import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Part } from '../part/part.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
-import type { CasePlan } from '../stock/stock.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
 
 const COUPON = {

@@ -1,6 +1,7 @@
+import type { Surface } from '../band.ts'
 import { cutOffFor } from '../handbook/roughness-measurement.ts'
-import type { Part, Surface } from '../part/part.ts'
-import type { Process } from '../route/operation.ts'
+import type { Part } from '../part/part.ts'
+import type { Process } from '../process.ts'
 import type { Weight } from './sample-size.ts'
 import type { Wanted, Where } from './wanted.ts'
 

@@ -1,7 +1,7 @@
 import { layerLeast, layerMost } from '../handbook/plating.ts'
 import type { Limits } from '../limits.ts'
 import type { Part } from '../part/part.ts'
-import type { PlatingPlan } from '../stock/stock.ts'
+import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { Millimetre } from '../units.ts'
 import { formWanted, surfacesOf } from './form-wanted.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'

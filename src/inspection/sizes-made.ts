@@ -1,5 +1,5 @@
+import type { OperationSize } from '../operation-size.ts'
 import type { Operation } from '../route/operation.ts'
-import type { OperationSize } from '../stock/stock.ts'
 
 export type SizesByOperation = ReadonlyMap<number, readonly OperationSize[]>
 

@@ -1,5 +1,6 @@
+import type { Band } from '../band.ts'
 import type { PartFault } from './check-part.ts'
-import type { Band, Part } from './part.ts'
+import type { Part } from './part.ts'
 
 /** The outside is larger than the bore everywhere, the bore goes where the kind needs one, and the case fits the wall. */
 export function checkWalls(part: Part): readonly PartFault[] {

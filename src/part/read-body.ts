@@ -1,6 +1,7 @@
+import type { Band, Surface } from '../band.ts'
 import type { DrawnSize } from '../limits.ts'
 import { present } from './open-document.ts'
-import type { Band, Face, GeneralTolerance, Surface } from './part.ts'
+import type { Face, GeneralTolerance } from './part.ts'
 import type { View } from './view.ts'
 
 export type Body = {

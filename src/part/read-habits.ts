@@ -1,4 +1,4 @@
-import type { Process } from '../route/operation.ts'
+import type { Process } from '../process.ts'
 import { habitKey } from '../shop/habit-key.ts'
 import type { Habits } from '../shop/shop.ts'
 import type { QuantityKind, Range } from './quantity.ts'

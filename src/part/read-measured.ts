@@ -1,4 +1,4 @@
-import type { Process } from '../route/operation.ts'
+import type { Process } from '../process.ts'
 import type { Measured, Shop } from '../shop/shop.ts'
 import { isDate } from './date.ts'
 import { readHardness } from './hardness.ts'

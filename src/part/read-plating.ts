@@ -1,7 +1,8 @@
+import type { Band } from '../band.ts'
 import { BARE_THICKNESS_SHARE, platingOf } from '../handbook/plating.ts'
 import { readSize } from './drawn-size.ts'
 import { readHardness } from './hardness.ts'
-import type { Band, PartPlating, PlatingProcess } from './part.ts'
+import type { PartPlating, PlatingProcess } from './part.ts'
 import { type Fault, plainSigns, rangeFault, readQuantity } from './quantity.ts'
 import type { View } from './view.ts'
 

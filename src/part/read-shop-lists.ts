@@ -1,4 +1,4 @@
-import type { Process } from '../route/operation.ts'
+import type { Process } from '../process.ts'
 import type { Firm, Gauge, GaugeKind, Machine, Tool } from '../shop/shop.ts'
 import { present } from './open-document.ts'
 import type { View } from './view.ts'

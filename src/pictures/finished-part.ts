@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
-import type { Shape } from '../stock/stock.ts'
+import type { Shape } from '../shape.ts'
 import { type Degree, type Millimetre, wrapped } from '../units.ts'
 import { boreOf, outsideOf, radiusAt } from './profile.ts'
 

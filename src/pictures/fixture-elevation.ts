@@ -1,7 +1,7 @@
 import { angle, length, type Units } from '../figures.ts'
 import type { FixturePlan } from '../ports/fixture-plan.ts'
+import type { Shape } from '../shape.ts'
 import type { Fixture } from '../shop/shop.ts'
-import type { Shape } from '../stock/stock.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { cropped } from './crop.ts'

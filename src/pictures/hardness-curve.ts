@@ -1,6 +1,7 @@
 import { fixed, inUnits, length, type Units, unitOf } from '../figures.ts'
+import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Plan } from '../plan/plan.ts'
-import type { CasePlan, StockEntry } from '../stock/stock.ts'
+import type { StockEntry } from '../stock/stock.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type Axis, axisIn, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'

@@ -1,5 +1,7 @@
 import { inwardLimits, length, type Units } from '../figures.ts'
-import type { CasePlan, Ladder, PlatingPlan, StockEntry } from '../stock/stock.ts'
+import type { CasePlan } from '../hardening/case-plan.ts'
+import type { PlatingPlan } from '../plating/plating-plan.ts'
+import type { Ladder, StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 
 /**

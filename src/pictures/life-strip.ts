@@ -1,6 +1,6 @@
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
-import { HARDENING_PROCESSES } from '../route/operation.ts'
-import type { Shape } from '../stock/stock.ts'
+import { HARDENING_PROCESSES } from '../process.ts'
+import type { Shape } from '../shape.ts'
 import type { Box } from './box.ts'
 import { CENTRE_LINE, DOTTED, OUTLINE, polygon, polyline, SHADE, SMALL, THIN, text, type XY } from './marks.ts'
 import { LINE, type Mark, onPaper, type Picture, type Point, type Stroke } from './picture.ts'

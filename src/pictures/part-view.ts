@@ -1,5 +1,5 @@
 import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
-import type { Shape } from '../stock/stock.ts'
+import type { Shape } from '../shape.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import { hatch } from './hatch.ts'
 import { CENTRE_LINE, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'

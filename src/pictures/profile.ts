@@ -1,4 +1,4 @@
-import type { Shape } from '../stock/stock.ts'
+import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 
 /** A point of the half-section: depth below the finished top face, distance from the axis. */

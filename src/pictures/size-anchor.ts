@@ -1,4 +1,5 @@
-import type { OperationSize, Shape } from '../stock/stock.ts'
+import type { OperationSize } from '../operation-size.ts'
+import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { around } from './box.ts'
 import type { XY } from './marks.ts'

@@ -1,7 +1,7 @@
 import { asDrawn, inwardLimits, type Units } from '../figures.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
+import type { OperationSize } from '../operation-size.ts'
 import type { PlannedOperation } from '../plan/plan.ts'
-import type { OperationSize } from '../stock/stock.ts'
 import type { LabelRow } from './label.ts'
 
 /**

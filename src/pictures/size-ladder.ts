@@ -1,6 +1,6 @@
 import { type Units, unitOf } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
-import { HARDENING_PROCESSES } from '../route/operation.ts'
+import { HARDENING_PROCESSES } from '../process.ts'
 import type { Ladder } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'

@@ -1,5 +1,5 @@
 import { inUnits, type Units } from '../figures.ts'
-import type { Sweep, SweepPoint } from '../stock/sweep.ts'
+import type { Sweep, SweepPoint } from '../plan/sweep.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type Axis, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'

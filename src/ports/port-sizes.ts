@@ -1,6 +1,6 @@
 import { fixed } from '../figures.ts'
+import type { OperationSize } from '../operation-size.ts'
 import type { Habits } from '../shop/shop.ts'
-import type { OperationSize } from '../stock/stock.ts'
 import { type Millimetre, radians, wrapped } from '../units.ts'
 import type { PlannedPort } from './port.ts'
 

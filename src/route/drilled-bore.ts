@@ -1,6 +1,7 @@
+import type { Band } from '../band.ts'
 import { toleranceCell } from '../handbook/standard-tolerance.ts'
 import { toleranceOf } from '../limits.ts'
-import type { Band, Part } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 
 /** Ra that a drill leaves, µm. Source: common practice, no source. */
 const DRILLED_RA = 6.3

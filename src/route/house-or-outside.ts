@@ -1,5 +1,5 @@
+import type { Process } from '../process.ts'
 import type { Machine, Shop } from '../shop/shop.ts'
-import type { Process } from './operation.ts'
 
 export type Where = { readonly place: 'house' | 'outside'; readonly workCentre: string }
 

@@ -1,5 +1,6 @@
+import type { Band, Surface } from '../band.ts'
 import { type Limits, toleranceOf } from '../limits.ts'
-import type { Band, Part, Surface } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import { PLATING_HEATS } from './plating-needs.ts'
 

@@ -1,21 +1,4 @@
-export type Process =
-  | 'saw'
-  | 'turn'
-  | 'drill'
-  | 'mill'
-  | 'deburr'
-  | 'stress-relieve'
-  | 'nitride'
-  | 'case-harden'
-  | 'induction-harden'
-  | 'plate'
-  | 'grind'
-  | 'hone'
-  | 'lap'
-  | 'inspect'
-  | 'mark'
-
-export const HARDENING_PROCESSES: ReadonlySet<Process> = new Set(['nitride', 'case-harden', 'induction-harden'])
+import type { Process } from '../process.ts'
 
 /** What the operation is for: several share a process. Each stands at most once in a route. */
 export type Purpose =

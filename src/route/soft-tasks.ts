@@ -1,8 +1,9 @@
 import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
+import type { Process } from '../process.ts'
 import { drilledBore } from './drilled-bore.ts'
 import type { FinishingNeeds } from './needs.ts'
-import type { Process, Purpose } from './operation.ts'
+import type { Purpose } from './operation.ts'
 import { chamferOf } from './plating-needs.ts'
 import type { Task } from './rules/route-rule.ts'
 

@@ -1,5 +1,5 @@
 import type { Place } from '../finding.ts'
-import type { Process } from '../route/operation.ts'
+import type { Process } from '../process.ts'
 import type {
   Celsius,
   Day,

@@ -1,11 +1,12 @@
+import type { Band } from '../band.ts'
+import type { Spread } from '../limits.ts'
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
-import type { Band, Part } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 import { axialLocator } from '../route/axial-locator.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { groundLength } from './finish-chain.ts'
 import type { SolvedChain } from './solve-chain.ts'
-import type { Spread } from './stock.ts'
 
 /** A step between two diameters: the band that ends there, and which way its face looks. */
 export type Step = { readonly band: Band; readonly looks: 'up' | 'down' }

@@ -1,11 +1,11 @@
 import { leastStock, nominalStock } from '../handbook/stock-chain.ts'
+import type { Spread } from '../limits.ts'
 import { toleranceOf } from '../limits.ts'
 import type { StockChoice } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { FinishChain } from './finish-chain.ts'
 import { NO_GROWTH, type Stocks } from './solve-chain.ts'
-import type { Spread } from './stock.ts'
 
 /**
  * Nominal stock of one finish that just cleans up at the worst place, on diameter; of a face twice what comes off it. Widths

@@ -1,6 +1,6 @@
+import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import { WITHIN } from './random.ts'
-import type { Spread } from './stock.ts'
 
 /** Chances of lengths that lie a fixed step apart. The weights add up to 1. */
 export type Distribution = { readonly start: Millimetre; readonly step: Millimetre; readonly weights: Float64Array }

@@ -1,17 +1,20 @@
+import type { Band } from '../band.ts'
 import { compoundLayer } from '../handbook/compound-layer.ts'
 import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import { materialOf } from '../handbook/materials.ts'
 import type { Plating } from '../handbook/plating.ts'
 import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst-place.ts'
+import { takesCase } from '../hardening/case-surfaces.ts'
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
-import type { Band, Part, StockChoice } from '../part/part.ts'
+import type { Part, StockChoice } from '../part/part.ts'
+import { platingSizes } from '../plating/plating-sizes.ts'
+import type { Process } from '../process.ts'
 import { axialLocator } from '../route/axial-locator.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
-import type { Operation, Process } from '../route/operation.ts'
+import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
-import { platingSizes } from './plating-sizes.ts'
 import { setUpError } from './set-up-error.ts'
 
 export type SurfaceKind = 'outside' | 'bore' | 'face'
@@ -116,10 +119,6 @@ function stockKeyOf(kind: SurfaceKind, { process, purpose }: Operation): keyof S
   if (purpose === 'hone-for-plating') return 'preplate'
   return process === 'hone' || process === 'lap' ? process : kind
 }
-
-/** Neither masked by its own name nor with its whole side. */
-export const takesCase = ({ hardening }: Part, kind: SurfaceKind, surface: string): boolean =>
-  hardening !== undefined && !hardening.masked.includes(surface) && !hardening.masked.includes(kind)
 
 /** A bore closer at the top runs from the smallest size at its top to the largest at its bottom. */
 export const taperedLimits = ({ size, taper = 0 }: Band): Limits =>

@@ -1,12 +1,13 @@
+import type { Band } from '../band.ts'
 import { between, type DrawnSize, type Limits, middleOf } from '../limits.ts'
-import type { Band, Part } from '../part/part.ts'
+import type { OperationSize } from '../operation-size.ts'
+import type { Part } from '../part/part.ts'
 import { axialLocator } from '../route/axial-locator.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { AxialSizes } from './axial-sizes.ts'
 import { grown, type SolvedChain } from './solve-chain.ts'
-import type { OperationSize } from './stock.ts'
 
 export type Sized = {
   readonly part: Part

@@ -1,8 +1,14 @@
 import type { Finding } from '../finding.ts'
 import { depthThroughBoreChain } from '../handbook/stock-chain.ts'
+import type { CasePlan } from '../hardening/case-plan.ts'
 import { middleOf } from '../limits.ts'
+import type { OperationSize } from '../operation-size.ts'
 import { type Part, placeOf, type StockChoice } from '../part/part.ts'
+import { type PlannedPlating, planPlating } from '../plating/plan-plating.ts'
+import type { PlatingPlan } from '../plating/plating-plan.ts'
+import { platingSizes } from '../plating/plating-sizes.ts'
 import type { Operation } from '../route/operation.ts'
+import type { Shape } from '../shape.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
@@ -14,11 +20,11 @@ import { judgeStock } from './judge-stock.ts'
 import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
 import { type AxialChart, partChart } from './part-chart.ts'
-import { planPlating } from './plan-plating.ts'
+import { platedChain, platedEntry } from './plated-chain.ts'
 import { type ChosenStock, growthsOf, settleStock, thinnestWall } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
-import type { AsMilled, CasePlan, Ladder, OperationSize, PlatingPlan, Shape, StockEntry } from './stock.ts'
+import type { AsMilled, Ladder, StockEntry } from './stock.ts'
 import { withChances } from './with-chances.ts'
 
 export type StockPlan = {
@@ -65,7 +71,7 @@ export function planStock(
     solved.find(({ chain }) => chain.kind === 'face'),
     along.face,
   )
-  const plating = planPlating(notebook, part, shop, operations, settled.planned.case)
+  const plating = platedBore(notebook, part, shop, operations, settled.planned.case)
   const sized: Sized = { part, shop, chains: solved, axial, ...(plating && { plated: plating.solved }) }
   const judged = judgeStock(notebook, part, shop.habits.stockStep, { ...settled, chains: solved })
   const entries = inRouteOrder([...judged.entries, ...(plating ? [plating.entry] : [])], solved)
@@ -99,6 +105,28 @@ export function planStock(
       return [...settled.planned.workings, ...notebook.workings]
     },
   }
+}
+
+type PlatedBore = PlannedPlating & {
+  /** From the plated size to the drawing. */
+  readonly solved: SolvedChain
+  readonly entry: StockEntry
+}
+
+/** The hone of a plated bore is one more chain; the rest of the plating is its own subject. */
+function platedBore(
+  notebook: Notebook,
+  part: Part,
+  shop: Shop,
+  operations: readonly Operation[],
+  order: CasePlan | undefined,
+): PlatedBore | undefined {
+  const sizes = platingSizes(notebook, part, shop)
+  const hone = operations.find(({ purpose }) => purpose === 'hone-bore')
+  if (!sizes || !hone) return undefined
+  const solved = platedChain(sizes, hone)
+  const entry = platedEntry(notebook, sizes, solved)
+  return { ...planPlating({ notebook, part, sizes, hone: entry, order }), solved, entry }
 }
 
 function asMilledOf(

@@ -1,11 +1,12 @@
 import { DISTORTION, type Distortion } from '../handbook/distortion.ts'
 import { faceTilt, formError, sumOfEccentricities } from '../handbook/stock-at-worst-place.ts'
+import { routeProcessOf } from '../hardening/case-surfaces.ts'
 import type { Part } from '../part/part.ts'
-import type { Operation, Process } from '../route/operation.ts'
+import type { Process } from '../process.ts'
+import type { Operation } from '../route/operation.ts'
 import type { Measured, Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { routeProcessOf } from './case-surfaces.ts'
 
 /** Radial: how far the surface is off the axis it is cut about, and how far it is out of true. */
 export type SetUpError = { readonly eccentricity: Millimetre; readonly form: Millimetre }

@@ -1,10 +1,10 @@
+import type { Band } from '../band.ts'
 import { middleOf } from '../limits.ts'
-import type { Band } from '../part/part.ts'
 import type { Operation } from '../route/operation.ts'
+import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { roughDepth, roughedTo, roughLimits, type Sized } from './operation-sizes.ts'
 import { grown } from './solve-chain.ts'
-import type { Shape } from './stock.ts'
 
 /** Where everything stands, in depths from the finished top face. */
 type State = {

@@ -1,8 +1,8 @@
+import type { Spread } from '../limits.ts'
 import { type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import { bell, offCentre, type Random, seededRandom } from './random.ts'
 import type { SolvedChain } from './solve-chain.ts'
-import type { Spread } from './stock.ts'
 
 /** One piece of a batch: what each finish takes on diameter, and per side where least and most is taken. */
 export type SimulatedPiece = {

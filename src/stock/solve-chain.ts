@@ -1,9 +1,9 @@
 import { boreBefore, outsideBefore } from '../handbook/stock-chain.ts'
+import type { Spread } from '../limits.ts'
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { FinishChain } from './finish-chain.ts'
-import type { Spread } from './stock.ts'
 
 /** Nominal stock of every finish of a chain, on diameter; of a face twice what comes off it. */
 export type Stocks = readonly Millimetre[]

@@ -1,4 +1,4 @@
-import type { Limits } from '../limits.ts'
+import type { Limits, Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import {
   added,
@@ -11,7 +11,7 @@ import {
 } from './distribution.ts'
 import type { Finish } from './finish-chain.ts'
 import type { SolvedChain } from './solve-chain.ts'
-import type { Spread, StockChance } from './stock.ts'
+import type { StockChance } from './stock.ts'
 
 /** Steps of the lengths: fine for what one finish leaves, coarser for the case, whose range is wide. */
 const FINE = 0.0005

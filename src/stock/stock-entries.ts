@@ -1,10 +1,10 @@
 import { caseMargin, cleanUpMargin, leastAtWorstPlace, mostAtWorstPlace } from '../handbook/stock-at-worst-place.ts'
 import { boreStockLeast, boreStockMost, outsideStockLeast, outsideStockMost } from '../handbook/stock-chain.ts'
-import type { Limits } from '../limits.ts'
+import type { Limits, Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { NO_GROWTH, type SolvedChain } from './solve-chain.ts'
-import type { Spread, StockEntry } from './stock.ts'
+import type { StockEntry } from './stock.ts'
 
 /** An entry before it is judged against the case. */
 export type Cut = Omit<StockEntry, 'verdict' | 'margin' | 'hardnessAtFinish'> & { readonly cleanUp: Millimetre }

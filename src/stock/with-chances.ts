@@ -1,10 +1,12 @@
 import { chanceInBatch, stockByRootSumSquare } from '../handbook/batch-chance.ts'
+import type { CasePlan } from '../hardening/case-plan.ts'
+import type { Spread } from '../limits.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { middleOfPieces, simulateStock } from './simulate-stock.ts'
 import type { SolvedChain } from './solve-chain.ts'
-import type { CasePlan, Spread, StockChance, StockEntry } from './stock.ts'
+import type { StockChance, StockEntry } from './stock.ts'
 import { pieceChances } from './stock-chance.ts'
 
 /** Enough for the middle 99.73 % to settle to some micrometres. */

@@ -1,6 +1,7 @@
 import type { DrawnSize } from '../../src/limits.ts'
 import type { Part } from '../../src/part/part.ts'
-import type { Operation, Process, Purpose } from '../../src/route/operation.ts'
+import type { Process } from '../../src/process.ts'
+import type { Operation, Purpose } from '../../src/route/operation.ts'
 
 /** Parts and routes to plan with: invented, of the Oxmere works. */
 

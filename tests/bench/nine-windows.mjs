@@ -27,7 +27,7 @@ export async function nineWindows(root, desk, shopText) {
     './src/route/plan-route.ts',
     './src/stock/plan-stock.ts',
     './src/ports/plan-ports.ts',
-    './src/ports/nc/nc-programs.ts',
+    './src/nc/nc-programs.ts',
     './src/pictures/port-map.ts',
   ])
   const { part } = program.readPart(PART, 'nine.yaml')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { cautionsFor, type HazardousProcess } from '../../src/handbook/residual-hazards.ts'
-import type { Process } from '../../src/route/operation.ts'
+import type { Process } from '../../src/process.ts'
 
 const PROCESSES: readonly Process[] = [
   'saw',

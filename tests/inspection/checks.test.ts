@@ -1,12 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { Surface } from '../../src/band.ts'
 import type { Characteristic } from '../../src/inspection/characteristic.ts'
 import { planInspection } from '../../src/inspection/plan-inspection.ts'
 import { between } from '../../src/limits.ts'
-import type { Part, Surface } from '../../src/part/part.ts'
+import type { OperationSize } from '../../src/operation-size.ts'
+import type { Part } from '../../src/part/part.ts'
 import type { Operation } from '../../src/route/operation.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import type { OperationSize } from '../../src/stock/stock.ts'
 import { IRON_LINER, IRON_ROUTE, NITRIDED_LINER, NITRIDED_ROUTE } from '../batch/example-part.ts'
 
 const diameter = (feature: string, lower: number, upper: number): OperationSize => ({

@@ -3,8 +3,8 @@ import type { Characteristic } from '../../src/inspection/characteristic.ts'
 import { planInspection } from '../../src/inspection/plan-inspection.ts'
 import type { Purpose } from '../../src/route/operation.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { platedPart } from '../plating/plated-part.ts'
 import { planned } from '../stock/planned.ts'
-import { platedPart } from '../stock/plated-part.ts'
 
 const inspected = (...written: Parameters<typeof platedPart>) => {
   const plan = planned(platedPart(...written))

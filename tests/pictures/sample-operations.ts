@@ -1,8 +1,10 @@
 import type { Limits } from '../../src/limits.ts'
+import type { OperationSize } from '../../src/operation-size.ts'
 import type { PlannedOperation } from '../../src/plan/plan.ts'
 import type { PlannedPort } from '../../src/ports/port.ts'
-import type { Operation, Process, Purpose } from '../../src/route/operation.ts'
-import type { OperationSize, Shape } from '../../src/stock/stock.ts'
+import type { Process } from '../../src/process.ts'
+import type { Operation, Purpose } from '../../src/route/operation.ts'
+import type { Shape } from '../../src/shape.ts'
 import { samplePort } from './sample-windows.ts'
 
 export const between = (lower: number, upper: number): Limits => ({ nominal: (lower + upper) / 2, lower, upper })

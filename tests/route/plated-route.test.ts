@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Part } from '../../src/part/part.ts'
 import { planRoute } from '../../src/route/plan-route.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import { platedPart } from '../stock/plated-part.ts'
+import { platedPart } from '../plating/plated-part.ts'
 import { LINER_TEXT, partFrom } from './part-text.ts'
 
 const routeOf = (part: Part) => planRoute(part, BUILT_IN_SHOP)

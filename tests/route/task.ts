@@ -1,4 +1,5 @@
-import type { Process, Purpose } from '../../src/route/operation.ts'
+import type { Process } from '../../src/process.ts'
+import type { Purpose } from '../../src/route/operation.ts'
 import type { Task } from '../../src/route/rules/route-rule.ts'
 
 const PROCESS: Readonly<Record<Purpose, Process>> = {

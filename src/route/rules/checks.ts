@@ -1,4 +1,5 @@
-import type { Process, Purpose } from '../operation.ts'
+import type { Process } from '../../process.ts'
+import type { Purpose } from '../operation.ts'
 import type { RouteRule } from './route-rule.ts'
 
 const COMMON_PRACTICE = 'common practice, no source'

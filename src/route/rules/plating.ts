@@ -1,4 +1,4 @@
-import { HARDENING_PROCESSES, type Process } from '../operation.ts'
+import { HARDENING_PROCESSES, type Process } from '../../process.ts'
 import type { RouteRule, Task } from './route-rule.ts'
 
 const COMMON_PRACTICE = 'common practice, no source'

@@ -1,5 +1,5 @@
+import type { OperationSize } from '../../operation-size.ts'
 import type { Plan } from '../../plan/plan.ts'
-import type { OperationSize } from '../../stock/stock.ts'
 import type { Order } from './paper-figures.ts'
 
 /** How a size is called at the bench: `bore Ø`, `length`, `exhaust top edge`. */

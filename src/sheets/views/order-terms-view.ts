@@ -1,8 +1,8 @@
+import { grindingCautions, grindingOrder } from '../../orders/grinding-order.ts'
+import { hardeningCautions, hardeningOrder } from '../../orders/hardening-order.ts'
+import { platingCautions, platingOrder } from '../../orders/plating-order.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import { HARDENING_PROCESSES } from '../../route/operation.ts'
-import { grindingCautions, grindingOrder } from '../../stock/grinding-order.ts'
-import { hardeningCautions, hardeningOrder } from '../../stock/hardening-order.ts'
-import { platingCautions, platingOrder } from '../../stock/plating-order.ts'
+import { HARDENING_PROCESSES } from '../../process.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
 /** The specification behind an order, point by point, so that it can be worked from with the telephone off. */

@@ -1,6 +1,6 @@
 import { fixed, hardness } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import type { Process } from '../../route/operation.ts'
+import type { Process } from '../../process.ts'
 import { type PaperFigures, placesFor } from './paper-figures.ts'
 import { layerHeld, leftHead, platingTreatment, under } from './plating-rows.ts'
 import { codeOf } from './route-card-view.ts'

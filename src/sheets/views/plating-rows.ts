@@ -1,7 +1,9 @@
 import { fixed, hours } from '../../figures.ts'
+import type { Spread } from '../../limits.ts'
+import { asked, RELIEF } from '../../orders/plating-order.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import { asked, RELIEF } from '../../stock/plating-order.ts'
-import type { PlatingPlan, Spread, StockEntry } from '../../stock/stock.ts'
+import type { PlatingPlan } from '../../plating/plating-plan.ts'
+import type { StockEntry } from '../../stock/stock.ts'
 import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
 
 type Row = { readonly what: string; readonly value: string }

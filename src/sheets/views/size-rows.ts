@@ -1,6 +1,6 @@
 import { fixed } from '../../figures.ts'
+import type { OperationSize } from '../../operation-size.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import type { OperationSize } from '../../stock/stock.ts'
 import { featureWords, orderOf } from './feature-words.ts'
 import { type PaperFigures, placesFor } from './paper-figures.ts'
 

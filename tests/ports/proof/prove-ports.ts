@@ -1,5 +1,5 @@
-import { cuttingDataOf } from '../../../src/ports/nc/cutting-data.ts'
-import { type NcProgram, ncProgramsFor } from '../../../src/ports/nc/nc-programs.ts'
+import { cuttingDataOf } from '../../../src/nc/cutting-data.ts'
+import { type NcProgram, ncProgramsFor } from '../../../src/nc/nc-programs.ts'
 import { planPorts } from '../../../src/ports/plan-ports.ts'
 import type { PlannedPort } from '../../../src/ports/port.ts'
 import type { Fixture } from '../../../src/shop/shop.ts'

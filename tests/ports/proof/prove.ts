@@ -1,5 +1,5 @@
 import type { Manifold } from 'manifold-3d'
-import type { NcProgram } from '../../../src/ports/nc/nc-programs.ts'
+import type { NcProgram } from '../../../src/nc/nc-programs.ts'
 import type { PlannedPort, PortWindow } from '../../../src/ports/port.ts'
 import type { AsMilled } from '../../../src/stock/stock.ts'
 import { type Move, type NcRead, readNc } from './nc-reader.ts'

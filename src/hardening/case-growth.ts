@@ -1,0 +1,133 @@
+import { compoundLayer } from '../handbook/compound-layer.ts'
+import { QUENCH_CHANGE, quenchGrowth } from '../handbook/hardening-growth.ts'
+import {
+  CASE_STRESS,
+  coreStress,
+  coreStretch,
+  diameterStretch,
+  GROWTH_COEFFICIENTS,
+  growthPerSide,
+  STEEL,
+} from '../handbook/nitriding-growth.ts'
+import type { Spread } from '../limits.ts'
+import type { Part } from '../part/part.ts'
+import type { Measured, Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import { boreOf, routeProcessOf, seatOf, treatedSides } from './case-surfaces.ts'
+
+/** A depth that is ordered, with its upper limit; or one figure. */
+export type CaseDepth = Millimetre | { readonly least: Millimetre; readonly most: Millimetre }
+export type Growth = { readonly outside: Spread; readonly bore: Spread }
+
+const NONE: Spread = { least: 0, nominal: 0, most: 0 }
+
+/** Growth that the works measured for this process, on this grade before any grade. */
+export function measuredGrowth(part: Part, shop: Shop): (Measured & { readonly growth: Spread }) | undefined {
+  if (!part.hardening) return undefined
+  const process = routeProcessOf(part.hardening)
+  const fits = shop.measured.filter(
+    (row): row is Measured & { growth: Spread } =>
+      row.process === process &&
+      row.growth !== undefined &&
+      (row.grade === undefined || row.grade === part.material.grade),
+  )
+  return fits.find(({ grade }) => grade !== undefined) ?? fits[0]
+}
+
+export function growthIn(notebook: Notebook, part: Part, shop: Shop, depth: CaseDepth, wall: Millimetre): Growth {
+  const { hardening } = part
+  if (!hardening) return { outside: NONE, bore: NONE }
+  const sides = treatedSides(part)
+  const measured = measuredGrowth(part, shop)
+  if (measured) {
+    const { growth, pieces, date, firm } = measured
+    notebook.note({
+      about: 'growth',
+      symbol: 'g',
+      meaning: 'growth per side, as measured',
+      value: growth.nominal,
+      unit: 'mm',
+      expression: `${growth.least} to ${growth.most}`,
+      source: `shop: measured on ${pieces} pieces, ${date}${firm ? `, ${firm}` : ''}`,
+    })
+    return { outside: sides.outside ? growth : NONE, bore: sides.bore ? growth : NONE }
+  }
+  const layer = compoundLayer(hardening.process)
+  return layer
+    ? nitridingGrowth(
+        notebook,
+        part,
+        typeof depth === 'number' ? { least: depth, most: depth } : depth,
+        layer.usual / 1000,
+        wall,
+      )
+    : quenchedGrowth(notebook, part)
+}
+
+function nitridingGrowth(
+  notebook: Notebook,
+  part: Part,
+  depth: { readonly least: Millimetre; readonly most: Millimetre },
+  C: Millimetre,
+  wall: Millimetre,
+): Growth {
+  const sides = treatedSides(part)
+  const { diffusion, compound } = GROWTH_COEFFICIENTS
+  const about = { about: 'growth' }
+  const middle = (depth.least + depth.most) / 2
+  const free: Spread = {
+    least: notebook.use(growthPerSide, { k_d: diffusion.least, N: depth.least, k_c: compound.least, C }, about),
+    nominal: notebook.use(growthPerSide, { k_d: diffusion.usual, N: middle, k_c: compound.usual, C }, about),
+    most: notebook.use(growthPerSide, { k_d: diffusion.most, N: depth.most, k_c: compound.most, C }, about),
+  }
+  const seat = seatOf(part)
+  const bore = boreOf(part)
+  const h_1 = sides.outside ? middle : 0
+  const h_2 = sides.bore ? middle : 0
+  // A case that takes the whole wall is refused by the wall limit; no stretch is reckoned for it.
+  const stretches = seat && bore && wall >= 1.5 && h_1 + h_2 < 0.9 * wall && h_1 <= 0.7 && h_2 <= 0.7
+  const epsilon = stretches
+    ? notebook.use(
+        coreStretch,
+        {
+          nu: STEEL.poisson,
+          sigma_c: notebook.use(coreStress, { sigma: CASE_STRESS, h_1, h_2, t: wall }, about),
+          E: STEEL.modulus,
+        },
+        about,
+      )
+    : 0
+  const stretchOf = (D: Millimetre, surface: string) =>
+    epsilon === 0 ? 0 : notebook.use(diameterStretch, { epsilon, D }, { about: `growth of ${surface}` }) / 2
+  const moved = ({ least, nominal, most }: Spread, by: Millimetre): Spread => ({
+    least: least + by,
+    nominal: nominal + by,
+    most: most + by,
+  })
+  return {
+    outside: seat ? moved(sides.outside ? free : NONE, stretchOf(seat.size.nominal, seat.name)) : NONE,
+    bore: bore ? moved(sides.bore ? free : NONE, -stretchOf(bore.size.nominal, bore.name)) : NONE,
+  }
+}
+
+/** A quenched part changes as a whole: where the outside gets larger the bore does too. */
+function quenchedGrowth(notebook: Notebook, part: Part): Growth {
+  const process = part.hardening?.process
+  if (process !== 'carburising' && process !== 'induction hardening' && process !== 'through hardening')
+    return { outside: NONE, bore: NONE }
+  const change = QUENCH_CHANGE[process]
+  const about = { about: `growth, ${change.source}` }
+  const at = (D: Millimetre): Spread => ({
+    least: notebook.use(quenchGrowth, { c: change.least, D }, about),
+    nominal: notebook.use(quenchGrowth, { c: change.nominal, D }, about),
+    most: notebook.use(quenchGrowth, { c: change.most, D }, about),
+  })
+  const seat = seatOf(part)
+  const bore = boreOf(part)
+  const inside = bore ? at(bore.size.nominal) : NONE
+  return {
+    outside: seat ? at(seat.size.nominal) : NONE,
+    bore: { least: -inside.most, nominal: -inside.nominal, most: -inside.least },
+  }
+}

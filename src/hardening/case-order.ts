@@ -1,0 +1,39 @@
+import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import { largestLoad, standardLoad } from '../handbook/vickers-load.ts'
+import type { Part } from '../part/part.ts'
+import type { Celsius, Millimetre } from '../units.ts'
+import { openNotebook } from '../working.ts'
+import type { CaseFigures } from './case-figures.ts'
+import type { CaseOrder } from './case-plan.ts'
+import { stressReliefIn } from './case-temper.ts'
+
+/** A surface as hardened is quoted with HV1 at most: a higher load reads through a thin case. Common practice, no source. */
+const SURFACE_LOAD = 1
+
+/** What goes on the hardener's order besides the case. */
+export function caseOrder(
+  part: Part,
+  { term }: HardeningWindow,
+  { surface, tempered }: CaseFigures,
+  depth: Millimetre,
+  temperature: Celsius,
+): CaseOrder {
+  const { hardness, temper } = part.material
+  const asked = part.hardening?.hardness?.least
+  const { load } = standardLoad(Math.min(SURFACE_LOAD, largestLoad.value({ HV: surface.usual, N_r: depth })))
+  const relief =
+    tempered && temper !== undefined ? stressReliefIn(openNotebook(), part, temperature, temper) : undefined
+  return {
+    term,
+    surfaceLoad: `HV${load}`,
+    masked: part.hardening?.masked ?? [],
+    ...(asked !== undefined && { hardness: asked }),
+    ...(hardness !== undefined && { barHardness: hardness }),
+    ...(tempered && temper !== undefined && { temper }),
+    ...(relief &&
+      'chosen' in relief && {
+        stressRelief: relief.chosen,
+        stressReliefWindow: { least: relief.least, most: relief.most },
+      }),
+  }
+}

@@ -1,0 +1,67 @@
+import type { Spread } from '../limits.ts'
+import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
+
+/** What the hardener is asked for and what it does to the sizes. Growth is per side, positive where metal grows. */
+export type CasePlan = {
+  readonly process: string
+  /** As hardened, before any finishing. */
+  readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
+  readonly growth: { readonly outside: Spread; readonly bore: Spread }
+  /** At the worst place, after finishing. */
+  readonly left: { readonly least: Millimetre; readonly most: Millimetre }
+  readonly asked: Millimetre
+  readonly definition: string
+  readonly time: {
+    readonly least: Hour
+    readonly nominal: Hour
+    readonly most: Hour
+  }
+  readonly temperature: Celsius
+  readonly compoundLayer: {
+    readonly nominal: Millimetre
+    readonly most: Millimetre
+  }
+  readonly surfaceHardness: Vickers
+  readonly coreHardness: Vickers
+  /** Hardness against depth from the surface as hardened: low, expected and high model. */
+  readonly profile: readonly {
+    readonly depth: Millimetre
+    readonly low: Vickers
+    readonly expected: Vickers
+    readonly high: Vickers
+  }[]
+  readonly testLoad: string
+  /** Which sides are treated: neither masked nor absent. */
+  readonly treated?: { readonly outside: boolean; readonly bore: boolean }
+  /** Where the depth ends: core + 50 HV, 550 HV, or 80 % of the least surface hardness. */
+  readonly limitHardness?: Vickers
+  /** At the finished surface where least, middle and most come off. */
+  readonly hardnessAfter?: readonly HardnessAfter[]
+  readonly order?: CaseOrder
+}
+
+/** What the hardener must know besides the case itself. */
+export type CaseOrder = {
+  /** Nitriding, case or surface hardening depth: by its standard letters. */
+  readonly term: 'NHD' | 'CHD' | 'SHD'
+  /** Asked for after finishing. */
+  readonly hardness?: Vickers
+  /** Test load of the surface as hardened: `HV1`. */
+  readonly surfaceLoad: string
+  /** Of the bar. */
+  readonly barHardness?: Vickers
+  readonly temper?: Celsius
+  readonly stressRelief?: Celsius
+  /** Under it nitriding would release what is left; over it the bar would soften. */
+  readonly stressReliefWindow?: { readonly least: Celsius; readonly most: Celsius }
+  readonly masked: readonly string[]
+}
+
+export type HardnessBand = { readonly low: Vickers; readonly expected: Vickers; readonly high: Vickers }
+
+export type HardnessAfter = {
+  readonly surface: string
+  readonly least: HardnessBand
+  readonly nominal: HardnessBand
+  readonly most: HardnessBand
+}

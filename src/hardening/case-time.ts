@@ -1,0 +1,42 @@
+import { CHD_SHARE, carburisingTime } from '../handbook/carburising.ts'
+import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import {
+  depthConstant,
+  NITROGEN_ACTIVATION_ENERGY,
+  nitridingTime,
+  REFERENCE_TEMPERATURE,
+} from '../handbook/nitriding-depth.ts'
+import type { Celsius, Millimetre } from '../units.ts'
+import type { Notebook } from '../working.ts'
+import type { CaseFigures } from './case-figures.ts'
+import type { CasePlan } from './case-plan.ts'
+
+/**
+ * Time at temperature for the middle of the depth ordered: a mean at the lower limit would leave half of the readings short.
+ * Nought for a process that is over in seconds.
+ */
+export function caseTime(
+  notebook: Notebook,
+  window: HardeningWindow,
+  figures: CaseFigures,
+  middle: Millimetre,
+  temperature: Celsius,
+): CasePlan['time'] {
+  if (window.term === 'CHD') {
+    const hours = (r: number, end: string) =>
+      notebook.use(carburisingTime, { CHD: middle, r, T: temperature }, { about: `case, ${end}` })
+    return {
+      least: hours(CHD_SHARE.most, 'least time'),
+      nominal: hours(CHD_SHARE.usual, 'time'),
+      most: hours(CHD_SHARE.least, 'most time'),
+    }
+  }
+  const K = figures.depthConstant
+  if (!K) return { least: 0, nominal: 0, most: 0 }
+  const hours = (K_ref: number, end: string) => {
+    const about = { about: `case, ${end}` }
+    const given = { K_ref, T: temperature, T_ref: REFERENCE_TEMPERATURE, Q: NITROGEN_ACTIVATION_ENERGY }
+    return notebook.use(nitridingTime, { N: middle, K: notebook.use(depthConstant, given, about) }, about)
+  }
+  return { least: hours(K.most, 'least time'), nominal: hours(K.usual, 'time'), most: hours(K.least, 'most time') }
+}

@@ -1,0 +1,225 @@
+import { fixed } from '../figures.ts'
+import { type Finding, hasErrors } from '../finding.ts'
+import { REMOVAL_SHARE, REMOVAL_SHARE_CARBURISED } from '../handbook/case-limits.ts'
+import { compoundLayer } from '../handbook/compound-layer.ts'
+import { caseLeft } from '../handbook/grinding-off-case.ts'
+import { DEPTH_DEFINITIONS, type HardeningWindow, hardeningWindow } from '../handbook/hardening-processes.ts'
+import { largestLoad, standardLoad } from '../handbook/vickers-load.ts'
+import type { Spread } from '../limits.ts'
+import type { Part } from '../part/part.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
+import { openNotebook, type Working } from '../working.ts'
+import { orderedDepth } from './case-depth.ts'
+import { caseFigures, caseTemperature } from './case-figures.ts'
+import { caseFinding } from './case-finding.ts'
+import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
+import { caseOrder } from './case-order.ts'
+import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
+import type { CasePlan, HardnessAfter } from './case-plan.ts'
+import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
+import { roomFindings } from './case-room.ts'
+import { treatedSides } from './case-surfaces.ts'
+import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
+import { caseTime } from './case-time.ts'
+
+/** What finishing takes off one surface, all operations together, per side at the worst place. */
+export type Removal = Spread & {
+  readonly surface: string
+  /** Nothing slides on a face: its depth must be left, but its hardness and its share do not decide the order. */
+  readonly face?: true
+}
+
+export type PlannedCase = {
+  /** Absent where a figure is missing or the process is refused: the findings say which. */
+  readonly case?: CasePlan
+  readonly findings: readonly Finding[]
+  readonly workings: readonly Working[]
+}
+
+/**
+ * Growth per side, positive where metal grows: the outside gets larger, the bore smaller. With a depth that is ordered, the
+ * least growth goes with the least depth and the most with the most. Its workings are among those of `planCase` too.
+ */
+export function growthFor(
+  part: Part,
+  shop: Shop,
+  depth: CaseDepth,
+  wall: Millimetre,
+): Growth & { readonly workings: readonly Working[] } {
+  const notebook = openNotebook()
+  return {
+    ...growthIn(notebook, part, shop, depth, wall),
+    get workings() {
+      return notebook.workings
+    },
+  }
+}
+
+/**
+ * The case to order so that enough of it is left everywhere, with what the hardener's order and the stock sheet need.
+ * `orderedFor` is the removal that the depth is ordered for, where what comes off is judged against an order that stands.
+ */
+export function planCase(
+  part: Part,
+  shop: Shop,
+  removal: readonly Removal[],
+  wall: Millimetre,
+  orderedFor: readonly Removal[] = removal,
+): PlannedCase {
+  const notebook = openNotebook()
+  // Written out only when read: the stock is settled by trial, and most trials go nowhere.
+  const outcome = (planned: Omit<PlannedCase, 'workings'>): PlannedCase => ({
+    ...planned,
+    get workings() {
+      return notebook.workings
+    },
+  })
+  const { hardening } = part
+  if (!hardening) return outcome({ findings: [] })
+  const window = hardeningWindow(hardening.process)
+  if (!window) return outcome({ findings: [notPlanned(part)] })
+
+  const temperature = caseTemperature(part, shop, window)
+  const before = [
+    ...choiceFindings(part, window),
+    ...temperatureFindings(part, window, temperature),
+    ...orderFindings(part, shop, wall),
+  ]
+  if (hasErrors(before.filter(({ code }) => STOPS.has(code)))) return outcome({ findings: before })
+  const figures = caseFigures(notebook, part, shop, window)
+  if ('missing' in figures) return outcome({ findings: [...before, gradeUnknown(part, figures.missing)] })
+
+  const most = Math.max(0, ...removal.map(({ most }) => most))
+  const depth = orderedDepth(notebook, part, window, figures, orderedFor, wall)
+  if ('refused' in depth) return outcome({ findings: [...before, depth.refused] })
+  const { asked, ordered } = depth
+  const middle = (ordered.least + ordered.most) / 2
+  const profile = caseProfile(notebook, figures, ordered.least)
+  const after = hardnessAfter(notebook, profile, removal)
+  const left = {
+    least: notebook.use(caseLeft, { N: ordered.least, s: most }, { about: 'case, worst place' }),
+    most: ordered.most - Math.max(0, Math.min(...removal.map(({ least }) => least), most)),
+  }
+  const time = caseTime(notebook, window, figures, middle, temperature)
+  const layer = compoundLayer(hardening.process)
+  const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
+  const load = standardLoad(
+    notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' }),
+  )
+
+  return outcome({
+    case: {
+      process: hardening.process,
+      ordered,
+      growth: growthIn(notebook, part, shop, ordered, wall),
+      left,
+      asked,
+      definition: DEPTH_DEFINITIONS[window.term],
+      time,
+      temperature,
+      compoundLayer: { nominal: (layer?.usual ?? 0) / 1000, most: (layer?.most ?? 0) / 1000 },
+      surfaceHardness: figures.surface.usual,
+      coreHardness: figures.core,
+      profile: profilePoints(profile, ordered.least),
+      testLoad: `HV${load.load}`,
+      treated: treatedSides(part),
+      limitHardness: figures.limit,
+      hardnessAfter: after,
+      order: caseOrder(part, window, figures, ordered.least, temperature),
+    },
+    findings: [
+      ...before,
+      ...depth.findings,
+      ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
+      ...shareFindings(part, window, removal, ordered.least),
+      ...hardnessFindings(part, after, removal),
+      ...roomFindings(notebook, part, window, wall, ordered),
+      ...cycleFindings(part, shop, window, middle, time.nominal),
+    ],
+  })
+
+  function temperIn(part: Part, nitriding: number, hours: number): readonly Finding[] {
+    const { temper } = part.material
+    if (temper === undefined) return [temperUnknown(part)]
+    const relief = stressReliefIn(notebook, part, nitriding, temper)
+    return [...temperFindings(notebook, part, nitriding, hours, temper), ...('code' in relief ? [relief] : [])]
+  }
+}
+
+/** After these no case can be reckoned; other errors leave it standing, so that the rest can be seen. */
+const STOPS: ReadonlySet<string> = new Set(['case/process-refused', 'case/temperature-outside-process'])
+
+function shareFindings(
+  part: Part,
+  { term }: HardeningWindow,
+  removal: readonly Removal[],
+  N: Millimetre,
+): readonly Finding[] {
+  const { warn } = term === 'NHD' ? REMOVAL_SHARE : REMOVAL_SHARE_CARBURISED
+  return removal.flatMap(({ surface, most, face }) =>
+    face || most / N <= warn + 1e-9
+      ? []
+      : [
+          caseFinding(
+            part,
+            'warning',
+            'case/depth-share',
+            '/hardening/depth',
+            `${surface}: up to ${fixed(most, 3)} mm a side comes off a case of ${fixed(N, 2)} mm, ${fixed((100 * most) / N, 0)} %; over ${fixed(100 * warn, 0)} % is more than usual (common practice)`,
+            'reduce run-out and distortion before buying depth: less stock then cleans up',
+          ),
+        ],
+  )
+}
+
+function hardnessFindings(
+  part: Part,
+  after: readonly HardnessAfter[],
+  removal: readonly Removal[],
+): readonly Finding[] {
+  const faces = new Set(removal.filter(({ face }) => face).map(({ surface }) => surface))
+  const asked = part.hardening?.hardness?.least
+  if (asked === undefined) return []
+  return after.flatMap(({ surface, most }) => {
+    if (most.low >= asked - 0.5) return []
+    const short = most.expected < asked - 0.5
+    return [
+      caseFinding(
+        part,
+        short && !faces.has(surface) ? 'error' : 'warning',
+        'case/hardness-after',
+        '/hardening/hardness',
+        `${surface}: where most comes off ${fixed(most.expected, 0)} HV is expected, ${fixed(most.low, 0)} to ${fixed(most.high, 0)} by the models; ${fixed(asked, 0)} HV is asked`,
+        faces.has(surface)
+          ? 'nothing slides on a face: agree the figure there, or mask it on the drawing'
+          : short
+            ? 'take off less, or order more depth'
+            : 'ask for a reading on the coupon ground to the same depth, or take off less',
+      ),
+    ]
+  })
+}
+
+function gradeUnknown(part: Part, missing: readonly string[]): Finding {
+  const { grade } = part.material
+  return caseFinding(
+    part,
+    'error',
+    'case/grade-unknown',
+    '/material/grade',
+    `the handbook has no ${missing.join(', no ')} for ${part.hardening?.process} of ${grade}`,
+    `ask the hardener and write it in the shop file under reached: {grade: ${grade}, surface: …, core: …, depth-constant: …}`,
+  )
+}
+
+function notPlanned(part: Part): Finding {
+  return caseFinding(
+    part,
+    'error',
+    'case/process-not-planned',
+    '/hardening/process',
+    `${part.hardening?.process} leaves no case to order: it is not planned for`,
+    'a running liner tempers back in service: nitride it, or harden and grind the part to an agreed drawing outside',
+  )
+}

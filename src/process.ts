@@ -1,0 +1,18 @@
+export type Process =
+  | 'saw'
+  | 'turn'
+  | 'drill'
+  | 'mill'
+  | 'deburr'
+  | 'stress-relieve'
+  | 'nitride'
+  | 'case-harden'
+  | 'induction-harden'
+  | 'plate'
+  | 'grind'
+  | 'hone'
+  | 'lap'
+  | 'inspect'
+  | 'mark'
+
+export const HARDENING_PROCESSES: ReadonlySet<Process> = new Set(['nitride', 'case-harden', 'induction-harden'])

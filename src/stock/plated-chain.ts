@@ -1,0 +1,58 @@
+import type { PlatingSizes } from '../plating/plating-sizes.ts'
+import type { Operation } from '../route/operation.ts'
+import type { Notebook } from '../working.ts'
+import { NO_GROWTH, type SolvedChain } from './solve-chain.ts'
+import type { StockEntry, Verdict } from './stock.ts'
+import { cutsOf } from './stock-entries.ts'
+
+/** Honing after plating as a chain of one cut: it follows the bore, so nothing is off centre but the layer itself. */
+export function platedChain(
+  { band, row, plated, finished, honeStock, needed, form }: PlatingSizes,
+  hone: Operation,
+): SolvedChain {
+  return {
+    chain: {
+      surface: band.name,
+      kind: 'bore',
+      path: band.path,
+      final: finished,
+      softTolerance: plated.upper - plated.lower,
+      cased: false,
+      finishes: [
+        {
+          operation: hone,
+          stockKey: 'hone',
+          eccentricity: 0,
+          form,
+          needed,
+          tolerance: finished.upper - finished.lower,
+        },
+      ],
+      band,
+      plated: row,
+    },
+    growth: NO_GROWTH,
+    stocks: [2 * honeStock],
+    soft: plated,
+    hardened: plated,
+    after: [finished],
+  }
+}
+
+const ENOUGH = -1e-9
+
+/** Thin: the hone does not clean up. Deep: less plating is left than asked. Impossible: no aim leaves it within what is asked. */
+export function platedEntry(notebook: Notebook, { asked, left }: PlatingSizes, solved: SolvedChain): StockEntry {
+  const [cut] = cutsOf(notebook, solved)
+  if (!cut) throw new Error('a plated bore is honed')
+  const { cleanUp, ...rest } = cut
+  const { least, most } = asked.thickness
+  const plating = left.least - least
+  const narrow = most !== undefined && left.most - left.least > most - least + 1e-9
+  const verdict = ((): Verdict => {
+    if (cleanUp >= ENOUGH && plating >= ENOUGH) return 'ok'
+    if (plating < ENOUGH) return narrow ? 'impossible' : 'deep'
+    return 'thin'
+  })()
+  return { ...rest, margin: { cleanUp, plating }, verdict }
+}
