@@ -1,5 +1,4 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { basename, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { FileProblem, type World } from './world.ts'
@@ -67,7 +66,6 @@ function packageFolder(): string {
 
 export function nodeWorld(): World {
   const folder = packageFolder()
-  const require = createRequire(join(folder, 'package.json'))
   return {
     readText,
     readBytes,
@@ -88,7 +86,7 @@ export function nodeWorld(): World {
       err: process.stderr.isTTY === true,
       colour: process.stdout.isTTY === true && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
     },
-    asset: name =>
-      name.startsWith('fonts/') ? require.resolve(`dejavu-fonts-ttf/ttf/${name.slice(6)}`) : join(folder, name),
+    // The typeface is copied in when the package is built.
+    asset: name => join(folder, name.startsWith('fonts/') ? `dist/${name}` : name),
   }
 }
