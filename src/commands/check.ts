@@ -1,4 +1,5 @@
 import { hasErrors } from '../finding.ts'
+import { jsonText } from './json.ts'
 import type { Options } from './options.ts'
 import { planFile } from './plan-file.ts'
 import { overEach } from './progress.ts'
@@ -7,14 +8,20 @@ import { STATUS, type World } from './world.ts'
 
 /** Reads and plans every part, and lists every problem: here the findings are the result, so they go to standard output. */
 export async function check(files: readonly string[], options: Options, world: World): Promise<number> {
-  const checked = await overEach(files, world, file => ({ file, findings: planFile(file, options, world).findings }))
+  const { results, failed, status } = await overEach({
+    files,
+    world,
+    trace: options.trace === true,
+    work: file => ({ file, findings: planFile(file, options, world).findings }),
+  })
+  const checked = [...results, ...failed.map(file => ({ file, findings: [], refused: true }))]
   const all = checked.flatMap(({ findings }) => findings)
-  if (options.json) world.out(`${JSON.stringify(checked, null, 2)}\n`)
+  if (options.json) world.out(jsonText(checked))
   else {
-    for (const { file, findings } of checked) {
+    for (const { file, findings } of results) {
       world.out(listed(findings, world.terminal.colour))
       world.out(`${file}: ${counted(findings)}\n`)
     }
   }
-  return hasErrors(all) ? STATUS.errors : STATUS.fine
+  return Math.max(status, hasErrors(all) ? STATUS.errors : STATUS.fine)
 }

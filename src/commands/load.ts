@@ -41,7 +41,9 @@ export function load(file: string, options: Options, world: World): Loaded {
   const shopText = changedShop.text ?? shopWritten
   const { part, findings: inPart } = readPart(partText, file)
   const { shop, findings: inShop } =
-    shopText === '' ? { shop: BUILT_IN_SHOP, findings: [] } : readShop(shopText, shopFile ?? 'shop.yaml')
+    shopFile === undefined && shopText === ''
+      ? { shop: BUILT_IN_SHOP, findings: [] }
+      : readShop(shopText, shopFile ?? 'shop.yaml')
   const { batch, findings: inBatch } = batchOf(options, world)
   const date = options.date ?? batch.date
   return {

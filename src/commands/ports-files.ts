@@ -4,6 +4,7 @@ import { hasErrors } from '../finding.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Shop } from '../shop/shop.ts'
 import { inFileName } from './file-name.ts'
+import { jsonText } from './json.ts'
 import type { Options } from './options.ts'
 import { planFile } from './plan-file.ts'
 import { ports } from './ports.ts'
@@ -18,7 +19,7 @@ export async function portsCommand(file: string, options: Options, world: World)
   reportBeside(findings, world)
   if (!plan || !loaded.shop || hasErrors(findings)) {
     world.err(`${file}: no files: the plan has errors\n`)
-    if (options.json) world.out(`${JSON.stringify({ file, written: [] }, null, 2)}\n`)
+    if (options.json) world.out(jsonText({ file, written: [] }))
     return STATUS.errors
   }
   const files = [
@@ -27,9 +28,7 @@ export async function portsCommand(file: string, options: Options, world: World)
   ]
   for (const { path, text } of files) world.write(path, text)
   const written = files.map(({ path }) => path)
-  world.out(
-    options.json ? `${JSON.stringify({ file, written }, null, 2)}\n` : written.map(path => `${path}\n`).join(''),
-  )
+  world.out(options.json ? jsonText({ file, written }) : written.map(path => `${path}\n`).join(''))
   return STATUS.fine
 }
 

@@ -1,9 +1,11 @@
 import { Argument, Command, CommanderError, Option } from 'commander'
 import type { PartKind } from '../part/part.ts'
+import { withoutControls } from '../refusal.ts'
 import { calendarDate, gathered, wholeNumber } from './options.ts'
+import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
 import type { View } from './view.ts'
-import { FileProblem, STATUS, UsageProblem, type World } from './world.ts'
+import { STATUS, type World } from './world.ts'
 
 const PART = 'part file in YAML'
 const KINDS: readonly PartKind[] = ['liner', 'sleeve', 'pin', 'piston']
@@ -19,11 +21,7 @@ export async function run(argv: readonly string[], world: World): Promise<number
     return status
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? STATUS.fine : STATUS.unusable
-    if (error instanceof FileProblem || error instanceof UsageProblem) {
-      world.err(`linerwright: ${error.message}\n`)
-      return STATUS.unusable
-    }
-    throw error
+    return complain(error, world, wantsTrace(argv))
   }
 }
 
@@ -34,7 +32,7 @@ function describe(world: World, ended: (status: number) => void): Command {
     )
     .version(VERSION, '-V, --version', 'print the version')
     .exitOverride()
-    .configureOutput({ writeOut: world.out, writeErr: world.err })
+    .configureOutput({ writeOut: world.out, writeErr: text => world.err(withoutControls(text)) })
     .showSuggestionAfterError()
     .showHelpAfterError('(linerwright --help lists the commands)')
     .enablePositionalOptions()
@@ -43,6 +41,7 @@ function describe(world: World, ended: (status: number) => void): Command {
     program
       .command(name)
       .description(description)
+      .option('--trace', 'should the program itself be at fault, print where')
       .addHelpText('after', `\nExample:\n  ${example.replaceAll('\n', '\n  ')}\n`)
       .exitOverride()
 
@@ -62,8 +61,14 @@ function describe(world: World, ended: (status: number) => void): Command {
     .argument('<part...>', PART)
     .action(async (files, options) => ended(await (await import('./check.ts')).check(files, options, world)))
 
-  const view = (name: string, description: string, example: string, load: () => Promise<View>): Command =>
-    planning(command(name, description, example))
+  const view = (
+    name: string,
+    description: string,
+    example: string,
+    load: () => Promise<View>,
+    ...obeyed: readonly Obeyed[]
+  ): Command =>
+    planning(command(name, description, example), ...obeyed)
       .argument('<part>', PART)
       .action(async (file, options) => {
         const [{ show }, side] = await Promise.all([import('./show.ts'), load()])
@@ -74,6 +79,7 @@ function describe(world: World, ended: (status: number) => void): Command {
     'the operations in order, each with the reasons for its place',
     'linerwright route parts/OX-098-21.yaml',
     async () => (await import('./route.ts')).route,
+    'operation',
   )
   planning(
     command(
@@ -81,6 +87,7 @@ function describe(world: World, ended: (status: number) => void): Command {
       'stock left for each finishing operation: least, most, what is needed, case left',
       'linerwright stock parts/OX-098-21.yaml --set stock.bore=0.16\nlinerwright stock parts/OX-098-21.yaml --sweep stock.bore=0.10:0.40:0.02',
     ),
+    'units',
   )
     .argument('<part>', PART)
     .option('--set <path=value>', 'plan again with this value changed, and show both; may be given again', gathered)
@@ -93,6 +100,7 @@ function describe(world: World, ended: (status: number) => void): Command {
       'port edges, areas, timings and the fixture setting of every window',
       'linerwright ports parts/OX-098-21.yaml\nlinerwright ports parts/OX-098-21.yaml --nc out/nc --svg out/svg',
     ),
+    'units',
   )
     .argument('<part>', PART)
     .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
@@ -103,12 +111,14 @@ function describe(world: World, ended: (status: number) => void): Command {
     'the whole plan',
     'linerwright plan parts/OX-098-21.yaml --quantity 24 --json > plan.json',
     async () => (await import('./plan.ts')).plan,
+    'units',
   )
   view(
     'workings',
     'every figure with its formula, numbers and source',
     'linerwright workings parts/OX-098-21.yaml --operation 150',
     async () => (await import('./workings.ts')).workings,
+    'operation',
   )
 
   printing(
@@ -118,6 +128,7 @@ function describe(world: World, ended: (status: number) => void): Command {
         'the packet of paper that goes round the shop with the batch',
         'linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24',
       ),
+      'units',
     ),
   )
     .argument('<part...>', PART)
@@ -130,6 +141,8 @@ function describe(world: World, ended: (status: number) => void): Command {
         'the order and specification for one outside operation',
         'linerwright subcontract parts/OX-098-21.yaml --operation 150 --batch 2631',
       ),
+      'units',
+      'operation',
     ),
   )
     .argument('<part>', PART)
@@ -137,16 +150,21 @@ function describe(world: World, ended: (status: number) => void): Command {
   return program
 }
 
-/** Options of every command that plans. */
-function planning(command: Command): Command {
-  return command
+/** Options that some commands obey. One that a command does not obey it does not take. */
+type Obeyed = 'units' | 'operation'
+
+/** Options of every command that plans, and of the others those that this one obeys. */
+function planning(command: Command, ...obeyed: readonly Obeyed[]): Command {
+  command
     .option('--shop <file>', 'shop file (else shop.yaml beside the part, else the built-in shop)')
     .option('--quantity <n>', 'good pieces wanted', wholeNumber)
     .option('--batch <number>', 'batch number, or a batch file (.yaml) that gives number, quantity, date and heat')
-    .option('--operation <n>', 'this operation only', wholeNumber)
     .option('--date <YYYY-MM-DD>', 'date of issue (else that of the batch file, else today)', calendarDate)
-    .addOption(new Option('--units <units>', 'units to print').choices(['mm', 'inch']).default('mm'))
     .option('--json', 'plain data on standard output and nothing else there')
+  if (obeyed.includes('operation')) command.option('--operation <n>', 'this operation only', wholeNumber)
+  if (obeyed.includes('units'))
+    command.addOption(new Option('--units <units>', 'units to print').choices(['mm', 'inch']).default('mm'))
+  return command
 }
 
 /** Options of the commands that print paper. */

@@ -1,6 +1,8 @@
 import { hasErrors } from '../finding.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { subcontract as order } from '../sheets/subcontract.ts'
+import { jsonText } from './json.ts'
+import { operationList, operationOf } from './operation.ts'
 import type { Options } from './options.ts'
 import { fileStem, paperOptions, writeDocument } from './paper.ts'
 import { planFile } from './plan-file.ts'
@@ -15,28 +17,19 @@ export async function subcontract(file: string, options: Options, world: World):
     world.err(`${file}: no order: ${counted(findings)}\n`)
     return STATUS.errors
   }
-  const operation = operationOf(plan, options)
+  const operation = chosen(plan, options)
   const printed = await order(plan, operation, paperOptions(options, world))
   const written = writeDocument(fileStem(plan, 'operation', String(operation.number)), printed, plan, options, world)
-  if (options.json) world.out(`${JSON.stringify({ file, operation: operation.number, written }, null, 2)}\n`)
+  if (options.json) world.out(jsonText({ file, operation: operation.number, written }))
   else for (const path of written) world.out(`${path}\n`)
   return STATUS.fine
 }
 
 /** The one asked for; without `--operation`, the only one done outside. */
-function operationOf({ operations }: Plan, { operation: wanted }: Options): PlannedOperation {
+function chosen({ operations }: Plan, { operation: wanted }: Options): PlannedOperation {
+  if (wanted !== undefined) return operationOf(operations, wanted)
   const outside = operations.filter(({ place }) => place === 'outside')
-  const found =
-    wanted === undefined
-      ? outside.length === 1
-        ? outside[0]
-        : undefined
-      : operations.find(({ number }) => number === wanted)
-  if (found) return found
-  const list = (wanted === undefined ? outside : operations).map(({ number, name }) => `${number} ${name}`).join(', ')
-  throw new UsageProblem(
-    wanted === undefined
-      ? `say which with --operation: ${list || 'no operation is done outside'}`
-      : `there is no operation ${wanted}: ${list}`,
-  )
+  const [only, ...more] = outside
+  if (only && more.length === 0) return only
+  throw new UsageProblem(`say which with --operation: ${operationList(outside) || 'no operation is done outside'}`)
 }

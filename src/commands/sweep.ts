@@ -8,6 +8,7 @@ import { fileOfSetting, openForNumbers } from '../part/set-values.ts'
 import { type Changed, planSweep, type Sweep, type SweepPoint, type SweepWindow } from '../plan/sweep.ts'
 import type { Shop } from '../shop/shop.ts'
 import { inFileName } from './file-name.ts'
+import { jsonText } from './json.ts'
 import { type Loaded, load } from './load.ts'
 import type { Options } from './options.ts'
 import { reportBeside } from './report.ts'
@@ -26,7 +27,7 @@ export async function sweep(file: string, text: string, options: Options, world:
   const loaded = load(file, options, world)
   const findings: Finding[] = [...loaded.findings]
   if (!loaded.part || !loaded.shop || hasErrors(findings)) {
-    if (options.json) world.out(`${JSON.stringify({ path, findings }, null, 2)}\n`)
+    if (options.json) world.out(jsonText({ path, findings }))
     reportBeside(findings, world)
     return STATUS.errors
   }
@@ -40,8 +41,7 @@ export async function sweep(file: string, text: string, options: Options, world:
   const faulty = hasErrors(findings)
   const written =
     faulty || options.svg === undefined ? [] : [await drawing(part, path, swept, options.svg, options.units, world)]
-  if (options.json)
-    world.out(`${JSON.stringify({ path, ...swept, ...(options.svg !== undefined && { written }) }, null, 2)}\n`)
+  if (options.json) world.out(jsonText({ path, ...swept, ...(options.svg !== undefined && { written }) }))
   else if (!faulty)
     world.out([sweepText(path, swept, options, world.terminal.colour), ...written.map(name => `${name}\n`)].join('\n'))
   reportBeside(findings, world)

@@ -1,5 +1,6 @@
 import { hasErrors } from '../finding.ts'
 import { packet } from '../sheets/packet.ts'
+import { jsonText } from './json.ts'
 import type { Options } from './options.ts'
 import { fileStem, paperOptions, writeDocument } from './paper.ts'
 import { planFile } from './plan-file.ts'
@@ -12,18 +13,20 @@ type Outcome = { readonly file: string; readonly written: readonly string[]; rea
 /** Prints the packet of every part. A plan that cannot work gets no paper: its errors are printed instead. */
 export async function traveller(files: readonly string[], options: Options, world: World): Promise<number> {
   const paper = paperOptions(options, world)
-  const outcomes = await overEach(files, world, async (file): Promise<Outcome> => {
-    const { plan, findings } = planFile(file, options, world)
-    reportBeside(findings, world)
+  const work = async (file: string, beside: World): Promise<Outcome> => {
+    const { plan, findings } = planFile(file, options, beside)
+    reportBeside(findings, beside)
     if (!plan || hasErrors(findings)) {
-      world.err(`${file}: no packet: ${counted(findings)}\n`)
+      beside.err(`${file}: no packet: ${counted(findings)}\n`)
       return { file, written: [], failed: true }
     }
     const printed = await packet(plan, paper)
-    return { file, written: writeDocument(fileStem(plan), printed, plan, options, world), failed: false }
-  })
+    return { file, written: writeDocument(fileStem(plan), printed, plan, options, beside), failed: false }
+  }
+  const { results, failed, status } = await overEach({ files, world, trace: options.trace === true, work })
+  const outcomes = [...results, ...failed.map((file): Outcome => ({ file, written: [], failed: true }))]
   const written = outcomes.flatMap(outcome => outcome.written)
-  if (options.json) world.out(`${JSON.stringify(outcomes, null, 2)}\n`)
+  if (options.json) world.out(jsonText(outcomes))
   else for (const path of written) world.out(`${path}\n`)
-  return outcomes.some(({ failed }) => failed) ? STATUS.errors : STATUS.fine
+  return Math.max(status, results.some(({ failed }) => failed) ? STATUS.errors : STATUS.fine)
 }

@@ -2,6 +2,7 @@ import { length } from '../figures.ts'
 import { type Finding, hasErrors } from '../finding.ts'
 import { planStockSide } from '../plan/begin-plan.ts'
 import type { StockSide } from '../plan/plan.ts'
+import { jsonText } from './json.ts'
 import { planWith } from './load.ts'
 import type { Options } from './options.ts'
 import { reportBeside } from './report.ts'
@@ -28,9 +29,10 @@ function sideBySide(file: string, options: Options, world: World): number {
   const before = planSide(file, plain, world)
   const after = planSide(file, options, world)
   if (options.json) {
-    const side = (plan: StockSide | undefined, findings: readonly Finding[]) => (plan ? stock.data(plan) : { findings })
+    const side = (plan: StockSide | undefined, findings: readonly Finding[]) =>
+      plan ? stock.data(plan, options) : { findings }
     const both = { set, before: side(before.plan, before.findings), after: side(after.plan, after.findings) }
-    world.out(`${JSON.stringify(both, null, 2)}\n`)
+    world.out(jsonText(both))
   } else if (before.plan && after.plan) {
     world.out(
       `${heading(after.plan)}\nChanged: ${set?.join(', ')}\n\n${comparison(before.plan, after.plan, options, world.terminal.colour)}`,

@@ -1,16 +1,20 @@
 import type { Plan } from '../plan/plan.ts'
 import type { Working } from '../working.ts'
+import { operationOf } from './operation.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
 import type { View } from './view.ts'
 
 export const workings: View = {
-  data: ({ part, workings, findings }) => ({ part, workings, findings }),
+  data: (plan, options) => ({ part: plan.part, workings: chosen(plan, options), findings: plan.findings }),
   text: (plan, options) => `${heading(plan)}\n${chosen(plan, options).map(lines).join('\n')}`,
 }
 
-const chosen = ({ workings }: Plan, { operation }: Options): readonly Working[] =>
-  operation === undefined ? workings : workings.filter(working => working.operation === operation)
+function chosen({ operations, workings }: Plan, { operation }: Options): readonly Working[] {
+  if (operation === undefined) return workings
+  const { number } = operationOf(operations, operation)
+  return workings.filter(working => working.operation === number)
+}
 
 function lines({ operation, about, symbol, meaning, value, unit, expression, formula, source }: Working): string {
   const where = [operation === undefined ? '' : `operation ${operation}`, about ?? ''].filter(Boolean).join(', ')

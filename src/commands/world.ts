@@ -1,3 +1,5 @@
+import { Refusal } from '../refusal.ts'
+
 /** Everything a command may touch. Tests pass a plain object. */
 export type World = {
   /** Text of a file; a `FileProblem` is thrown when it cannot be read. */
@@ -12,23 +14,35 @@ export type World = {
   readonly err: (text: string) => void
   /** YYYY-MM-DD. */
   readonly today: () => string
-  readonly terminal: { readonly out: boolean; readonly err: boolean; readonly colour: boolean }
+  readonly terminal: {
+    readonly out: boolean
+    readonly err: boolean
+    readonly colour: boolean
+    /** Letters on a line of standard error. */
+    readonly columns?: number
+  }
+  /** Lets a signal be heard between two pieces of long work. */
+  readonly pause: () => Promise<void>
+  /** `Node 20.20.2, linux`: for whoever mends a fault. */
+  readonly runsOn: string
   /** Folder of the package's own files: templates, fonts. */
   readonly asset: (name: string) => string
 }
 
 /** A file that cannot be read or written: ends the command with status 2. */
-export class FileProblem extends Error {
+export class FileProblem extends Refusal {
   override readonly name = 'FileProblem'
 }
 
 /** A command line that asks for what cannot be: ends the command with status 2. */
-export class UsageProblem extends Error {
+export class UsageProblem extends Refusal {
   override readonly name = 'UsageProblem'
 }
 
-export const STATUS: { readonly fine: 0; readonly errors: 1; readonly unusable: 2 } = {
+/** The worst of several is the highest. */
+export const STATUS: { readonly fine: 0; readonly errors: 1; readonly unusable: 2; readonly ourFault: 3 } = {
   fine: 0,
   errors: 1,
   unusable: 2,
+  ourFault: 3,
 }

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { FileProblem, type World } from '../../src/commands/world.ts'
 
@@ -29,7 +29,9 @@ export function desk(given: Readonly<Record<string, string>> = {}): Desk {
     readBytes: path => (isAsset(path) ? readFileSync(path) : bytesOf(path)),
     readText: path => (isAsset(path) ? readFileSync(path, 'utf8') : new TextDecoder().decode(bytesOf(path))),
     list: folder =>
-      [...files.keys()].filter(name => name.startsWith(`${folder}/`)).map(name => name.slice(folder.length + 1)),
+      isAsset(folder)
+        ? readdirSync(folder)
+        : [...files.keys()].filter(name => name.startsWith(`${folder}/`)).map(name => name.slice(folder.length + 1)),
     exists: path => files.has(path),
     write: (path, content) => void files.set(path, content),
     out: text => {
@@ -39,6 +41,8 @@ export function desk(given: Readonly<Record<string, string>> = {}): Desk {
       err += text
     },
     today: () => '2026-11-25',
+    pause: () => Promise.resolve(),
+    runsOn: 'a desk',
     terminal: { out: false, err: false, colour: false },
     asset: name =>
       name.startsWith('fonts/')
