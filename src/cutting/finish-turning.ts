@@ -1,8 +1,10 @@
+import { nearestBandAt } from '../band.ts'
 import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
 import { feedForRoughness, ridgeHeightOfRa } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Micrometre, Millimetre, MillimetrePerRevolution } from '../units.ts'
+import { wallAt } from '../wall.ts'
 import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
@@ -105,11 +107,9 @@ const SHALLOW = 0.5
 /** Wall against diameter where the cut is. */
 function isThin({ after }: CuttingTask, cut: BandCut): boolean {
   const middle = (cut.top + cut.bottom) / 2
-  const at = (bands: CuttingTask['after']['outside']): number | undefined =>
-    bands.find(({ from, to }) => middle >= from && middle <= to)?.diameter
-  const outside = at(after.outside)
-  const bore = at(after.bore)
-  return outside !== undefined && bore !== undefined && (outside - bore) / 2 < thinWall.share * outside
+  const wall = wallAt(after, middle)
+  const outside = nearestBandAt(after.outside, middle)
+  return wall !== undefined && outside !== undefined && wall < thinWall.share * outside.diameter
 }
 
 type WantedFeed = { readonly feed: MillimetrePerRevolution; readonly limitedBy: readonly string[] }

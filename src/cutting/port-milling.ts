@@ -1,3 +1,4 @@
+import { nearestBandAt } from '../band.ts'
 import { cutLife, cuttersNeeded } from '../handbook/cutter-life.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
@@ -85,8 +86,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
 function jobFor(task: CuttingTask, port: PlannedPort, window: PortWindow, index: number, setting: EndMillSetting): Job {
   const named = port.windows.length > 1 ? `${port.name}, window ${index + 1} of ${port.windows.length}` : port.name
   const middle = (port.top + port.bottom) / 2
-  const bands = task.after.outside
-  const outside = (bands.find(({ from, to }) => middle >= from && middle < to) ?? bands.at(-1))?.diameter ?? 0
+  const outside = nearestBandAt(task.after.outside, middle)?.diameter ?? 0
   const drill = drillFor(task, window)
   const { plunge, entryHole } = window
   return {

@@ -1,3 +1,4 @@
+import { nearestBandAt } from '../band.ts'
 import { BREAK_THROUGH } from '../ports/plan-window.ts'
 import type { EdgePoint, PortWindow } from '../ports/port.ts'
 import type { Shape } from '../shape.ts'
@@ -9,22 +10,16 @@ import { type Millimetre, radians } from '../units.ts'
  * along the cutter.
  */
 export function wallToCut({ outline, plunge }: PortWindow, after: Shape, depth: Millimetre): Millimetre {
-  const outside = radiusAt(after.outside, depth)
-  const bore = radiusAt(after.bore, depth)
-  if (outline.asCut.length === 0 || outside === undefined || bore === undefined) {
+  const outside = nearestBandAt(after.outside, depth)
+  const bore = nearestBandAt(after.bore, depth)
+  if (outline.asCut.length === 0 || !outside || !bore) {
     return plunge.zTop - plunge.zThrough + BREAK_THROUGH
   }
   const walls = outline.asCut.flatMap((point, index) => {
     const beyond = outline.outside[index]
-    return beyond ? [distance(point, bore, beyond, outside)] : []
+    return beyond ? [distance(point, bore.diameter / 2, beyond, outside.diameter / 2)] : []
   })
   return Math.max(...walls) + BREAK_THROUGH
-}
-
-/** Radius of the band at a depth, or of the last one. */
-function radiusAt(bands: Shape['outside'], depth: Millimetre): Millimetre | undefined {
-  const band = bands.find(({ from, to }) => depth >= from && depth < to) ?? bands.at(-1)
-  return band && band.diameter / 2
 }
 
 function distance(a: EdgePoint, atRadius: Millimetre, b: EdgePoint, toRadius: Millimetre): Millimetre {

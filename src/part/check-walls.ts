@@ -1,10 +1,11 @@
 import type { Band } from '../band.ts'
+import { wallsOf } from '../wall.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
 
 /** The outside is larger than the bore everywhere, the bore goes where the kind needs one, and the case fits the wall. */
 export function checkWalls(part: Part): readonly PartFault[] {
-  const { kind, bore, outside, hardening, stock } = part
+  const { kind, bore, hardening, stock } = part
   const faults: PartFault[] = []
   if (bore.length === 0 && (kind === 'liner' || kind === 'sleeve')) {
     faults.push({ code: 'input/missing-key', message: `a ${kind} has a bore`, hint: 'bore: 48 H6', path: '/body' })
@@ -15,15 +16,15 @@ export function checkWalls(part: Part): readonly PartFault[] {
     faults.push({ code: 'input/not-used', severity: 'warning', message, hint: `delete ${key}`, path: `/stock/${key}` })
   }
 
-  const walls = outside.flatMap(band => bore.filter(hole => overlap(band, hole)).map(hole => ({ band, hole })))
-  for (const { band, hole } of walls) {
+  const walls = wallsOf(part)
+  for (const { outside: band, bore: hole } of walls) {
     if (band.size.lower > hole.size.upper) continue
     const message = `no wall is left between ${band.name}, ${band.size.written}, and ${hole.name}, ${hole.size.written}`
     const hint = inchHint(band, hole) ?? 'sizes are diameters'
     faults.push({ code: 'input/wall', message, hint, path: `${band.path}/size` })
   }
 
-  const thinnest = Math.min(...walls.map(({ band, hole }) => (band.size.lower - hole.size.upper) / 2))
+  const thinnest = Math.min(...walls.map(({ outside, bore }) => (outside.size.lower - bore.size.upper) / 2))
   const depth = hardening?.depth?.least
   if (depth !== undefined && thinnest > 0 && 2 * depth >= thinnest) {
     const message = `a case of ${depth} mm from both sides goes through the wall of ${thinnest.toFixed(2)} mm`
@@ -31,8 +32,6 @@ export function checkWalls(part: Part): readonly PartFault[] {
   }
   return faults
 }
-
-const overlap = (one: Band, other: Band): boolean => one.from < other.to.nominal && other.from < one.to.nominal
 
 /** An outside in inches round a bore in millimetres. */
 function inchHint({ size: outer }: Band, { size: inner }: Band): string | undefined {

@@ -4,7 +4,7 @@ import { type Degree, type Millimetre, radians } from '../units.ts'
 import { hatch } from './hatch.ts'
 import { CENTRE_LINE, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
 import { type Mark, onPaper, type Point, type Stroke } from './picture.ts'
-import { boreOf, type Gap, outsideOf, wallPieces } from './profile.ts'
+import { boreOf, type Gap, outsideOf, radiusAt, wallPieces } from './profile.ts'
 import { boreSeen, gapsAt, outsideSeen, seenRuns, type View } from './section-plane.ts'
 
 /** Where the part stands on the picture: its axis level, its head to the left. */
@@ -59,9 +59,7 @@ export function partView(
 /** Radius of the outside where a window breaks through it. */
 export function outsideRadius({ shape }: PartView, { outline }: PortWindow): Millimetre {
   const depths = outline.outside.map(({ depth }) => depth)
-  const middle = (Math.min(...depths) + Math.max(...depths)) / 2
-  const profile = outsideOf(shape)
-  return (profile.find(({ to }) => middle < to) ?? profile.at(-1))?.radius ?? 0
+  return radiusAt(outsideOf(shape), (Math.min(...depths) + Math.max(...depths)) / 2)
 }
 
 /** The edges of the windows as they are seen: outside below the centre line, the far bore wall above it. */

@@ -1,3 +1,4 @@
+import { nearestBandAt } from '../band.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -32,8 +33,7 @@ export const largestRadius = (shape: Shape): Millimetre => Math.max(...outsideOf
 
 /** Radius of a profile at a depth; beyond its ends that of the nearest stretch. */
 export function radiusAt(profile: readonly Stretch[], depth: Millimetre): Millimetre {
-  const at = profile.find(({ to }) => depth < to) ?? profile.at(-1)
-  return at?.radius ?? 0
+  return nearestBandAt(profile, depth)?.radius ?? 0
 }
 
 /** A window in the plane of the section: where it opens in the bore and where it breaks through the outside. */

@@ -4,9 +4,10 @@ import { planRoute, type Route } from '../route/plan-route.ts'
 import type { Shop } from '../shop/shop.ts'
 import { finishChains } from '../stock/finish-chain.ts'
 import { planStock } from '../stock/plan-stock.ts'
-import { type ChosenStock, chooseStock, thinnestWall } from '../stock/settle-stock.ts'
+import { type ChosenStock, chooseStock } from '../stock/settle-stock.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
+import { thinnestWall } from '../wall.ts'
 import { SCRATCH } from '../working.ts'
 
 /** The part and the works with one value changed, or the reasons why there is no such part. */

@@ -1,3 +1,4 @@
+import { bandAt } from '../band.ts'
 import type { Finding } from '../finding.ts'
 import { anglePerTenth } from '../handbook/port-window.ts'
 import type { OperationSize } from '../operation-size.ts'
@@ -69,7 +70,7 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
 /** Finished bore that the crown runs in, where it times a port. */
 function boreOf({ bore }: Part, timed: readonly TimedPort[]): Millimetre | undefined {
   const top = timed[0]?.planned.top
-  return top === undefined ? undefined : bore.find(({ from, to }) => top >= from && top < to.nominal)?.size.nominal
+  return top === undefined ? undefined : bandAt(bore, top)?.size.nominal
 }
 
 /** A port with the differences from the one that it is the mirror image of. */

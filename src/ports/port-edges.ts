@@ -1,3 +1,4 @@
+import { bandAt } from '../band.ts'
 import { fixed } from '../figures.ts'
 import { chordOf, spannedAngle } from '../handbook/port-window.ts'
 import type { Part, Port } from '../part/part.ts'
@@ -72,7 +73,7 @@ function strokeFault({ engine }: Part, port: Port, top: Millimetre): PortFault |
 
 /** Finished nominal radius at a depth; in a tapered band, that of the taper there. */
 function radiusAt({ bore }: Part, depth: Millimetre): Millimetre | undefined {
-  const band = bore.find(({ from, to }) => depth >= from && depth < to.nominal)
+  const band = bandAt(bore, depth)
   if (!band) return undefined
   const above = (band.to.nominal - depth) / (band.to.nominal - band.from)
   return (band.size.nominal - (band.taper ?? 0) * above) / 2

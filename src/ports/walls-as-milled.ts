@@ -1,3 +1,4 @@
+import { bandAt, overlap } from '../band.ts'
 import { fixed } from '../figures.ts'
 import type { Part } from '../part/part.ts'
 import type { AsMilled } from '../stock/stock.ts'
@@ -29,26 +30,24 @@ export function wallsAsMilled(
 ): Resolved<AsCut> & { faults: readonly PortFault[] } {
   const { top, bottom, frame, windows, radius } = design
   const middle = (top + bottom) / 2
-  const spanned = part.bore.filter(({ from, to }) => from < bottom && to.nominal > top)
+  const spanned = part.bore.filter(band => overlap(band, { from: top, to: bottom }))
   if (spanned.length > 1) {
     const message = `runs over the bores ${spanned.map(({ name }) => name).join(' and ')}`
     return { faults: [{ code: 'ports/two-bore-bands', message, hint: 'keep a port within one bore diameter' }] }
   }
-  const boreBand = part.bore.length > 1 ? asMilled.shape.bore.find(b => middle >= b.from && middle < b.to) : undefined
+  const boreBand = part.bore.length > 1 ? bandAt(asMilled.shape.bore, middle) : undefined
   const bore = (boreBand?.diameter ?? asMilled.boreDiameter) / 2
   const bands = asMilled.shape.outside
   const edge = Math.max(
     ...windows.flatMap(({ from, to }) => [from, to].map(a => Math.abs(radius * Math.sin(radians(a))))),
   )
-  const bandAt = (depth: Millimetre): (typeof bands)[number] | undefined =>
-    bands.find(({ from, to }) => depth >= from && depth < to)
   const centreOutside = (outside: Millimetre): Millimetre => {
     const l = radius * Math.sin(radians(design.heading))
     const b = frame.sin * Math.sqrt(radius ** 2 - l ** 2) - frame.cos * middle
     return -heightOn(frame, outside, { l, b })
   }
-  const first = bandAt(middle)
-  const band = first && bandAt(centreOutside(first.diameter / 2))
+  const first = bandAt(bands, middle)
+  const band = first && bandAt(bands, centreOutside(first.diameter / 2))
   if (!band || !(edge < band.diameter / 2)) {
     const message = `comes out of the outside ${band ? 'past its tangent' : 'beyond the ends of the part'}`
     return { faults: [{ code: 'ports/misses-outside', message, hint: 'draw a flatter or narrower port' }] }

@@ -231,13 +231,3 @@ export function growthsOf(
       : Math.max(outside[end], bore[end])
   return { outside, bore, face: { least: at('least'), nominal: at('nominal'), most: at('most') } }
 }
-
-/** The thinnest wall of the finished part. */
-export function thinnestWall({ outside, bore }: Pick<Part, 'outside' | 'bore'>): Millimetre {
-  const walls = outside.flatMap(out =>
-    bore
-      .filter(inner => inner.from < out.to.nominal - 1e-9 && out.from < inner.to.nominal - 1e-9)
-      .map(inner => (out.size.nominal - inner.size.nominal) / 2),
-  )
-  return walls.length > 0 ? Math.min(...walls) : Math.min(...outside.map(({ size }) => size.nominal / 2))
-}

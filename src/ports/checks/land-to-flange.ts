@@ -1,3 +1,4 @@
+import { bandAt } from '../../band.ts'
 import { fixed } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
 
@@ -12,7 +13,7 @@ export const landToFlange: PortCheck = {
     windows.flatMap(({ port, window }) => {
       const depths = window.outline.outside.map(({ depth }) => depth)
       const [high, low] = [Math.min(...depths), Math.max(...depths)]
-      const own = part.outside.find(({ from, to }) => (high + low) / 2 >= from && (high + low) / 2 <= to.nominal)
+      const own = bandAt(part.outside, (high + low) / 2)
       const larger = part.outside.filter(({ size }) => own !== undefined && size.nominal > own.size.nominal)
       return larger.flatMap(({ name, from, to }) => {
         const land = to.nominal <= high ? high - to.nominal : from - low

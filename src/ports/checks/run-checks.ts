@@ -1,8 +1,10 @@
+import { bandAt, nearestBandAt } from '../../band.ts'
 import type { Finding } from '../../finding.ts'
 import type { Part } from '../../part/part.ts'
 import type { Shop } from '../../shop/shop.ts'
 import type { AsMilled } from '../../stock/stock.ts'
 import { degrees, radians } from '../../units.ts'
+import { diameterOf } from '../../wall.ts'
 import type { GasExchange } from '../gas-exchange.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../port.ts'
 import { portFinding } from '../port-finding.ts'
@@ -59,7 +61,7 @@ function portedOf(part: Part, asMilled: AsMilled, ports: readonly CheckedPort[])
   const middle = (port: PlannedPort): number => (port.top + port.bottom) / 2
   const first = ports[0]
   const depth = first ? middle(first.planned) : 0
-  const bore = part.bore.find(({ from, to }) => depth >= from && depth < to.nominal) ?? part.bore[0]
+  const bore = nearestBandAt(part.bore, depth)
   return {
     part,
     ports,
@@ -75,9 +77,8 @@ function portedOf(part: Part, asMilled: AsMilled, ports: readonly CheckedPort[])
     ),
     radius: (bore?.size.nominal ?? 0) / 2,
     outside: port => {
-      const band = part.outside.find(({ from, to }) => middle(port) >= from && middle(port) < to.nominal)
-      const milled = asMilled.shape.outside.find(({ from, to }) => middle(port) >= from && middle(port) < to)
-      return (band?.size.nominal ?? milled?.diameter ?? 0) / 2
+      const band = bandAt(part.outside, middle(port)) ?? bandAt(asMilled.shape.outside, middle(port))
+      return band ? diameterOf(band) / 2 : 0
     },
   }
 }
