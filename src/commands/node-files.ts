@@ -13,7 +13,7 @@ import {
 } from 'node:fs'
 import { hostname } from 'node:os'
 import { dirname, join } from 'node:path'
-import { FileProblem } from './world.ts'
+import { FileProblem, type FileToWrite } from './world.ts'
 
 /** No part, shop or template is anywhere near this; a wrong file named by mistake may be. */
 const LARGEST_FILE = 16 * 1024 * 1024
@@ -98,30 +98,49 @@ const BEGINS = `.linerwright-${hostname()
   .replace(/[^A-Za-z0-9]/g, '')
   .slice(0, 24)}-`
 
-/** Written beside its name first and then renamed, so that a reader never meets half a file. */
-export function write(path: string, content: string | Uint8Array): void {
-  const folder = dirname(path)
+/** All are written beside their names first and then renamed, so that a reader never meets half a file or half a packet. */
+export function write(...files: readonly FileToWrite[]): void {
+  const begun: { readonly from: string; readonly path: string }[] = []
   try {
-    if (existsSync(path) && !statSync(path).isFile()) {
-      throw new FileProblem(`${path}: cannot be written: something other than a file is there`)
-    }
-    mkdirSync(folder, { recursive: true })
-    clearAway(folder)
-    listenForSignals()
-    const unfinished = join(folder, `${BEGINS}${process.pid}`)
-    UNFINISHED.add(unfinished)
-    try {
-      writeFileSync(unfinished, content)
-      renameSync(unfinished, path)
-    } catch (error) {
-      rmSync(unfinished, { force: true })
-      throw error
-    } finally {
-      UNFINISHED.delete(unfinished)
-    }
+    for (const { path, content } of files) attempt(path, () => begun.push({ from: beside(path, content), path }))
+    for (const { from, path } of begun) attempt(path, () => renameSync(from, path))
+  } finally {
+    for (const { from } of begun) discard(from)
+  }
+}
+
+function attempt(path: string, step: () => void): void {
+  try {
+    step()
   } catch (error) {
     throw fileProblem(path, 'written', error)
   }
+}
+
+/** The content in a file of its own in the same folder. */
+function beside(path: string, content: string | Uint8Array): string {
+  const folder = dirname(path)
+  // Renaming would put a file where a device or a folder was.
+  if (existsSync(path) && !statSync(path).isFile()) {
+    throw new FileProblem(`${path}: cannot be written: something other than a file is there`)
+  }
+  mkdirSync(folder, { recursive: true })
+  clearAway(folder)
+  listenForSignals()
+  const unfinished = join(folder, `${BEGINS}${process.pid}-${UNFINISHED.size}`)
+  UNFINISHED.add(unfinished)
+  try {
+    writeFileSync(unfinished, content)
+    return unfinished
+  } catch (error) {
+    discard(unfinished)
+    throw error
+  }
+}
+
+function discard(unfinished: string): void {
+  rmSync(unfinished, { force: true })
+  UNFINISHED.delete(unfinished)
 }
 
 const CLEARED = new Set<string>()
@@ -131,7 +150,7 @@ function clearAway(folder: string): void {
   if (CLEARED.has(folder)) return
   CLEARED.add(folder)
   for (const name of readdirSync(folder)) {
-    const number = name.startsWith(BEGINS) ? Number(name.slice(BEGINS.length)) : Number.NaN
+    const number = name.startsWith(BEGINS) ? Number(name.slice(BEGINS.length).split('-', 1)) : Number.NaN
     if (Number.isInteger(number) && !isRunning(number)) rmSync(join(folder, name), { force: true })
   }
 }

@@ -58,11 +58,11 @@ export function writeDocument(
     const found = world.exists(path) ? fingerprintIn(world.readBytes(path)) : plan.fingerprint
     if (found !== plan.fingerprint && !options.force) {
       throw new UsageProblem(
-        `${path} is there with fingerprint ${found ?? 'unknown'}, not ${plan.fingerprint}: the part, the shop or the program has changed; --force writes over it`,
+        `${path} is there with fingerprint ${found ?? 'unknown'}, not ${plan.fingerprint}: the part, the shop, the batch, its quantity or date or the program is another; --force writes over it`,
       )
     }
   }
-  for (const { path, content } of files) world.write(path, content)
+  world.write(...files)
   return files.map(({ path }) => path)
 }
 

@@ -10,7 +10,7 @@ import { planFile } from './plan-file.ts'
 import { ports } from './ports.ts'
 import { reportBeside } from './report.ts'
 import { show } from './show.ts'
-import { STATUS, type World } from './world.ts'
+import { type FileToWrite, STATUS, type World } from './world.ts'
 
 /** The ports on the terminal; with `--nc` and `--svg` as programs and drawings in files instead. */
 export async function portsCommand(file: string, options: Options, world: World): Promise<number> {
@@ -26,17 +26,15 @@ export async function portsCommand(file: string, options: Options, world: World)
     ...(options.nc === undefined ? [] : await programs(plan, loaded.shop, options.nc)),
     ...(options.svg === undefined ? [] : await drawings(plan, options.svg, options.units, world)),
   ]
-  for (const { path, text } of files) world.write(path, text)
+  world.write(...files)
   const written = files.map(({ path }) => path)
   world.out(options.json ? jsonText({ file, written }) : written.map(path => `${path}\n`).join(''))
   return STATUS.fine
 }
 
-type TextFile = { readonly path: string; readonly text: string }
-
-async function programs(plan: Plan, shop: Shop, folder: string): Promise<readonly TextFile[]> {
+async function programs(plan: Plan, shop: Shop, folder: string): Promise<readonly FileToWrite[]> {
   const { ncPrograms } = await import('../nc/nc-programs.ts')
-  return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, inFileName(name)), text }))
+  return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, inFileName(name)), content: text }))
 }
 
 const OF_PORTS: ReadonlySet<string> = new Set([
@@ -49,7 +47,7 @@ const OF_PORTS: ReadonlySet<string> = new Set([
   'areas',
 ])
 
-async function drawings(plan: Plan, folder: string, units: Units, world: World): Promise<readonly TextFile[]> {
+async function drawings(plan: Plan, folder: string, units: Units, world: World): Promise<readonly FileToWrite[]> {
   const [{ drawPictures }, { pictureSvg }, { typefaceOf }] = await Promise.all([
     import('../pictures/draw-pictures.ts'),
     import('../pictures/picture-svg.ts'),
@@ -60,6 +58,6 @@ async function drawings(plan: Plan, folder: string, units: Units, world: World):
     .filter(([name]) => OF_PORTS.has(name) || name.startsWith('fixture'))
     .map(([name, picture]) => ({
       path: join(folder, `${inFileName(plan.part.number)}-${inFileName(plan.part.revision)}-${name}.svg`),
-      text: pictureSvg(picture, { trueSize: name.endsWith('true-size') }),
+      content: pictureSvg(picture, { trueSize: name.endsWith('true-size') }),
     }))
 }

@@ -70,7 +70,7 @@ async function drawing(
     units,
   )
   const file = join(folder, `${[part.number, part.revision, path].map(inFileName).join('-')}.svg`)
-  world.write(file, pictureSvg(picture))
+  world.write({ path: file, content: pictureSvg(picture) })
   return file
 }
 

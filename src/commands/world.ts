@@ -1,5 +1,7 @@
 import { Refusal } from '../refusal.ts'
 
+export type FileToWrite = { readonly path: string; readonly content: string | Uint8Array }
+
 /** Everything a command may touch. Tests pass a plain object. */
 export type World = {
   /** Text of a file; a `FileProblem` is thrown when it cannot be read. */
@@ -8,8 +10,8 @@ export type World = {
   /** Names of the files in a folder. */
   readonly list: (folder: string) => readonly string[]
   readonly exists: (path: string) => boolean
-  /** Whole or not at all: the file is complete under its name, or it is not there. */
-  readonly write: (path: string, content: string | Uint8Array) => void
+  /** Whole or not at all: the files are complete under their names, or none of them is there. */
+  readonly write: (...files: readonly FileToWrite[]) => void
   readonly out: (text: string) => void
   readonly err: (text: string) => void
   /** YYYY-MM-DD. */

@@ -39,7 +39,7 @@ describe('the built command and the disk', () => {
     built('new', 'pin', join(folder, 'one.yaml'))
     const { pid } = spawnSync(process.execPath, ['--version'])
     const host = spawnSync(process.execPath, ['-p', 'os.hostname()'], { encoding: 'utf8' }).stdout.trim()
-    const left = `.linerwright-${host.replace(/[^A-Za-z0-9]/g, '').slice(0, 24)}-${pid}`
+    const left = `.linerwright-${host.replace(/[^A-Za-z0-9]/g, '').slice(0, 24)}-${pid}-0`
     writeFileSync(join(folder, left), 'half')
     writeFileSync(join(folder, '.linerwright-elsewhere-1'), 'of another machine')
     built('new', 'pin', join(folder, 'two.yaml'))

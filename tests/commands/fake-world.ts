@@ -33,7 +33,9 @@ export function desk(given: Readonly<Record<string, string>> = {}): Desk {
         ? readdirSync(folder)
         : [...files.keys()].filter(name => name.startsWith(`${folder}/`)).map(name => name.slice(folder.length + 1)),
     exists: path => files.has(path),
-    write: (path, content) => void files.set(path, content),
+    write: (...written) => {
+      for (const { path, content } of written) files.set(path, content)
+    },
     out: text => {
       out += text
     },
