@@ -1,4 +1,5 @@
-// What goes into dist/: the command, split so that `stock` never loads the PDF writer.
+// What goes into dist/: the command and the library, split so that `stock` never loads the PDF writer; and the planning half
+// of the library in one file that needs no Node.
 import { readFileSync } from 'node:fs'
 import { build } from 'esbuild'
 import { validatorsAhead } from './validators.mjs'
@@ -23,7 +24,7 @@ export async function bundleAll({ write }) {
   const program = await build({
     ...COMMON,
     write,
-    entryPoints: ['src/main.ts'],
+    entryPoints: ['src/main.ts', 'src/index.ts', 'src/node.ts'],
     splitting: true,
     platform: 'node',
     target: 'node20',
@@ -32,5 +33,12 @@ export async function bundleAll({ write }) {
       js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
     },
   })
-  return Object.keys(program.metafile.inputs)
+  const browser = await build({
+    ...COMMON,
+    write,
+    entryPoints: ['src/browser.ts'],
+    platform: 'browser',
+    target: 'es2023',
+  })
+  return [program, browser].flatMap(({ metafile }) => Object.keys(metafile.inputs))
 }

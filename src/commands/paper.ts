@@ -2,40 +2,20 @@ import { join } from 'node:path'
 import type { Plan } from '../plan/plan.ts'
 import type { PacketOptions } from '../sheets/packet.ts'
 import type { Printed } from '../sheets/print-document.ts'
-import { openTypeface, type Typeface } from '../sheets/typeface.ts'
 import { inFileName } from './file-name.ts'
 import type { Options } from './options.ts'
+import { paperFiles } from './paper-files.ts'
 import { UsageProblem, type World } from './world.ts'
 
 /** Templates, typeface and the wishes of the command line, ready for the sheets. */
 export function paperOptions(options: Options, world: World): PacketOptions {
-  const { format, paper, units } = options
+  const { format, paper, units, templates } = options
   return {
-    templates: templatesOf(options, world),
-    typeface: typefaceOf(world),
+    ...paperFiles(world, templates),
     formats: { pdf: format !== 'html', html: format !== 'pdf' },
     paper,
     units,
   }
-}
-
-/** The one typeface of our paper, from the package's own font files. */
-export const typefaceOf = (world: World): Typeface =>
-  openTypeface({
-    regular: world.readBytes(world.asset('fonts/DejaVuSansCondensed.ttf')),
-    bold: world.readBytes(world.asset('fonts/DejaVuSansCondensed-Bold.ttf')),
-  })
-
-/** Our own templates, each replaced by the works' one of the same name. */
-function templatesOf({ templates: own }: Options, world: World): ReadonlyMap<string, string> {
-  const ours = world.asset('templates')
-  const texts = [ours, ...(own === undefined ? [] : [own])].flatMap(folder =>
-    world
-      .list(folder)
-      .filter(name => name.endsWith('.hbs'))
-      .map(name => [name.slice(0, -'.hbs'.length), world.readText(join(folder, name))] as const),
-  )
-  return new Map(texts)
 }
 
 /** `OX-098-21-B-batch-2631`, and what else the document is; letters that a file name cannot have become dashes. */

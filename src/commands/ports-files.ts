@@ -51,7 +51,7 @@ async function drawings(plan: Plan, folder: string, units: Units, world: World):
   const [{ drawPictures }, { pictureSvg }, { typefaceOf }] = await Promise.all([
     import('../pictures/draw-pictures.ts'),
     import('../pictures/picture-svg.ts'),
-    import('./paper.ts'),
+    import('./paper-files.ts'),
   ])
   const pictures = [...drawPictures(plan, typefaceOf(world).measure, units)]
   return pictures

@@ -60,7 +60,7 @@ async function drawing(
   const [{ drawSweep }, { pictureSvg }, { typefaceOf }] = await Promise.all([
     import('../pictures/sweep-chart.ts'),
     import('../pictures/picture-svg.ts'),
-    import('./paper.ts'),
+    import('./paper-files.ts'),
   ])
   const picture = drawSweep(
     swept,

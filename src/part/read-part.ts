@@ -24,7 +24,8 @@ export function readPart(text: string, file: string): ReadPart {
   return source ? partFrom(source) : { findings: byPlace(findings) }
 }
 
-/** The same of a file that has been read as YAML. */
+/** The same of a file that has been read as YAML.
+ * @internal */
 export function partFrom(source: YamlSource): ReadPart {
   const document = openDocument(source, validatePart)
   const part = partOf(document.root, source.places, source.file)

@@ -23,7 +23,8 @@ export function readShop(text: string, file: string): ReadShop {
   return source ? shopFrom(source) : { findings }
 }
 
-/** The same of a file that has been read as YAML. */
+/** The same of a file that has been read as YAML.
+ * @internal */
 export function shopFrom(source: YamlSource): ReadShop {
   const { root, findings } = openDocument(source, validateShop)
   const built = BUILT_IN_SHOP

@@ -7,6 +7,7 @@ import { milledShape } from './finished-part.ts'
 import { drawFixture } from './fixture-elevation.ts'
 import { drawHardnessCurve } from './hardness-curve.ts'
 import { drawLifeStrip } from './life-strip.ts'
+import { measureText } from './measure-text.ts'
 import { drawOperation, type Room } from './operation-drawing.ts'
 import { type Measure, onPaper, type Picture } from './picture.ts'
 import { drawPlanView } from './plan-view.ts'
@@ -30,8 +31,15 @@ const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
 
 type Named = readonly [string, Picture]
 
-/** Every picture of the packet by name, each drawn from the Plan alone, its lengths in the units of the sheets around it. */
-export function drawPictures(plan: Plan, measure: Measure, units: Units = 'mm'): ReadonlyMap<string, Picture> {
+/**
+ * Every picture of the packet by name, each drawn from the Plan alone, its lengths in the units of the sheets around it.
+ * `measure` says how wide a text is, where the typeface is not that of our paper.
+ */
+export function drawPictures(
+  plan: Plan,
+  measure: Measure = measureText,
+  units: Units = 'mm',
+): ReadonlyMap<string, Picture> {
   return new Map<string, Picture>([
     ...plan.operations.flatMap((operation): readonly Named[] => [
       [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],

@@ -10,9 +10,12 @@ export type Typeface = {
   readonly measure: Measure
   /** Throws on a character that would print as an empty box. */
   readonly guard: (text: string) => void
+  /** For the writer of PDF alone.
+   * @internal */
   readonly faces: { readonly regular: Font; readonly bold: Font }
 }
 
+/** Opens the typeface from the bytes of its two faces. */
 export function openTypeface(fonts: Fonts): Typeface {
   const faces = { regular: faceOf(fonts.regular), bold: faceOf(fonts.bold) }
   const known = { regular: new Map<string, number>(), bold: new Map<string, number>() }

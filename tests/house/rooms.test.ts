@@ -13,8 +13,8 @@ type Room = {
 }
 
 const ROOMS: ReadonlyMap<string, Room> = new Map(table.rooms.map(row => [row.room, row]))
-/** Above every room: the library's face and the command. */
-const DOORS = new Set(['index.ts', 'main.ts'])
+/** Above every room: the library's three faces and the command. */
+const DOORS = new Set(['index.ts', 'browser.ts', 'node.ts', 'main.ts'])
 
 /** What an import breaks of the table, or nothing. */
 function against({ file, target, typeOnly }: Import): string | undefined {
