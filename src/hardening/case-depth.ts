@@ -1,6 +1,6 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-limits.ts'
+import { DEEPEST_CASE, LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-limits.ts'
 import { DEPTH_TOLERANCE_SOURCE, type DepthTerm, upperTolerance } from '../handbook/case-tolerance.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
 import { DEPTH_DEFINITIONS, type HardeningWindow } from '../handbook/hardening-processes.ts'
@@ -11,17 +11,13 @@ import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import { caseFinding } from './case-finding.ts'
+import { DEPTH_STEP } from './case-limit.ts'
 
 export type OrderedDepth = {
   readonly asked: Millimetre
   readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
   readonly findings: readonly Finding[]
 }
-
-/** Depths are ordered in steps of this. */
-const STEP = 0.05
-/** Deeper than any supplier's range, mm. */
-const DEEPEST = { NHD: 1, CHD: 2.5, SHD: 5 } as const
 
 /**
  * Depth to order: the depth asked is left, the hardness asked is held by the expected model, and no more than half of the
@@ -60,17 +56,17 @@ export function orderedDepth(
     }
   }
   const deciding = reasons.reduce((deepest, reason) => (reason.depth > deepest.depth ? reason : deepest))
-  const least = Math.round(Math.ceil(deciding.depth / STEP - 1e-6)) * STEP
-  const rounded = Math.max(STEP, Number(least.toFixed(2)))
-  if (rounded > DEEPEST[window.term]) {
+  const least = Math.round(Math.ceil(deciding.depth / DEPTH_STEP - 1e-6)) * DEPTH_STEP
+  const rounded = Math.max(DEPTH_STEP, Number(least.toFixed(2)))
+  if (rounded > DEEPEST_CASE[window.term].depth) {
     return {
       refused: caseFinding(
         part,
         'error',
         'case/too-deep',
         '/hardening/depth',
-        `${fixed(s, 3)} mm off at the worst place needs a case of ${fixed(rounded, 2)} mm (${deciding.why}); ${window.process} is ordered to ${DEEPEST[window.term]} mm at most`,
-        'take off less after hardening, ask for less depth or hardness, or choose a steel that nitrides harder',
+        `${fixed(s, 3)} mm off at the worst place needs a case of ${fixed(rounded, 2)} mm (${deciding.why}); ${window.process} is ordered to ${DEEPEST_CASE[window.term].depth} mm at most`,
+        `take off less after hardening, or ask for less depth or hardness${window.term === 'NHD' ? ', or choose a steel that nitrides harder' : ''}`,
       ),
     }
   }
@@ -78,7 +74,7 @@ export function orderedDepth(
   notebook.note({
     ...about,
     symbol: 'N_order',
-    meaning: `depth ordered, decided by ${deciding.why}, rounded up to ${STEP}`,
+    meaning: `depth ordered, decided by ${deciding.why}, rounded up to ${DEPTH_STEP}`,
     value: rounded,
     unit: 'mm',
     expression: `max(${reasons.map(({ depth }) => fixed(depth, 4)).join(', ')}), +${upper} -0`,

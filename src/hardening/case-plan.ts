@@ -10,6 +10,8 @@ export type CasePlan = {
   /** At the worst place, after finishing. */
   readonly left: { readonly least: Millimetre; readonly most: Millimetre }
   readonly asked: Millimetre
+  /** The deepest that may be ordered: what comes off is judged on no deeper case. */
+  readonly limit: CaseLimit
   readonly definition: string
   readonly time: {
     readonly least: Hour
@@ -38,6 +40,16 @@ export type CasePlan = {
   /** At the finished surface where least, middle and most come off. */
   readonly hardnessAfter?: readonly HardnessAfter[]
   readonly order?: CaseOrder
+}
+
+export type CaseLimit = {
+  /** Least figure of the deepest order. */
+  readonly least: Millimetre
+  /** Which limit is met first. */
+  readonly by: 'process' | 'wall'
+  /** With its numbers: `gas nitriding is ordered to 1 mm at most`. */
+  readonly because: string
+  readonly source: string
 }
 
 /** What the hardener must know besides the case itself. */

@@ -1,12 +1,13 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { BRIDGE_LIMITS, WALL_LIMIT_SOURCE, WALL_WARNING, wallLimit } from '../handbook/case-limits.ts'
+import { BRIDGE_LIMITS, WALL_WARNING } from '../handbook/case-limits.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import { WALL_IN_DEPTHS } from '../handbook/induction.ts'
 import type { Part } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { caseFinding } from './case-finding.ts'
+import { type WallRoom, wallRoom } from './case-limit.ts'
 import { boreOf, treatedSides } from './case-surfaces.ts'
 
 type Ordered = { readonly least: Millimetre; readonly most: Millimetre }
@@ -19,33 +20,41 @@ export function roomFindings(
   wall: Millimetre,
   ordered: Ordered,
 ): readonly Finding[] {
-  if (term === 'SHD') return hardenedThrough(part, wall, ordered)
-  return [...wallFindings(notebook, part, wall, ordered), ...bridgeFindings(part, ordered)]
+  const room = wallRoom(part, term, wall)
+  if (term === 'SHD') return hardenedThrough(part, wall, room, ordered)
+  return [...wallFindings(notebook, part, wall, room, ordered), ...bridgeFindings(part, ordered)]
 }
 
-function hardenedThrough(part: Part, wall: Millimetre, { most }: Ordered): readonly Finding[] {
-  const needed = WALL_IN_DEPTHS * most
-  if (!boreOf(part) || wall >= needed) return []
+function hardenedThrough(
+  part: Part,
+  wall: Millimetre,
+  room: WallRoom | undefined,
+  { most }: Ordered,
+): readonly Finding[] {
+  if (!room || most <= room.most) return []
   return [
     caseFinding(
       part,
       'error',
       'case/wall-eaten',
       '/hardening/depth',
-      `the wall of ${fixed(wall, 2)} mm is under ${WALL_IN_DEPTHS} times the depth, ${fixed(needed, 2)} mm: induction hardens it through`,
+      `the wall of ${fixed(wall, 2)} mm is under ${WALL_IN_DEPTHS} times the depth, ${fixed(WALL_IN_DEPTHS * most, 2)} mm: induction hardens it through`,
       'ask for less depth, or choose nitriding',
     ),
   ]
 }
 
-function wallFindings(notebook: Notebook, part: Part, wall: Millimetre, { most }: Ordered): readonly Finding[] {
-  if (!boreOf(part)) return []
-  const { outside, bore } = treatedSides(part)
-  const sides = Number(outside) + Number(bore)
-  if (sides === 0) return []
-  const share = wallLimit(wall)
+function wallFindings(
+  notebook: Notebook,
+  part: Part,
+  wall: Millimetre,
+  room: WallRoom | undefined,
+  { most }: Ordered,
+): readonly Finding[] {
+  const treated = treatedSides(part)
+  if (!boreOf(part) || !(treated.outside || treated.bore)) return []
   const path = '/hardening/depth'
-  if (share === undefined) {
+  if (!room) {
     return [
       caseFinding(
         part,
@@ -57,16 +66,16 @@ function wallFindings(notebook: Notebook, part: Part, wall: Millimetre, { most }
       ),
     ]
   }
+  const { sides, together: limit, expression, source } = room
   const taken = sides * most
-  const limit = share * wall
   notebook.note({
     about: 'case',
     symbol: 'N_wall',
-    meaning: 'case on both sides together, most, that the wall bears',
+    meaning: `case ${sides === 2 ? 'on both sides together' : 'on one side'}, most, that the wall bears`,
     value: limit,
     unit: 'mm',
-    expression: `${share} * ${Number(wall.toPrecision(8))}`,
-    source: WALL_LIMIT_SOURCE,
+    expression,
+    source,
   })
   if (taken <= WALL_WARNING * limit) return []
   const over = taken > limit

@@ -14,9 +14,10 @@ import { orderedDepth } from './case-depth.ts'
 import { caseFigures, caseTemperature } from './case-figures.ts'
 import { caseFinding } from './case-finding.ts'
 import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
+import { caseLimit } from './case-limit.ts'
 import { caseOrder } from './case-order.ts'
 import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
-import type { CasePlan, HardnessAfter } from './case-plan.ts'
+import type { CaseLimit, CasePlan, HardnessAfter } from './case-plan.ts'
 import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
 import { treatedSides } from './case-surfaces.ts'
@@ -33,6 +34,8 @@ export type Removal = Spread & {
 export type PlannedCase = {
   /** Absent where a figure is missing or the process is refused: the findings say which. */
   readonly case?: CasePlan
+  /** The deepest case that may be ordered, where the process is one that is planned. */
+  readonly limit?: CaseLimit
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
 }
@@ -69,16 +72,18 @@ export function planCase(
 ): PlannedCase {
   const notebook = openNotebook()
   // Written out only when read: the stock is settled by trial, and most trials go nowhere.
-  const outcome = (planned: Omit<PlannedCase, 'workings'>): PlannedCase => ({
+  const { hardening } = part
+  const window = hardening && hardeningWindow(hardening.process)
+  const limit = window && caseLimit(part, window.process, window.term, wall)
+  const outcome = (planned: Omit<PlannedCase, 'workings' | 'limit'>): PlannedCase => ({
     ...planned,
+    ...(limit && { limit }),
     get workings() {
       return notebook.workings
     },
   })
-  const { hardening } = part
   if (!hardening) return outcome({ findings: [] })
-  const window = hardeningWindow(hardening.process)
-  if (!window) return outcome({ findings: [notPlanned(part)] })
+  if (!window || !limit) return outcome({ findings: [notPlanned(part)] })
 
   const temperature = caseTemperature(part, shop, window)
   const before = [
@@ -115,6 +120,7 @@ export function planCase(
       growth: growthIn(notebook, part, shop, ordered, wall),
       left,
       asked,
+      limit,
       definition: DEPTH_DEFINITIONS[window.term],
       time,
       temperature,

@@ -1,6 +1,5 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { wallLimit } from '../handbook/case-limits.ts'
 import { LAPPING } from '../handbook/lapping.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import { type Part, placeOf } from '../part/part.ts'
@@ -20,15 +19,12 @@ export type Judged = { readonly entries: readonly StockEntry[]; readonly finding
 /** Every finish with its margins, and a finding wherever one of them is short. */
 export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, settled: SettledStock): Judged {
   const asked = settled.planned.case?.asked ?? part.hardening?.depth?.least ?? 0
-  const deepest = deepestCase(settled)
   const judged = settled.chains.map(solved => {
     const cuts = cutsOf(notebook, solved)
     const { chain } = solved
     if (cuts.length === 0) return { entries: [], findings: turnedFindings(part, solved) }
     const margin = chain.cased ? caseMarginOf(notebook, settled.orderedLeast, cuts, asked) : undefined
-    // An order deeper than the wall bears is no order.
-    const held = margin === undefined ? undefined : Math.min(margin, deepest - removalOf(cuts).most - asked)
-    const window = { part, solved, settled, asked, deepest, step }
+    const window = { part, solved, settled, asked, step }
     const entries = cuts.map((cut): StockEntry => {
       const { cleanUp, ...rest } = cut
       const hardness = chain.cased ? hardnessAt(settled.planned.case, nominalThrough(cuts, cut)) : undefined
@@ -36,12 +32,12 @@ export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, set
         ...rest,
         margin: { cleanUp, ...(margin !== undefined && { case: margin }) },
         ...(hardness !== undefined && { hardnessAtFinish: hardness }),
-        verdict: verdictOf(cleanUp, held, serves(window)),
+        verdict: verdictOf(cleanUp, margin, serves(window)),
       }
     })
     return {
       entries,
-      findings: entries.flatMap((entry, index) => stockFindings(window, entry, index, held)),
+      findings: entries.flatMap((entry, index) => stockFindings(window, entry, index, margin)),
     }
   })
   return { entries: judged.flatMap(({ entries }) => entries), findings: judged.flatMap(({ findings }) => findings) }
@@ -52,7 +48,6 @@ type Window = {
   readonly solved: SolvedChain
   readonly settled: SettledStock
   readonly asked: Millimetre
-  readonly deepest: Millimetre
   readonly step: Millimetre
 }
 
@@ -77,23 +72,12 @@ function leastRemoval({ part, solved, settled }: Window): Millimetre {
 
 /** Whether any figure cleans up and keeps the case. */
 function serves(window: Window): boolean {
-  const { solved, asked, deepest } = window
-  if (!solved.chain.cased) return true
-  return deepest - leastRemoval(window) - asked >= ENOUGH
+  return !window.solved.chain.cased || shortOfLimit(window) <= -ENOUGH
 }
 
-/** A case may be ordered this deep when the wall bears it. */
-const DEEPEST_ORDER = 1
-
-/** The deepest case, least figure, that keeps a core in the wall. */
-export function deepestCase({ planned, wall }: SettledStock): Millimetre {
-  const share = wallLimit(wall)
-  const order = planned.case
-  if (!order || share === undefined) return DEEPEST_ORDER
-  const sides = Number(order.treated?.outside ?? true) + Number(order.treated?.bore ?? true)
-  const band = order.ordered.most - order.ordered.least
-  return Math.min(DEEPEST_ORDER, (share * wall) / Math.max(1, sides) - band)
-}
+/** What the deepest order is short of, where the least is taken that cleans up. A process that is not planned has no limit. */
+const shortOfLimit = (window: Window): Millimetre =>
+  leastRemoval(window) + window.asked - (window.settled.planned.limit?.least ?? Number.POSITIVE_INFINITY)
 
 function stockFindings(
   window: Window,
@@ -110,6 +94,8 @@ function stockFindings(
   const where = `${chain.surface}, ${finish.operation.name.toLowerCase()}`
   const unit = chain.kind === 'face' ? 2 : 1
   const findings: Finding[] = []
+  const { limit } = settled.planned
+  const atLimit = limit !== undefined && settled.orderedLeast > limit.least - 1e-9
   const short = -entry.margin.cleanUp
   const growth = growthsOf(SCRATCH, part, settled.growth)[chain.kind]
   const enough = roundedUp(stockThatCleansUp(SCRATCH, chain, index, growth), stepOf(chain, step, index)) / unit
@@ -120,9 +106,9 @@ function stockFindings(
           {
             severity: 'error',
             code: 'stock/impossible',
-            message: `${chain.surface}: no stock both cleans up and keeps ${fixed(window.asked, 2)} mm of case: the least that cleans up takes up to ${fixed(leastRemoval(window), 3)} mm per side`,
+            message: `${chain.surface}: no stock both cleans up and keeps ${fixed(window.asked, 2)} mm of case; the least that cleans up takes up to ${fixed(leastRemoval(window), 3)} mm per side${limit ? `, and no order may be deeper than ${fixed(limit.least, 2)} mm: ${limit.because}` : ''}`,
             at,
-            hint: whatWouldServe(chain, leastRemoval(window) + window.asked - window.deepest),
+            hint: whatWouldServe(chain, shortOfLimit(window)),
           },
         ]
   }
@@ -140,7 +126,7 @@ function stockFindings(
     findings.push({
       severity: 'error',
       code: 'stock/deep',
-      message: `${chain.surface}: up to ${fixed(removalOf(cutsOf(SCRATCH, solved)).most, 3)} mm per side comes off; with ${fixed(window.asked, 2)} mm asked the case would have to be ${fixed(-held, 3)} mm deeper than can be had`,
+      message: `${chain.surface}: up to ${fixed(removalOf(cutsOf(SCRATCH, solved)).most, 3)} mm per side comes off; with ${fixed(window.asked, 2)} mm asked the case would have to be ${fixed(-held, 3)} mm deeper than ${atLimit ? `can be had: ${limit.because}` : `the ${fixed(settled.orderedLeast, 2)} mm ordered`}`,
       at,
       hint: `leave ${fixed(Math.max(0, less), 2)} mm or less (stock.${finish.stockKey})`,
     })

@@ -17,13 +17,11 @@ export type SettledStock = {
   readonly growth: Growth
   readonly faceGrowth: Spread
   readonly planned: PlannedCase
-  /** Case as ordered, or the deepest that can be when what is wanted cannot. */
+  /** Depth that every margin is judged on: the case as ordered, or the deepest that may be where more is wanted. */
   readonly orderedLeast: Millimetre
   readonly wall: Millimetre
 }
 
-/** Nothing is planned deeper: the case is refused beyond it. */
-const DEEPEST = 1
 /** Above this a nitrided surface burns and cracks in grinding, on diameter. Source: common practice, no source. */
 export const HEAVY_STOCK = 0.25
 const ROUNDS = 20
@@ -129,7 +127,7 @@ function evaluate(
   const removal = removals(chains, cuts)
   const planned = planCase(part, shop, removal, wall, orderedFor)
   const wanted = Math.max(0, ...(orderedFor ?? removal).map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
-  const orderedLeast = planned.case?.ordered.least ?? Math.min(DEEPEST, wanted)
+  const orderedLeast = Math.min(planned.limit?.least ?? wanted, planned.case?.ordered.least ?? wanted)
   return {
     chains: solved,
     growth: planned.case?.growth ?? growthFor(part, shop, orderedLeast, wall),
@@ -175,7 +173,8 @@ function balanced(
   least: ChosenStock,
   wall: Millimetre,
 ): ChosenStock {
-  const { case: order } = least.planned
+  const { planned, orderedLeast } = least
+  const { case: order } = planned
   if (!order) return least
   const { asked } = order
   const deepest = Math.max(0, ...least.cuts.map(cuts => removalOf(cuts).most))
@@ -186,7 +185,7 @@ function balanced(
       const first = cuts[0]
       if (!chain.cased || !first) return stocks
       const step = stepOf(chain, shop.habits.stockStep)
-      const spare = order.ordered.least - removalOf(cuts).most - asked - first.cleanUp
+      const spare = orderedLeast - removalOf(cuts).most - asked - first.cleanUp
       const steps = Math.min(
         spare / step,
         (2 * room(chain, cuts)) / step,
@@ -198,7 +197,7 @@ function balanced(
     })
   // First all the room that the order has; where that would order deeper, only up to what is taken most already.
   const rooms = [
-    (_: FinishChain, cuts: readonly Cut[]) => order.ordered.least - asked - removalOf(cuts).most,
+    (_: FinishChain, cuts: readonly Cut[]) => orderedLeast - asked - removalOf(cuts).most,
     (_: FinishChain, cuts: readonly Cut[]) => deepest - removalOf(cuts).most,
   ]
   for (const room of rooms) {

@@ -51,7 +51,13 @@ describe('limits of case in the wall (ISO 18669 limits of pins; for liners an es
     [5.01, 0.35],
     [40, 0.35],
   ])('%d mm: %d of the wall', (wall, share) => {
-    expect(wallLimit(wall)).toBe(share)
+    expect(wallLimit(wall)?.share).toBe(share)
+  })
+  it('lets a thicker wall bear no less than a thinner one', () => {
+    const bears = (wall: number) => Math.max((wallLimit(wall)?.share ?? 0) * wall, wallLimit(wall)?.notUnder ?? 0)
+    for (let wall = 1.5; wall < 12; wall += 0.01) expect(bears(wall + 0.01)).toBeGreaterThanOrEqual(bears(wall) - 1e-9)
+    // The source's rows alone would fall from 2.5 mm in a wall of 5 to 2.1 in one of 6.
+    expect([bears(3), bears(3.5), bears(5), bears(6)]).toEqual([1.95, 1.95, 2.5, 2.5].map(c => expect.closeTo(c, 9)))
   })
   it('has no rule under 1.5 mm', () => {
     expect(wallLimit(1.49)).toBeUndefined()

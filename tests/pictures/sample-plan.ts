@@ -154,6 +154,7 @@ export const SAMPLE_PLAN: Plan = {
     },
     left: { least: 0.23, most: 0.44 },
     asked: 0.2,
+    limit: { least: 0.75, by: 'wall', because: 'the wall bears no more', source: 'invented' },
     definition: 'NHD to core hardness + 50 HV',
     time: { least: 40, nominal: 55, most: 70 },
     temperature: 520,

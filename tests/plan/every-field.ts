@@ -125,6 +125,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     profile: [{ depth: 0, ...BAND }],
     testLoad: 'HV0.5',
     treated: { outside: true, bore: true },
+    limit: { least: 0.75, by: 'wall', because: 'the wall bears it', source: 'table' },
     limitHardness: 370,
     hardnessAfter: [{ surface: 'seat', least: BAND, nominal: BAND, most: BAND }],
     order: {

@@ -127,6 +127,10 @@ export function caseOrder(
       what: 'Depth to order',
       value: `${length(ordered.ordered.least, 2)} to ${length(ordered.ordered.most, 2)} ${unit}, ${ordered.definition}`,
     },
+    {
+      what: 'Deepest that may be ordered',
+      value: `${length(ordered.limit.least, 2)} ${unit}, least: ${ordered.limit.because}`,
+    },
     { what: 'Depth asked for after finishing', value: `not under ${length(ordered.asked, 2)} ${unit}` },
     {
       what: 'Depth left at the worst place',
