@@ -3,14 +3,21 @@ import type { World } from './world.ts'
 
 const COLOUR: Readonly<Record<Severity, string>> = { error: '31', warning: '33', note: '36' }
 
+/** Nobody reads more at a terminal; `--json` has them all. */
+const MOST = 200
+
 /** Findings as they are printed, the severity coloured where the terminal shows colour. */
 export function listed(findings: readonly Finding[], colour: boolean): string {
+  const rest = findings.length - MOST
+  const more = rest > 0 ? [`… and ${rest} more; --json has them all`] : []
   return findings
+    .slice(0, MOST)
     .map(finding => {
       const text = printed(finding)
       const word = `  ${finding.severity}  `
       return colour ? text.replace(word, `  \u001b[${COLOUR[finding.severity]}m${finding.severity}\u001b[0m  `) : text
     })
+    .concat(more)
     .map(text => `${text}\n`)
     .join('')
 }

@@ -15,13 +15,14 @@ export type SizeContext = {
   readonly written?: string
 }
 
-const UNSIGNED = String.raw`(?:\d+\.?\d*|\.\d+)`
-const UNIT = String.raw`(?:\s*(mm|inch|in|"|deg|°|µm|um)(?![A-Za-z0-9]))?`
-const NOMINAL = new RegExp(`^[⌀Øø]?\\s*(${UNSIGNED})${UNIT}\\s*(.*)$`)
-const SYMMETRIC = new RegExp(`^±\\s*(${UNSIGNED})${UNIT}$`)
-const TWO_SIDED = new RegExp(`^([+-]?)\\s*(${UNSIGNED})\\s*/?\\s*([+-]?)\\s*(${UNSIGNED})${UNIT}$`)
-const ONE_SIDED = new RegExp(`^[+-]\\s*${UNSIGNED}${UNIT}$`)
-const FIT = /^([A-Za-z]+)\s*(\d+)$/
+// Every text has one way to be read: no repetition meets another of the same letters, so reading takes as long as the text.
+const UNSIGNED = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`
+const UNIT = `(?: ?(mm|inch|in|"|deg|°|µm|um)(?![A-Za-z0-9]))?`
+const NOMINAL = new RegExp(`^[⌀Øø]? ?(${UNSIGNED})${UNIT} ?(.*)$`)
+const SYMMETRIC = new RegExp(`^± ?(${UNSIGNED})${UNIT}$`)
+const TWO_SIDED = new RegExp(`^([+-]?) ?(${UNSIGNED})(?: ?/ ?| |(?=[+-]))([+-]?) ?(${UNSIGNED})${UNIT}$`)
+const ONE_SIDED = new RegExp(`^[+-] ?${UNSIGNED}${UNIT}$`)
+const FIT = /^([A-Za-z]+) ?(\d+)$/
 
 const WANTED = 'a size such as 48 H6, 92 ±0.05, 12 +0.1/-0 or 3.5'
 const IN_MILLIMETRES: Readonly<Record<string, number>> = { mm: 1, in: 25.4, inch: 25.4, '"': 25.4 }

@@ -51,16 +51,21 @@ export type Range = {
   readonly upTo?: number
 }
 
-const NUMBER_AND_UNIT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/
+const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?) ?(.*)$/
 
-/** One spelling for the signs that come in several: minus, plus-or-minus, micro, inch. */
+/** One spelling for the signs that come in several, minus, plus-or-minus, micro, inch, and one space where there are several. */
 export const plainSigns = (text: string): string =>
   text
     .trim()
+    .replace(/\s+/g, ' ')
     .replace(/[−–]/g, '-')
     .replace(/\+\/?-/g, '±')
     .replaceAll('μ', 'µ')
     .replaceAll('″', '"')
+
+/** What a value can be read from; the schema has found what is neither. */
+export const isWritten = (value: unknown): value is number | string =>
+  typeof value === 'number' || typeof value === 'string'
 
 /** The written value without binary dust: thousandths of a micrometre are kept, what lies below is not. */
 export const tidy = (value: number): number => Number(value.toFixed(9))
@@ -77,7 +82,10 @@ export function readQuantity(written: number | string, kind: QuantityKind, name:
   const { what, units, unit: inside } = KINDS[kind]
   if (digits === '' || unit.startsWith(',')) return { fault: unreadable(written, text, name, `${what} in ${inside}`) }
   const factor = unit === '' ? 1 : Object.hasOwn(units, unit) ? units[unit] : undefined
-  if (factor !== undefined) return { value: tidy(Number(digits) * factor) }
+  const value = tidy(Number(digits) * (factor ?? 1))
+  if (!Number.isFinite(value))
+    return { fault: { code: 'input/not-finite', message: `${name} is not a number to work with: "${written}"` } }
+  if (factor !== undefined) return { value }
   const other = Object.values(KINDS).find(other => Object.hasOwn(other.units, unit))
   const message = other
     ? `${name} is ${what}, got "${written}", ${other.what}`

@@ -1,17 +1,19 @@
 import { wrapped } from '../units.ts'
 import { present } from './open-document.ts'
 import type { Engine, Rings } from './part.ts'
-import { readQuantity } from './quantity.ts'
+import { isWritten, readQuantity } from './quantity.ts'
 import type { View } from './view.ts'
 
 const LENGTH = { over: 0, upTo: 2000 }
+/** No engine turns slower: common practice, no source. */
+const SPEED = { from: 10, upTo: 50_000 }
 
 export function readEngine(engine: View): Engine | undefined {
   const stroke = engine.quantity('stroke', 'length', LENGTH)
   const rod = engine.quantity('rod', 'length', LENGTH)
   const pinOffset = engine.quantity('pin-offset', 'length', { from: -1000, upTo: 1000 }) ?? 0
   const crownBelowTop = engine.quantity('crown-below-top', 'length', { from: -1000, upTo: 1000 }) ?? 0
-  const speed = engine.quantity('speed', 'speed', { over: 0, upTo: 50_000 })
+  const speed = engine.quantity('speed', 'speed', SPEED)
   const headVolume = engine.quantity('head-volume', 'volume', { over: 0, upTo: 100_000 })
   const skirt = engine.quantity('skirt', 'length', LENGTH)
   const rings = readRings(engine)
@@ -46,6 +48,7 @@ function readPegs(view: View): Rings['pegs'] {
   const list = view.raw('pegs')
   if (!Array.isArray(list)) return []
   return list.flatMap(entry => {
+    if (!isWritten(entry)) return []
     const read = readQuantity(entry, 'angle', 'a peg')
     if ('value' in read) return [wrapped(read.value)]
     view.report(read.fault, 'pegs')

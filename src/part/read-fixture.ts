@@ -1,5 +1,5 @@
 import type { Fixture } from '../shop/shop.ts'
-import { readQuantity } from './quantity.ts'
+import { isWritten, readQuantity } from './quantity.ts'
 import type { View } from './view.ts'
 
 /** The fixture's own values, and the given ones where it has none. */
@@ -45,7 +45,7 @@ function readChuck(view: View | undefined, built: Fixture['chuck']): Fixture['ch
 function limits(view: View, key: string, furthest: number): readonly [number, number] | undefined {
   const list = view.raw(key)
   if (!Array.isArray(list)) return undefined
-  const ends = list.map(entry => readQuantity(entry, 'angle', key))
+  const ends = list.filter(isWritten).map(entry => readQuantity(entry, 'angle', key))
   const [least, most] = ends.map(end => ('value' in end ? end.value : undefined))
   const fault = ends.find(end => 'fault' in end)
   if (fault && 'fault' in fault) view.report(fault.fault, key)

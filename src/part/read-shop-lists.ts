@@ -122,7 +122,8 @@ const processesOf = (view: View): readonly Process[] => view.texts('processes') 
 function noneTwice(views: readonly View[], key: string): void {
   const seen = new Set<string>()
   for (const view of views) {
-    const name = String(view.raw(key))
+    const name = view.text(key)
+    if (name === undefined) continue
     if (seen.has(name)) {
       view.report(
         { code: 'input/name-twice', message: `"${name}" is in the list twice`, hint: 'give each its own name' },

@@ -5,15 +5,24 @@ import { suggestion, suggestionOrList } from './suggestion.ts'
 import type { YamlSource } from './yaml-source.ts'
 import { step } from './yaml-walk.ts'
 
+/** A file with more faults than this is another kind of file; each is compared with the others. */
+const MOST = 200
+const WRONG_FILE = 'mend the first ones and look again; is it the right file?'
+
 /** What the schema found, in the practitioner's words, at the value or the key that it is about. */
-export function schemaFindings(errors: readonly ErrorObject[], source: YamlSource): readonly Finding[] {
+export function schemaFindings(all: readonly ErrorObject[], source: YamlSource): readonly Finding[] {
+  const errors = all.slice(0, MOST)
   const misspelt = errors.filter(({ keyword }) => keyword === 'additionalProperties').map(fault => meant(fault, errors))
-  return errors.flatMap(fault =>
+  const findings = errors.flatMap(fault =>
     // A key that is there under a slip of the pen is not missing besides.
     fault.keyword === 'required' && misspelt.includes(fault.instancePath + step(fault.params['missingProperty']))
       ? []
       : [schemaFinding(fault, errors, source)],
   )
+  const rest = all.length - errors.length
+  if (rest === 0) return findings
+  const at = { file: source.file, line: 1, column: 1 }
+  return [...findings, error('input/too-large', `${rest} more things are not as the file should be`, at, WRONG_FILE)]
 }
 
 /** Pointer of the key that an unknown one was meant for: rather a missing key than one that may be left out. */

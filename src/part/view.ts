@@ -44,16 +44,19 @@ export function viewOf(
   misspelt: ReadonlySet<string>,
   value: unknown = source.data,
   path = '',
+  reported: Set<string> = new Set(findings.map(signOf)),
 ): View {
-  const inner = (value: unknown, path: string) => viewOf(source, findings, misspelt, value, path)
+  const inner = (value: unknown, path: string) => viewOf(source, findings, misspelt, value, path, reported)
   const data = isMapping(value) ? value : {}
   const pathOf = (key: string) => path + step(key)
   const raw = (key: string) => (Object.hasOwn(data, key) ? data[key] : undefined)
   const report: View['report'] = (fault, key, severity = 'error') => {
     const at = (key === undefined ? undefined : source.places.get(pathOf(key))) ?? source.places.get(path)
+    const finding = { ...fault, severity, at: at ?? { file: source.file, line: 1, column: 1 } }
     // A key that is read twice has its fault once.
-    if (findings.some(known => known.at === at && known.message === fault.message)) return
-    findings.push({ ...fault, severity, at: at ?? { file: source.file, line: 1, column: 1 } })
+    if (reported.has(signOf(finding))) return
+    reported.add(signOf(finding))
+    findings.push(finding)
   }
   const read = <T>(key: string, how: (value: number | string) => Read<T>): T | undefined => {
     const value = raw(key)
@@ -106,6 +109,9 @@ export function viewOf(
     },
   }
 }
+
+/** What makes two findings of one file the same. */
+const signOf = ({ at, message }: Finding): string => `${at.line}:${at.column} ${message}`
 
 function textFault(text: string, key: string): Fault | undefined {
   if (text === '') return { code: 'input/unreadable', message: `${key} is an empty text` }

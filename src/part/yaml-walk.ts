@@ -7,6 +7,8 @@ const DEEPEST = 30
 /** Aliases in a file, and values that they may stand for together: a few lines can otherwise stand for billions. */
 const MOST_ALIASES = 100
 const MOST_ALIASED = 10_000
+/** Characters of one value or key: a title has room for 200. */
+const LONGEST = 500
 /** After so many the file is another kind of file. */
 const MOST_FINDINGS = 50
 
@@ -43,6 +45,12 @@ export function walk(document: Document.Parsed, lines: LineCounter, file: string
     stopped ||= code === 'input/alias' || code === 'input/too-deep' || findings.length >= MOST_FINDINGS
   }
 
+  const tooLong = (text: string, at: Place, what: string): boolean => {
+    if (text.length <= LONGEST) return false
+    report('input/too-large', `${what} has ${text.length} characters; at most ${LONGEST} are read`, at)
+    return true
+  }
+
   const aliasFault = (alias: Alias, above: readonly Node[]): string | undefined => {
     if (!aliases.has(alias)) aliases.set(alias, aliases.size < MOST_ALIASES ? alias.resolve(document) : undefined)
     const target = aliases.get(alias)
@@ -77,6 +85,7 @@ export function walk(document: Document.Parsed, lines: LineCounter, file: string
       for (const { key, value: inner } of node.items) {
         if (stopped) break
         const name = isScalar(key) ? String(key.value ?? '') : String(key)
+        if (tooLong(name, placeOf(key), 'a key')) continue
         const here = pointer + step(name)
         const first = keys.get(here)
         if (Object.hasOwn(result, name)) {
@@ -94,6 +103,7 @@ export function walk(document: Document.Parsed, lines: LineCounter, file: string
       return result
     }
     if (!isScalar(node)) return null
+    if (tooLong(node.source ?? '', at, 'a value')) return undefined
     if (typeof node.value === 'number') {
       if (!Number.isFinite(node.value)) report('input/not-finite', `${node.source} is not a number to work with`, at)
       written.set(pointer, node.source ?? String(node.value))

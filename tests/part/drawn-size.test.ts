@@ -47,6 +47,7 @@ describe('sizes as on a drawing', () => {
     ['⌀12 +0.2/+0.1', 12.1, 12.2],
     ['Ø 12 ±.1', 11.9, 12.1],
     ['12±0.1 mm', 11.9, 12.1],
+    ['12  +0.10  /  0', 12, 12.1],
   ])('%s', (written, lower, upper) => {
     expect(sizeOf(written)).toMatchObject({ nominal: Number.parseFloat(written.replace(/^\D+/, '')), lower, upper })
   })

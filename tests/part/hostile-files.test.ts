@@ -43,6 +43,61 @@ describe('files that no works would write', () => {
   })
 })
 
+describe('a value that takes longer than it is worth is not read, and the rest takes as long as it is long', () => {
+  const within = (limit: number, work: () => void): void => {
+    const began = process.cpuUsage()
+    work()
+    const { user, system } = process.cpuUsage(began)
+    expect((user + system) / 1000).toBeLessThan(limit)
+  }
+  const length = (written: string) => codes(LINER.replace('92 ±0.05', `"${written}"`))
+
+  it.each([
+    ['a deviation of four hundred digits', `110 +${'1'.repeat(400)}x`],
+    ['four hundred spaces', `110${' '.repeat(400)}x`],
+    ['signs and slashes without end', `110 ${'+1/ '.repeat(100)}x`],
+  ])('%s', (_, written) => {
+    within(1000, () => expect(length(written)).toContain('input/unreadable'))
+  })
+
+  it('a value, or a key, of over five hundred characters', () => {
+    expect(length('1'.repeat(501))).toContain('input/too-large')
+    expect(codes(`${'k'.repeat(501)}: 1`)).toContain('input/too-large')
+  })
+
+  it('fifty thousand unknown keys: the first two hundred, and how many more', () => {
+    const text = Array.from({ length: 50_000 }, (_, index) => `key-${index}: 1`).join('\n')
+    within(5000, () => {
+      const { findings } = readPart(text, 'part.yaml')
+      expect(findings.length).toBeLessThan(220)
+      expect(findings.map(({ message }) => message)).toContain('49803 more things are not as the file should be')
+    })
+  })
+
+  it('a number too large to be one is none, in whatever unit', () => {
+    expect(codes(LINER.replace('stroke: 54', 'stroke: 1e400 mm'))).toContain('input/not-finite')
+  })
+})
+
+describe('what stands in the place of a text or a number is a finding', () => {
+  const shopCodes = (text: string) => readShop(text, 'shop.yaml').findings.map(({ code }) => code)
+
+  it.each([
+    ['tools: [{name: {a: [1]}, kind: drill, diameter: 5}, {name: {a: [1]}, kind: drill, diameter: 6}]'],
+    ['gauges: [{name: [[]], kind: bore, from: 1, to: 2, resolution: 0.1, uncertainty: 0.1}]'],
+    ['fixture: {tilt-limits: [[0], {a: 1}]}'],
+  ])('%s', text => {
+    expect(shopCodes(text)).toContain('input/schema')
+    expect(shopCodes(text)).not.toContain('input/name-twice')
+  })
+
+  it('a peg that is a mapping', () => {
+    expect(codes(LINER.replace('stroke: 54', 'stroke: 54, rings: {from: 2, to: 8, pegs: [{a: 1}]}'))).toContain(
+      'input/schema',
+    )
+  })
+})
+
 describe('a demo part spoilt at random never throws, and a part is given only without errors', () => {
   const pieces = [
     '{',
