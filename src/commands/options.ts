@@ -15,6 +15,8 @@ export type Options = {
   readonly date?: string
   readonly templates?: string
   readonly force?: boolean
+  /** Put the schema beside a new file. */
+  readonly schema?: boolean
   /** A fault of the program shows where. */
   readonly trace?: boolean
   /** `stock.bore=0.16`, each one value of the part or shop file, changed for this run alone. */

@@ -48,6 +48,7 @@ function describe(world: World, ended: (status: number) => void): Command {
   command('new', 'write a commented part file to start from', 'linerwright new liner parts/OX-130-01.yaml')
     .addArgument(new Argument('<kind>', 'what to make').choices(KINDS))
     .argument('<file>', 'part file to write')
+    .option('--schema', 'put the schema beside the file, for an editor that completes keys')
     .option('--force', 'write over a file that is there')
     .action(async (kind, file, options) => ended((await import('./new.ts')).newPart(kind, file, options, world)))
 

@@ -3,17 +3,16 @@ import type { PartKind } from './part.ts'
 
 /**
  * A commented part file to start from, which reads as it is. `number` is put in as the drawing number, whatever
- * characters it has.
+ * characters it has; `schema` is where an editor finds the schema of the file.
  */
-export const partTemplate = (kind: PartKind, number = 'NEW-1'): string =>
-  `${HEAD}\n${TEMPLATES[kind].replace('NUMBER', () => inBrackets(number))}${FOOT}`
+export const partTemplate = (kind: PartKind, number = 'NEW-1', schema?: string): string =>
+  `${schema === undefined ? '' : `# yaml-language-server: $schema=${schema}\n`}${HEAD}\n${TEMPLATES[kind].replace('NUMBER', () => inBrackets(number))}${FOOT}`
 
 /** Text as it may stand between brackets: in double quotes unless it is letters, digits, points and hyphens. */
 const inBrackets = (text: string): string =>
   /^[A-Za-z][\w.-]*$/.test(text) ? stringify(text).trim() : JSON.stringify(text)
 
-const HEAD = `# yaml-language-server: $schema=./node_modules/linerwright/dist/part.schema.json
-# Lengths are millimetres and angles degrees, unless a unit is written: 1.890 in. Sizes are written as on the drawing:
+const HEAD = `# Lengths are millimetres and angles degrees, unless a unit is written: 1.890 in. Sizes are written as on the drawing:
 # 48 H6, 55 g6, 92 ±0.05, 12 +0.1/-0, or a bare 3.5, which takes the general tolerance.
 `
 

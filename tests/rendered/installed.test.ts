@@ -38,6 +38,8 @@ describe('the packed tarball, installed in another folder', () => {
     run('npx', ['--no-install', 'linerwright', 'new', 'liner', 'my-liner.yaml'])
     const plan = JSON.parse(run('npx', ['--no-install', 'linerwright', 'plan', 'my-liner.yaml', '--json']))
     expect(plan.ports.length).toBe(4)
+    const [, schema = ''] = /\$schema=(.*)/.exec(readFileSync(join(works, 'my-liner.yaml'), 'utf8')) ?? []
+    expect(JSON.parse(readFileSync(join(works, schema), 'utf8')).$id).toContain('part')
     expect(plan.operations.length).toBeGreaterThan(10)
   })
 
