@@ -1,16 +1,18 @@
 import { nearestBandAt } from '../band.ts'
 import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
 import { feedForRoughness, ridgeHeightOfRa } from '../handbook/turning.ts'
-import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Micrometre, Millimetre, MillimetrePerRevolution } from '../units.ts'
 import { wallAt } from '../wall.ts'
+import { SCRATCH } from '../working.ts'
 import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { figure } from './figure.ts'
-import { jawRemarks, shareWithinLobes } from './jaw-force.ts'
+import { type HeldCut, jawRemarks, shareWithinLobes, speedWithinLobes } from './jaw-force.ts'
 import { bend, reachInto } from './rough-turning.ts'
+import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
 import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
 import { forceOf, settlePass } from './turned-pass.ts'
@@ -64,8 +66,7 @@ function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimet
   const thin = isThin(task, cut)
   const usual = thin ? thinWall.depth : finish.depth
   const { feed, limitedBy } = feedWanted(task, cut.feature, nose)
-  const factor = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
-  const share = bar ? shareWithinLobes(task, cut, forceOf(task.material.force, usual, feed, factor)) : 1
+  const share = bar ? shareWithinLobes(task, cut, cutAt(task, cut, usual, feed)) : 1
   const depth = Math.max(usual * share, Math.min(usual, LEAST_FINISH))
   const stock = Math.abs(cut.from - cut.to) / 2
   const spare = stock - 2 * depth
@@ -82,11 +83,19 @@ function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimet
   }
   const left = stock - semi
   const reasons = [...limitedBy, ...(share < 1 ? ['spring of the wall in the jaws'] : [])]
-  const pass = settlePass(task, { ...common, stock: left, mostDepth: left / 2, feed, limitedBy: reasons })
+  const slowed = bar && speedWithinLobes(task, cut, cutAt(task, cut, left / 2, feed))
+  const pass = settlePass(task, {
+    ...common,
+    stock: left,
+    mostDepth: left / 2,
+    feed,
+    limitedBy: reasons,
+    ...(slowed !== undefined && { mostSpindleSpeed: slowed }),
+  })
   const remarks = [
     'last two passes of equal depth and feed, so that tool and work spring alike',
     ...(thin ? ['thin wall: sharp positive insert'] : []),
-    ...(bar ? jawRemarks(task, cut, pass.force) : []),
+    ...(bar ? jawRemarks(task, cut, pass) : []),
     ...(pass.depth < nose * SHALLOW ? ['cut shallower than half the nose radius: watch for rubbing'] : []),
   ]
   const step = turningStep(
@@ -99,6 +108,16 @@ function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimet
   const deflection = bend(task, cut, bar, PASSIVE_FORCE_SHARE.finishingBelowNoseRadius * pass.force)
   watchBend(task, cut, bar, deflection)
   return [...steps, { ...step, deflection }]
+}
+
+/** A bore's last cut of a depth, at its usual speed. */
+function cutAt({ machine, material }: CuttingTask, cut: BandCut, depth: Millimetre, feed: number): HeldCut {
+  const factor = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
+  const speed = turningSpeed(material.turning, depth)
+  return {
+    force: forceOf(material.force, depth, feed, factor),
+    spindleSpeed: spindleFor(machine, speed, Math.max(cut.from, cut.to), SCRATCH, {}).spindleSpeed,
+  }
 }
 
 /** Depth over nose radius. Common practice, no source. */

@@ -2,6 +2,7 @@ import { cuttingSpeed, spindleSpeed } from '../handbook/turning.ts'
 import type { Machine } from '../shop/shop.ts'
 import type { MetrePerMinute, Millimetre, SpindleSpeed } from '../units.ts'
 import type { About, Notebook } from '../working.ts'
+import { figure } from './figure.ts'
 
 export type Spindle = {
   readonly spindleSpeed: SpindleSpeed
@@ -9,9 +10,12 @@ export type Spindle = {
   readonly limitedBy?: string
 }
 
+/** What a machine and its chuck turn, and up to where the jaws still hold. */
+type Limits = Pick<Machine, 'speedLimit' | 'chuckLimit'> & { readonly gripLimit?: SpindleSpeed | undefined }
+
 /** The speed wanted at a diameter, as far as the machine and the chuck turn. */
 export function spindleFor(
-  machine: Machine,
+  machine: Limits,
   wanted: MetrePerMinute,
   diameter: Millimetre,
   notebook: Notebook,
@@ -21,12 +25,13 @@ export function spindleFor(
   const limits = [
     { limit: machine.speedLimit, name: 'spindle speed limit' },
     { limit: machine.chuckLimit, name: 'chuck speed limit' },
+    { limit: machine.gripLimit, name: 'pull of the jaws: at most' },
   ].flatMap(({ limit, name }) => (limit === undefined ? [] : [{ limit, name }]))
   const lowest = limits.toSorted((a, b) => a.limit - b.limit)[0]
   if (!lowest || lowest.limit >= n) return { spindleSpeed: n, cuttingSpeed: wanted }
   return {
     spindleSpeed: lowest.limit,
     cuttingSpeed: notebook.use(cuttingSpeed, { n: lowest.limit, D: diameter }, about),
-    limitedBy: `${lowest.name} ${lowest.limit} rpm`,
+    limitedBy: `${lowest.name} ${figure(lowest.limit)} rpm`,
   }
 }

@@ -31,6 +31,8 @@ export type WantedPass = {
   readonly mostDepth: Millimetre
   readonly feed: MillimetrePerRevolution
   readonly operationFactor: number
+  /** Faster, the jaws lose too much of their grip. */
+  readonly mostSpindleSpeed?: SpindleSpeed
   readonly limitedBy?: readonly string[]
 }
 
@@ -62,7 +64,13 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
   let passes = roundedUp(wanted.stock / wanted.mostDepth)
   let depth = wanted.stock / passes
   let { feed } = wanted
-  const speed = spindleFor(machine, turningSpeed(material.turning, depth), wanted.diameter, notebook, about)
+  const speed = spindleFor(
+    { ...machine, gripLimit: wanted.mostSpindleSpeed },
+    turningSpeed(material.turning, depth),
+    wanted.diameter,
+    notebook,
+    about,
+  )
   if (speed.limitedBy) limitedBy.push(speed.limitedBy)
 
   const factor = wanted.operationFactor * FORCE_FACTORS.worn

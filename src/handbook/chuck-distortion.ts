@@ -77,9 +77,6 @@ export const loadedLength: Formula<'l_j' | 'R' | 'L'> = formula({
   value: ({ l_j, R, L }) => Math.min(l_j + 0.43 * R, L),
 })
 
-/** Lobes at the mouth, over those at the middle of the jaws, for a grip at one end. Fitted to the same solutions. */
-export const MOUTH_FACTOR = 1.3
-
 /** For a jaw bored to the radius of the part. Three jaws of 120° would leave nothing. */
 export const arcFactor: Formula<'arc'> = formula({
   symbol: 'k',
@@ -133,4 +130,28 @@ export const jawPull: Formula<'m' | 'r' | 'n'> = formula({
   source: 'derived: mechanics; signs as in chuck manuals that quote VDI 3106',
   example: { given: { m: 0.5, r: 60, n: 2000 }, gives: 1316 },
   value: ({ m, r, n }) => ((m * r) / 1000) * ((2 * Math.PI * n) / 60) ** 2,
+})
+
+const F_z: Input = { meaning: 'centrifugal force of one jaw', unit: 'N', from: 0 }
+
+export const jawSetting: Formula<'F' | 'S_sp' | 'F_z'> = formula({
+  symbol: 'F_set',
+  meaning: 'force to set each jaw to at standstill, gripping from outside',
+  unit: 'N',
+  expression: 'F + S_sp * F_z',
+  inputs: { F, S_sp: { meaning: 'safety of the setting', unit: '', from: 1 }, F_z },
+  source: 'VDI 3106 as quoted in chuck manuals: the loss at speed is added before the safety of the setting',
+  example: { given: { F: 600, S_sp: 1.5, F_z: 446 }, gives: 1269 },
+  value: ({ F, S_sp, F_z }) => F + S_sp * F_z,
+})
+
+export const gripAtSpeed: Formula<'F_set' | 'F_z'> = formula({
+  symbol: 'F_n',
+  meaning: 'force that each jaw has left at speed',
+  unit: 'N',
+  expression: 'F_set - F_z',
+  inputs: { F_set: { meaning: 'force of each jaw at standstill', unit: 'N', from: 0 }, F_z },
+  source: 'derived: mechanics; signs as in chuck manuals that quote VDI 3106',
+  example: { given: { F_set: 1269, F_z: 446 }, gives: 823 },
+  value: ({ F_set, F_z }) => F_set - F_z,
 })

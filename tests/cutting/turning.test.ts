@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { turnedRoughness } from '../../src/handbook/turning.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
 import { annealed, cut, partOf, shopWith, sizeOf, stateOf, step, tube, withoutTools } from './hand-made.ts'
@@ -148,7 +147,8 @@ describe('finish turning', () => {
   it('leaves ridges under those of the Ra asked for', () => {
     const feed = feedAt(0.8)
     // Ridges of 3.9 times Ra, derived: parabolic arcs. Nose 0.4.
-    expect(turnedRoughness.value({ f: feed, r: 0.4 })).toBeCloseTo(0.8 * 3.8971, 3)
+    // A nose of r leaves ridges of f²/8r: derived, the height of the arc.
+    expect((1000 * feed ** 2) / (8 * 0.4)).toBeCloseTo(0.8 * 3.8971, 3)
     expect(step(cut(partOf(), state(0.8)).steps, 'finish seat').limitedBy).toBe('roughness Ra 0.8')
   })
 
@@ -196,5 +196,27 @@ describe('finish turning', () => {
     expect(tight.depth).toBeLessThan(wide.depth)
     expect(tight.limitedBy).toContain('spring of the wall')
     expect(cut(partOf(), thin(0.01)).codes).toContain('cutting/jaws-bend-wall')
+  })
+
+  it('sets the jaws harder by half as much again as they lose at speed, and slows down where that springs the wall', () => {
+    const thin = (tolerance: number) =>
+      stateOf('finish-turn', tube(52, 46), tube(52, 48), [sizeOf('bore', 48, tolerance)])
+    const figures = (tolerance: number) => {
+      const { remarks, spindleSpeed } = step(cut(partOf(), thin(tolerance)).steps, 'finish bore')
+      const said = remarks
+        ?.find(remark => remark.startsWith('ease the jaws'))
+        ?.match(/[\d.]+(?= (N each|rpm|N and|µm))/g)
+      const [set = 0, rpm = 0, lost = 0, lobes = 0] = (said ?? []).map(Number)
+      return { set, rpm, lost, lobes, spindleSpeed: spindleSpeed ?? 0 }
+    }
+    const usual = figures(0.5)
+    // Half a kilogram, 30 mm outside the radius gripped: m r (2 pi n / 60)^2, as a jaw of 0.5 kg at 60 mm and 2000 rpm pulls 1316 N.
+    const pull = (n: number) => 1316 * ((26 + 30) / 60) * (n / 2000) ** 2
+    expect(Math.abs(usual.lost / pull(usual.spindleSpeed) - 1)).toBeLessThan(0.05)
+    expect(usual.set).toBeGreaterThan(1.5 * usual.lost)
+    const tight = figures(0.16)
+    expect(tight.spindleSpeed).toBeLessThan(usual.spindleSpeed)
+    expect(tight.lost).toBeLessThan(usual.lost)
+    expect(tight.lobes).toBeLessThanOrEqual(0.25 * 160)
   })
 })

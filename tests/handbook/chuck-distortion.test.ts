@@ -7,9 +7,9 @@ import {
   jawPull,
   loadedLength,
   lobing,
-  MOUTH_FACTOR,
   outwardBetweenJaws,
 } from '../../src/handbook/chuck-distortion.ts'
+import { MOUTH_FACTOR } from './second-models/chuck-distortion.ts'
 
 const STEEL = 210_000
 /** Bore 50, wall 3, length 80: F·R³/(E·I) is 0.4923 mm at 1000 N. */
