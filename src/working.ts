@@ -62,7 +62,7 @@ export const SCRATCH: Notebook = {
 }
 
 /** `0.45 * cbrt(D)` with D 48 becomes `0.45 * cbrt(48)`; a negative number goes in with its brackets. */
-export function filledIn(expression: string, given: Given): string {
+function filledIn(expression: string, given: Given): string {
   let text = ''
   for (const [index, piece] of piecesOf(expression).entries()) {
     const value = index % 2 === 1 && Object.hasOwn(given, piece) ? given[piece] : undefined

@@ -18,20 +18,7 @@ export const CARBURISED_SURFACE = {
 export const CARBURISED_CORE = { least: 302, usual: 345, most: 392, source: 'memory: 30 to 40 HRC, converted' } as const
 
 const T: Input = { meaning: 'carburising temperature', unit: '°C', from: 800, upTo: 1050 }
-const t: Input = { meaning: 'time at temperature, in saturated austenite', unit: 'h', from: 0, upTo: 100 }
 const HARRIS = 'memory: Harris; total carbon depth, not effective depth: Flame Metallurgical note, Engineers Edge table'
-
-/** Total carbon depth, of which the hardness depth is a share. */
-export const totalCarbonDepth: Formula<'T' | 't'> = formula({
-  symbol: 'd',
-  meaning: 'total carbon depth',
-  unit: 'mm',
-  expression: '31.6 * 25.4 * sqrt(t) / 10^(6700 / (1.8 * (T + 273.15)))',
-  inputs: { T, t },
-  source: HARRIS,
-  example: { given: { T: 930, t: 1 }, gives: 0.6468 },
-  value: ({ T, t }) => (31.6 * 25.4 * Math.sqrt(t)) / 10 ** (6700 / (1.8 * (T + 273.15))),
-})
 
 /** Real cycles are longer: boost and diffuse, lower carbon potential, heating up. */
 export const carburisingTime: Formula<'CHD' | 'r' | 'T'> = formula({

@@ -1,4 +1,3 @@
-import { type Formula, formula } from '../formula.ts'
 import type { Micrometre } from '../units.ts'
 
 /** Thickness of the compound (white) layer. `ordered` is the limit that the order asks for, µm. */
@@ -31,18 +30,3 @@ export const COMPOUND_LAYERS: readonly CompoundLayer[] = [
 
 export const compoundLayer = (process: string): CompoundLayer | undefined =>
   COMPOUND_LAYERS.find(row => row.process === process)
-
-/** Removed where a surface slides: it breaks into hard debris (Podgornik et al., Wear 232 (1999) 231; liners, Goryushin). */
-export const removalForLayer: Formula<'C_max' | 'm'> = formula({
-  symbol: 's_min',
-  meaning: 'least removal per side that leaves no compound layer',
-  unit: 'mm',
-  expression: 'C_max + m',
-  inputs: {
-    C_max: { meaning: 'thickest compound layer', unit: 'mm', from: 0, upTo: 0.06 },
-    m: { meaning: 'cut beyond the layer', unit: 'mm', from: 0, upTo: 0.05 },
-  },
-  source: 'common practice, no source',
-  example: { given: { C_max: 0.017, m: 0.005 }, gives: 0.022 },
-  value: ({ C_max, m }) => C_max + m,
-})

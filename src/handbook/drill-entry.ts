@@ -28,18 +28,6 @@ export const entryLength: Formula<'D' | 'theta' | 'sigma'> = formula({
   value: ({ D, theta, sigma }) => (D / 2) * (Math.tan((theta * Math.PI) / 180) + 1 / Math.tan((sigma * Math.PI) / 360)),
 })
 
-/** At this tilt the corner of the drill touches before its point. */
-export const cornerTouchesFirst: Formula<'sigma'> = formula({
-  symbol: 'theta_max',
-  meaning: 'tilt from which the corner of the drill touches before its point',
-  unit: 'deg',
-  expression: '90 - sigma / 2',
-  inputs: { sigma },
-  source: 'derived: geometry',
-  example: { given: { sigma: 118 }, gives: 31 },
-  value: ({ sigma }) => 90 - sigma / 2,
-})
-
 export const slopeOfEntry: Formula<'theta' | 'q'> = formula({
   symbol: 'phi',
   meaning: 'angle between the hole and the normal of the outside where it enters',
@@ -52,31 +40,6 @@ export const slopeOfEntry: Formula<'theta' | 'q'> = formula({
   source: 'derived: geometry',
   example: { given: { theta: 15, q: 5 / 30 }, gives: 17.75 },
   value: ({ theta, q }) => (Math.acos(Math.cos((theta * Math.PI) / 180) * Math.cos(Math.asin(q))) * 180) / Math.PI,
-})
-
-export const slantWall: Formula<'w' | 'theta'> = formula({
-  symbol: 'w_s',
-  meaning: 'wall along a tilted hole',
-  unit: 'mm',
-  expression: 'w / cos(theta * pi / 180)',
-  inputs: { w: { meaning: 'wall', unit: 'mm', over: 0, upTo: 1000 }, theta },
-  source: 'derived: geometry',
-  example: { given: { w: 3, theta: 15 }, gives: 3.106 },
-  value: ({ w, theta }) => w / Math.cos((theta * Math.PI) / 180),
-})
-
-export const sagitta: Formula<'R' | 'q'> = formula({
-  symbol: 's',
-  meaning: 'how far the round falls away across a width',
-  unit: 'mm',
-  expression: 'R * (1 - sqrt(1 - q^2))',
-  inputs: {
-    R: { meaning: 'radius of the round', unit: 'mm', over: 0, upTo: 500 },
-    q: { meaning: 'half the width over the radius', unit: '', from: 0, upTo: 1 },
-  },
-  source: 'derived: geometry',
-  example: { given: { R: 30, q: 4 / 30 }, gives: 0.2679 },
-  value: ({ R, q }) => R * (1 - Math.sqrt(1 - q ** 2)),
 })
 
 /** Source: common practice, no source, for the carbide drill that a small works uses; feed as a share of the full feed. */

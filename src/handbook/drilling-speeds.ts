@@ -42,24 +42,3 @@ export const DRILL_FEED_LIMIT = { solid: 0.2, changeableEdgesFrom: 16, changeabl
 
 /** Left in a drilled bore for boring, on diameter, mm. Source: common practice, no source. */
 export const LEAST_BORING_STOCK = 2
-
-export type HighSpeedSteelRow = {
-  readonly work: string
-  readonly HB: readonly [number, number]
-  readonly speed: number
-}
-
-/** High-speed steel, m/min. Source: HSS drilling charts by hardness (ProtoCutter, after Metcut-type tables). */
-export const HSS_DRILLING: readonly HighSpeedSteelRow[] = [
-  { work: 'alloy steel', HB: [175, 225], speed: 21 },
-  { work: 'alloy steel', HB: [250, 300], speed: 14 },
-  { work: 'alloy steel', HB: [300, 350], speed: 9 },
-  { work: 'unalloyed steel', HB: [125, 175], speed: 27 },
-  { work: 'unalloyed steel', HB: [175, 225], speed: 23 },
-  { work: 'unalloyed steel', HB: [225, 275], speed: 18 },
-  { work: 'grey iron', HB: [160, 200], speed: 27 },
-  { work: 'grey iron', HB: [190, 220], speed: 24 },
-  { work: 'grey iron', HB: [220, 260], speed: 18 },
-  { work: 'ductile iron', HB: [190, 225], speed: 21 },
-  { work: 'ductile iron', HB: [225, 260], speed: 15 },
-]

@@ -1,8 +1,8 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /**
- * Thrust and torque of a twist drill by three methods that differ by two in thrust and by 1.4 in torque: Kienzle's law,
- * the handbook's constants after Shaw and Oxford, and a drill maker's own formula. Show the band, not one figure.
+ * Thrust of a twist drill by two methods that differ by up to two: Kienzle's law, which gives its torque too, and the
+ * handbook's constants after Shaw and Oxford. Show the band, not one figure.
  */
 const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
 const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 20 }
@@ -11,10 +11,8 @@ const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 60, upTo: 180 
 const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
 const Kd: Input = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
 const W: Input = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
-const K: Input = { meaning: "work material's constant", unit: '', from: 0.5, upTo: 5 }
 
 const HANDBOOK = "Machinery's Handbook, 31st ed., pp. 1152-1153"
-const MAKER = 'Tungaloy general catalogue 2020-21, p. L068'
 
 /** Chisel edge of the handbook's formula. Source: Machinery's Handbook, 31st ed., p. 1153. */
 export const CHISEL = {
@@ -31,19 +29,6 @@ export const STEEL_DRILL_CONSTANT: readonly { readonly HB: number; readonly Kd: 
   { HB: 200, Kd: 24_000 },
   { HB: 300, Kd: 31_000 },
   { HB: 400, Kd: 34_000 },
-]
-
-/** Source: Tungaloy general catalogue 2020-21, p. L068. */
-export const MAKERS_DRILL_CONSTANT: readonly { readonly work: string; readonly HB: number; readonly K: number }[] = [
-  { work: 'cast iron', HB: 177, K: 1 },
-  { work: 'cast iron', HB: 198, K: 1.39 },
-  { work: 'cast iron', HB: 224, K: 1.88 },
-  { work: 'aluminium', HB: 100, K: 1.01 },
-  { work: 'low-carbon steel', HB: 160, K: 2.22 },
-  { work: 'free-cutting steel', HB: 183, K: 1.42 },
-  { work: 'chromium-molybdenum steel', HB: 229, K: 2.1 },
-  { work: 'chromium-molybdenum steel', HB: 269, K: 2.41 },
-  { work: 'nickel-chromium-molybdenum steel', HB: 390, K: 3.44 },
 ]
 
 /** Of each of the two lips. */
@@ -109,37 +94,4 @@ export const handbookThrust: Formula<'Kd' | 'f' | 'D' | 'B' | 'J' | 'W'> = formu
   source: HANDBOOK,
   example: { given: { Kd: 24_000, f: 0.04, D: 2, B: 1.355, J: 0.03, W: 1 }, gives: 235.7 },
   value: ({ Kd, f, D, B, J, W }) => 0.05 * Kd * f ** 0.8 * D ** 0.8 * B * W + 0.007 * Kd * D ** 2 * J * W,
-})
-
-export const handbookTorque: Formula<'Kd' | 'f' | 'D' | 'A' | 'W'> = formula({
-  symbol: 'M',
-  meaning: 'drilling torque',
-  unit: 'N m',
-  expression: '0.000025 * Kd * f^0.8 * D^1.8 * A * W',
-  inputs: { Kd, f, D, A: { meaning: 'chisel factor of torque', unit: '', from: 1, upTo: 2 }, W },
-  source: HANDBOOK,
-  example: { given: { Kd: 24_000, f: 0.04, D: 2, A: 1.085, W: 1 }, gives: 0.1726 },
-  value: ({ Kd, f, D, A, W }) => 0.000025 * Kd * f ** 0.8 * D ** 1.8 * A * W,
-})
-
-export const makersThrust: Formula<'K' | 'D' | 'f'> = formula({
-  symbol: 'F',
-  meaning: 'drilling thrust',
-  unit: 'N',
-  expression: '570 * K * D * f^0.85',
-  inputs: { K, D, f },
-  source: MAKER,
-  example: { given: { K: 2.22, D: 2, f: 0.04 }, gives: 164.1 },
-  value: ({ K, D, f }) => 570 * K * D * f ** 0.85,
-})
-
-export const makersTorque: Formula<'K' | 'D' | 'f'> = formula({
-  symbol: 'M',
-  meaning: 'drilling torque',
-  unit: 'N m',
-  expression: 'K * D^2 * (0.630 + 16.84 * f) / 100',
-  inputs: { K, D, f },
-  source: MAKER,
-  example: { given: { K: 2.22, D: 2, f: 0.04 }, gives: 0.1158 },
-  value: ({ K, D, f }) => (K * D ** 2 * (0.63 + 16.84 * f)) / 100,
 })

@@ -5,7 +5,6 @@ const r: Input = { meaning: 'radial engagement over cutter diameter, ae/D', unit
 const fz: Input = { meaning: 'feed per tooth', unit: 'mm', over: 0, upTo: 10 }
 const z: Input = { meaning: 'teeth', unit: '', from: 1, upTo: 100, whole: true }
 const vf: Input = { meaning: 'table feed', unit: 'mm/min', over: 0, upTo: 1_000_000 }
-const D: Input = { meaning: 'diameter of the cutter', unit: 'mm', over: 0, upTo: 500 }
 
 /** Of the smallest chip that cuts, and of the smallest feed. Source: Cheng et al., Int. J. Adv. Manuf. Technol. 97 (2018),
  * 0.14 to 0.43 of the edge radius; memory: small coated tools have an edge radius of 3 to 6 µm. */
@@ -13,51 +12,6 @@ export const THINNEST_MILLING_CHIP = { feedPerTooth: 0.004, chip: 0.002 } as con
 
 /** Under 3 mm runout rules, so the feed is raised for a thin chip by no more than this. Source: common practice, no source. */
 export const MOST_FEED_FOR_THINNING = 2.5
-
-export const engagementAngle: Formula<'r'> = formula({
-  symbol: 'phi_s',
-  meaning: 'angle over which a tooth is in the cut',
-  unit: 'deg',
-  expression: 'acos(1 - 2 * r) * 180 / pi',
-  inputs: { r },
-  source: 'derived: geometry',
-  example: { given: { r: 0.1 }, gives: 36.87 },
-  value: ({ r }) => (Math.acos(1 - 2 * r) * 180) / Math.PI,
-})
-
-export const thickestChipShare: Formula<'r'> = formula({
-  symbol: 'hmax/fz',
-  meaning: 'thickest chip over feed per tooth, side cut of less than half the diameter',
-  unit: '',
-  expression: '2 * sqrt(r * (1 - r))',
-  inputs: { r: { ...r, upTo: 0.5 } },
-  source: 'Fundamentals of Machining Processes (El-Hofy), milling; derived: geometry',
-  example: { given: { r: 0.1 }, gives: 0.6 },
-  value: ({ r }) => 2 * Math.sqrt(r * (1 - r)),
-})
-
-export const meanChipShare: Formula<'r'> = formula({
-  symbol: 'hm/fz',
-  meaning: 'mean chip thickness over feed per tooth',
-  unit: '',
-  expression: '2 * r / acos(1 - 2 * r)',
-  inputs: { r },
-  source: 'memory: Sandvik Coromant; derived: geometry',
-  example: { given: { r: 0.1 }, gives: 0.3108 },
-  value: ({ r }) => (2 * r) / Math.acos(1 - 2 * r),
-})
-
-/** For ae under half the diameter; within 2 % up to a tenth of it. */
-export const meanChipShareNearly: Formula<'r'> = formula({
-  symbol: 'hm/fz',
-  meaning: 'mean chip thickness over feed per tooth, common approximation',
-  unit: '',
-  expression: 'sqrt(r)',
-  inputs: { r: { ...r, upTo: 0.5 } },
-  source: 'Kennametal/Stellram milling technical pages 87 and A288',
-  example: { given: { r: 0.1 }, gives: 0.3162 },
-  value: ({ r }) => Math.sqrt(r),
-})
 
 export const meanChip: Formula<'fz' | 'r'> = formula({
   symbol: 'hm',
@@ -90,17 +44,6 @@ export const millingFeed: Formula<'fz' | 'z' | 'n'> = formula({
   source: 'derived: kinematics',
   example: { given: { fz: 0.01, z: 4, n: 12_000 }, gives: 480 },
   value: ({ fz, z, n }) => fz * z * n,
-})
-
-export const teethInCut: Formula<'z' | 'phi'> = formula({
-  symbol: 'z_e',
-  meaning: 'teeth in the cut',
-  unit: '',
-  expression: 'z * phi / 360',
-  inputs: { z, phi: { meaning: 'angle over which a tooth is in the cut', unit: 'deg', from: 0, upTo: 180 } },
-  source: 'derived: geometry',
-  example: { given: { z: 4, phi: 36.87 }, gives: 0.4097 },
-  value: ({ z, phi }) => (z * phi) / 360,
 })
 
 export const millingPower: Formula<'ap' | 'ae' | 'vf' | 'kc'> = formula({
@@ -136,23 +79,6 @@ export const insideCornerFeed: Formula<'vf' | 'R' | 'rc'> = formula({
 })
 
 export const LARGEST_CUTTER_IN_CORNER = 0.8
-
-/** Level edges and parallel sides; a mapped contour gives its own length. */
-export const windowPath: Formula<'W' | 'H' | 'R' | 'D'> = formula({
-  symbol: 'U',
-  meaning: "path of the cutter's centre round a rectangular window",
-  unit: 'mm',
-  expression: '2 * (W - 2 * R) + 2 * (H - 2 * R) + 2 * pi * (R - D / 2)',
-  inputs: {
-    W: { meaning: 'width of the window', unit: 'mm', over: 0, upTo: 200 },
-    H: { meaning: 'height of the window', unit: 'mm', over: 0, upTo: 200 },
-    R: { meaning: 'corner radius', unit: 'mm', from: 0, upTo: 500 },
-    D,
-  },
-  source: 'derived: geometry',
-  example: { given: { W: 10, H: 8, R: 1.5, D: 2 }, gives: 27.14 },
-  value: ({ W, H, R, D }) => 2 * (W - 2 * R) + 2 * (H - 2 * R) + 2 * Math.PI * (R - D / 2),
-})
 
 /** True of any smooth closed path without a dent, since it turns once round. */
 export const insetPath: Formula<'U' | 's'> = formula({

@@ -8,7 +8,6 @@ const dw: Input = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 
 const nw: Input = { meaning: 'work speed in revolutions', unit: 'rpm', over: 0, upTo: 1e9 }
 const ae: Input = { meaning: 'infeed, radial', unit: 'mm', over: 0, upTo: 0.5 }
 const b: Input = { meaning: 'width of the wheel', unit: 'mm', over: 0, upTo: 1000 }
-const de: Input = { meaning: 'equivalent diameter', unit: 'mm', over: 0, upTo: 1_000_000 }
 const z: Input = { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 100 }
 
 /** Wheels wear: work out the speed anew for the diameter that is mounted, and never pass the wheel's own mark. */
@@ -21,17 +20,6 @@ export const wheelSpindleSpeed: Formula<'vs' | 'ds'> = formula({
   source: 'derived: kinematics',
   example: { given: { vs: 30, ds: 350 }, gives: 1637 },
   value: ({ vs, ds }) => (60_000 * vs) / (Math.PI * ds),
-})
-
-export const wheelSpeed: Formula<'ns' | 'ds'> = formula({
-  symbol: 'vs',
-  meaning: 'wheel speed',
-  unit: 'm/s',
-  expression: 'pi * ds * ns / 60000',
-  inputs: { ns: { meaning: 'spindle speed of the wheel', unit: 'rpm', over: 0, upTo: 1_000_000 }, ds },
-  source: 'derived: kinematics',
-  example: { given: { ns: 1637, ds: 350 }, gives: 30, digits: 1 },
-  value: ({ ns, ds }) => (Math.PI * ds * ns) / 60_000,
 })
 
 export const traverseFeed: Formula<'s' | 'b' | 'nw'> = formula({
@@ -54,17 +42,6 @@ export const specificRemovalRate: Formula<'ae' | 'vw'> = formula({
   source: 'derived: kinematics',
   example: { given: { ae: 0.01, vw: 20 }, gives: 3.333 },
   value: ({ ae, vw }) => (ae * vw * 1000) / 60,
-})
-
-export const plungeRemovalRate: Formula<'dw' | 'vfr'> = formula({
-  symbol: 'Q_w',
-  meaning: 'metal removed by each mm of wheel width, plunging',
-  unit: 'mm³/(mm s)',
-  expression: 'pi * dw * vfr / 60',
-  inputs: { dw, vfr: { meaning: 'infeed rate, radial', unit: 'mm/min', over: 0, upTo: 50 } },
-  source: 'derived: kinematics',
-  example: { given: { dw: 60, vfr: 0.3183 }, gives: 1, digits: 3 },
-  value: ({ dw, vfr }) => (Math.PI * dw * vfr) / 60,
 })
 
 export const equivalentChip: Formula<'ae' | 'vw' | 'vs'> = formula({
@@ -98,17 +75,6 @@ export const equivalentDiameterInside: Formula<'dw' | 'q'> = formula({
   source: 'derived: geometry',
   example: { given: { dw: 54, q: 40 / 54 }, gives: 154.3 },
   value: ({ dw, q }) => (q * dw) / (1 - q),
-})
-
-export const contactLength: Formula<'ae' | 'de'> = formula({
-  symbol: 'l_c',
-  meaning: 'contact length',
-  unit: 'mm',
-  expression: 'sqrt(ae * de)',
-  inputs: { ae, de },
-  source: 'derived: geometry',
-  example: { given: { ae: 0.01, de: 51.22 }, gives: 0.7157 },
-  value: ({ ae, de }) => Math.sqrt(ae * de),
 })
 
 export const grindingStroke: Formula<'L' | 'ov' | 'b'> = formula({

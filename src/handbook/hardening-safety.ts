@@ -2,7 +2,7 @@
  * The usual cautions on papers that leave the works. They state requirements and hazards, never a furnace recipe: the
  * licensed treater's own rules and the law of the place come first.
  */
-export const TREATER_DECIDES =
+const TREATER_DECIDES =
   'This order states requirements, not furnace settings: the licensed heat treater confirms them and chooses the cycle. Local law and the treater’s own rules come first.'
 
 const AMMONIA =

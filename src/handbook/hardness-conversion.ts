@@ -40,15 +40,3 @@ export const vickersFromRockwell: Formula<'HRC'> = formula({
   example: { given: { HRC: 60 }, gives: 697, digits: 1 },
   value: ({ HRC }) => (223 * HRC + 14_500) / (100 - HRC),
 })
-
-/** Reads 4.4 % low at 650 HV: not used there. */
-export const strengthFromVickers: Formula<'HV'> = formula({
-  symbol: 'R_m',
-  meaning: 'tensile strength for a Vickers hardness, converted',
-  unit: 'MPa',
-  expression: '3.206 * HV',
-  inputs: { HV: { meaning: 'Vickers hardness', unit: 'HV', from: 80, upTo: 430 } },
-  source: 'formula beside a copy of the DIN 50150 conversion tables',
-  example: { given: { HV: 300 }, gives: 961.8 },
-  value: ({ HV }) => 3.206 * HV,
-})

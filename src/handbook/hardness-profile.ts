@@ -57,17 +57,6 @@ export const hardnessAtDepth: Formula<'H_s' | 'H_c' | 'z' | 'w' | 'n'> = formula
   value: ({ H_s, H_c, z, w, n }) => H_c + (H_s - H_c) * Math.exp(-((z / w) ** n)),
 })
 
-export const depthOfHardness: Formula<'w' | 'q' | 'n'> = formula({
-  symbol: 'z_r',
-  meaning: 'depth down to which a hardness is held',
-  unit: 'mm',
-  expression: 'w * log(1 / q)^(1 / n)',
-  inputs: { w, q, n },
-  source: `derived: inverse of the ${SHAPE_SOURCE}`,
-  example: { given: { w: 0.21838, q: 230 / 330, n: 2 }, gives: 0.1312 },
-  value: ({ w, q, n }) => w * Math.log(1 / q) ** (1 / n),
-})
-
 export const depthForHardness: Formula<'s' | 'p' | 'q' | 'n'> = formula({
   symbol: 'N',
   meaning: 'hardness depth to order so that a hardness is held where most is taken off',

@@ -2,22 +2,10 @@ import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A cutter that winds its way down into solid metal: where no drill can start, on a face too steep for it. */
 const Dh: Input = { meaning: 'diameter of the hole', unit: 'mm', over: 0, upTo: 1000 }
-const dp: Input = { meaning: "diameter of the centre's path", unit: 'mm', over: 0, upTo: 1000 }
 const epsilon: Input = { meaning: 'ramp angle', unit: 'deg', over: 0, upTo: 10 }
 
 /** Hole over cutter diameter. Source: common practice, no source: 1.3 to 1.9. */
 export const HELIX_HOLE = { least: 1.3, most: 1.9 } as const
-
-export const helixPitch: Formula<'dp' | 'epsilon'> = formula({
-  symbol: 'P',
-  meaning: 'pitch of the helix',
-  unit: 'mm',
-  expression: 'pi * dp * tan(epsilon * pi / 180)',
-  inputs: { dp, epsilon },
-  source: 'derived: geometry',
-  example: { given: { dp: 1, epsilon: 2 }, gives: 0.1097 },
-  value: ({ dp, epsilon }) => Math.PI * dp * Math.tan((epsilon * Math.PI) / 180),
-})
 
 export const helixPath: Formula<'a' | 'epsilon'> = formula({
   symbol: 'l_h',

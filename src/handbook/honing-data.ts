@@ -1,5 +1,3 @@
-export type Abrasive = 'A' | 'C' | 'CBN'
-
 export type HoningGrit = {
   readonly grit: number
   /** Ra that new stones leave on hard steel, µm: alumina and silicon carbide, and CBN. */

@@ -28,19 +28,3 @@ export const martensiteHardness: Formula<'C'> = formula({
   example: { given: { C: 0.45 }, gives: 58.2 },
   value: ({ C }) => 20 + 60 * (2 * C - 1.3 * C ** 2),
 })
-
-/** Hot steel: 1.146e-6 Ω·m, relative permeability 1. Depths of 1 to 2 mm at 100 to 450 kHz, 2 to 5 at 3 to 10 (memory). */
-export const currentDepth: Formula<'rho' | 'mu' | 'f'> = formula({
-  symbol: 'delta',
-  meaning: 'depth of the induced current',
-  unit: 'mm',
-  expression: '503000 * sqrt(rho / (mu * f))',
-  inputs: {
-    rho: { meaning: 'resistivity', unit: 'Ω·m', over: 0, upTo: 1e-5 },
-    mu: { meaning: 'relative permeability', unit: '', from: 1, upTo: 1000 },
-    f: { meaning: 'frequency', unit: 'Hz', from: 50, upTo: 1e6 },
-  },
-  source: 'textbook problem on induction penetration depth',
-  example: { given: { rho: 1.146e-6, mu: 1, f: 10_000 }, gives: 5.385 },
-  value: ({ rho, mu, f }) => 503_000 * Math.sqrt(rho / (mu * f)),
-})

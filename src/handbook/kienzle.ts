@@ -62,18 +62,6 @@ export const specificCuttingForce: Formula<'kc11' | 'mc' | 'h' | 'K'> = formula(
   value: ({ kc11, mc, h, K }) => kc11 * h ** -mc * K,
 })
 
-/** The tables' values are for a rake of 0°. */
-export const rakeFactor: Formula<'gamma'> = formula({
-  symbol: 'K_rake',
-  meaning: 'factor on the specific cutting force for the rake',
-  unit: '',
-  expression: '1 - gamma / 100',
-  inputs: { gamma: { meaning: 'rake', unit: 'deg', from: -10, upTo: 20 } },
-  source: 'Sandvik Coromant, specific cutting force, for the direction; memory: 1 % for each degree',
-  example: { given: { gamma: 6 }, gives: 0.94 },
-  value: ({ gamma }) => 1 - gamma / 100,
-})
-
 export const cuttingForce: Formula<'kc' | 'b' | 'h'> = formula({
   symbol: 'Fc',
   meaning: 'cutting force',
@@ -98,29 +86,4 @@ export const cuttingPower: Formula<'Fc' | 'vc'> = formula({
   source: 'derived: force times speed',
   example: { given: { Fc: 1165, vc: 160 }, gives: 3.107 },
   value: ({ Fc, vc }) => (Fc * vc) / 60_000,
-})
-
-export const motorPower: Formula<'Pc' | 'eta'> = formula({
-  symbol: 'P',
-  meaning: 'power of the motor',
-  unit: 'kW',
-  expression: 'Pc / eta',
-  inputs: {
-    Pc: { meaning: 'power at the cut', unit: 'kW', from: 0, upTo: 10_000 },
-    eta: { meaning: 'efficiency of the drive, 0.7 to 0.8', unit: '', from: 0.5, upTo: 1 },
-  },
-  source: 'Kyocera catalogues 2016 to 2022, turning formulas',
-  example: { given: { Pc: 4.037, eta: 0.8 }, gives: 5.046 },
-  value: ({ Pc, eta }) => Pc / eta,
-})
-
-export const spindleTorque: Formula<'Fc' | 'D'> = formula({
-  symbol: 'M',
-  meaning: 'torque at the spindle',
-  unit: 'N m',
-  expression: 'Fc * D / 2000',
-  inputs: { Fc, D: { meaning: 'diameter cut', unit: 'mm', over: 0, upTo: 10_000 } },
-  source: 'derived: force times radius',
-  example: { given: { Fc: 1514.1, D: 65 }, gives: 49.21, digits: 2 },
-  value: ({ Fc, D }) => (Fc * D) / 2000,
 })

@@ -120,36 +120,3 @@ export const MILLING_STARTS = {
   /** A slot deeper than this many diameters packs with chips. */
   chipPacking: 2,
 } as const
-
-/**
- * What a maker prints for solid carbide: speed, and feed per tooth over diameter, least and most with the value to start at.
- * Source: ISCAR solid-carbide end-mill user guide 2022, p. 92; that speed rises with hardness is as printed.
- */
-export const END_MILL_GUIDE_ROWS = [
-  { work: 'low-alloy steel, annealed, 200 HB', speed: [160, 240], feed: [0.003, 0.004, 0.008] },
-  { work: 'low-alloy steel, tempered, 275 HB', speed: [120, 200], feed: [0.003, 0.004, 0.008] },
-  { work: 'low-alloy steel, tempered, 300 HB', speed: [130, 200], feed: [0.003, 0.004, 0.008] },
-  { work: 'low-alloy steel, tempered, 350 HB', speed: [140, 200], feed: [0.003, 0.004, 0.008] },
-  { work: 'grey iron', speed: [150, 275], feed: [0.005, 0.006, 0.01] },
-  { work: 'ductile iron, pearlitic', speed: [90, 150], feed: [0.004, 0.004, 0.009] },
-] as const
-
-/** Factors on speed and feed by depth over diameter. Source: Dormer Pramet milling 2021-22, pp. 114-115. */
-export const SLOT_FACTORS = [
-  { depth: 0.25, factor: 1.25 },
-  { depth: 0.5, factor: 1 },
-  { depth: 1, factor: 0.75 },
-  { depth: 1.5, factor: 0.5 },
-] as const
-
-/** By radial engagement; the feed's are the inverse of the thinning of the chip. Source: Dormer Pramet milling 2021-22, pp. 114-115. */
-export const SHOULDER_FACTORS = [
-  { engagement: 0.05, speed: 1.48, feed: 2.29 },
-  { engagement: 0.1, speed: 1.35, feed: 1.67 },
-  { engagement: 0.15, speed: 1.27, feed: 1.4 },
-  { engagement: 0.2, speed: 1.22, feed: 1.25 },
-  { engagement: 0.25, speed: 1.19, feed: 1.15 },
-  { engagement: 0.3, speed: 1.16, feed: 1.09 },
-  { engagement: 0.4, speed: 1.11, feed: 1.02 },
-  { engagement: 0.5, speed: 1, feed: 1 },
-] as const

@@ -76,22 +76,6 @@ export const ignoredShiftAngle: Formula<'dh' | 'dx_dtheta'> = formula({
   value: ({ dh, dx_dtheta }) => dh / dx_dtheta,
 })
 
-export const windowArea: Formula<'w' | 'r' | 'H' | 'rho'> = formula({
-  symbol: 'A',
-  meaning: 'developed area of the window on the finished bore, corners off',
-  unit: 'mm²',
-  expression: 'r * w * pi / 180 * H - (4 - pi) * rho^2',
-  inputs: {
-    w: { meaning: 'angle that the window spans', unit: 'deg', over: 0 },
-    r,
-    H: { meaning: 'height along the bore', unit: 'mm', over: 0 },
-    rho: { meaning: 'corner radius on the developed bore', unit: 'mm', from: 0 },
-  },
-  source: 'derived: geometry',
-  example: { given: { w: 60, r: 10, H: 5, rho: 1 }, gives: 51.501, digits: 3 },
-  value: ({ w, r, H, rho }) => ((r * w * Math.PI) / 180) * H - (4 - Math.PI) * rho ** 2,
-})
-
 /** The rule of practice keeps the cutter off dwelling in a corner of its own radius. */
 export const largestCutterForCorner: Formula<'R'> = formula({
   symbol: 'D',

@@ -11,17 +11,6 @@ const CONSTANT = 'Hollomon-Jaffe parameter, constant 20 for low-alloy steel as c
 /** A bar's temper is taken as this long when the certificate does not say, h. */
 export const USUAL_TEMPER_TIME = 2
 
-export const hollomonJaffe: Formula<'T' | 't'> = formula({
-  symbol: 'P',
-  meaning: 'tempering parameter of Hollomon and Jaffe',
-  unit: 'K',
-  expression: '(T + 273.15) * (20 + log10(t))',
-  inputs: { T, t },
-  source: CONSTANT,
-  example: { given: { T: 520, t: 50 }, gives: 17210.5 },
-  value: ({ T, t }) => (T + 273.15) * (20 + Math.log10(t)),
-})
-
 export const equivalentTemper: Formula<'T' | 't' | 't_0'> = formula({
   symbol: 'T_eq',
   meaning: 'temper that softens as much as the cycle does',
@@ -31,16 +20,4 @@ export const equivalentTemper: Formula<'T' | 't' | 't_0'> = formula({
   source: CONSTANT,
   example: { given: { T: 520, t: 50, t_0: USUAL_TEMPER_TIME }, gives: 574.6 },
   value: ({ T, t, t_0 }) => ((T + 273.15) * (20 + Math.log10(t))) / (20 + Math.log10(t_0)) - 273.15,
-})
-
-/** Below it the temper is not passed by a cycle of that length; round down. */
-export const hottestWithoutSoftening: Formula<'T_0' | 't_0' | 't'> = formula({
-  symbol: 'T_max',
-  meaning: 'hottest cycle of a given length that does not soften the core',
-  unit: '°C',
-  expression: '(T_0 + 273.15) * (20 + log10(t_0)) / (20 + log10(t)) - 273.15',
-  inputs: { T_0: { ...T, meaning: 'temper' }, t_0: { ...t, meaning: 'time of the temper' }, t },
-  source: CONSTANT,
-  example: { given: { T_0: 620, t_0: USUAL_TEMPER_TIME, t: 50 }, gives: 562.5 },
-  value: ({ T_0, t_0, t }) => ((T_0 + 273.15) * (20 + Math.log10(t_0))) / (20 + Math.log10(t)) - 273.15,
 })

@@ -14,7 +14,7 @@ export type TimingClass = {
 export const TIMING_CLASSES_SOURCE =
   'memory: Jennings 1973, Bell, Blair 1990 and 1996, Bossaglia; a range in use, not a limit'
 
-export const TIMING_CLASSES: readonly TimingClass[] = [
+const TIMING_CLASSES: readonly TimingClass[] = [
   {
     name: 'low-speed utility',
     speed: [3000, 6000],

@@ -80,29 +80,6 @@ export const facingTime: Formula<'Do' | 'Di' | 'vc' | 'f' | 'n'> = formula({
   },
 })
 
-export const removalRate: Formula<'vc' | 'ap' | 'f'> = formula({
-  symbol: 'Q',
-  meaning: 'metal removed',
-  unit: 'cm³/min',
-  expression: 'vc * ap * f',
-  inputs: { vc, ap: { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 20 }, f },
-  source: 'Kyocera catalogues 2016 to 2022, turning formulas',
-  example: { given: { vc: 160, ap: 2, f: 0.25 }, gives: 80 },
-  value: ({ vc, ap, f }) => vc * ap * f,
-})
-
-/** The ridges that a round nose leaves; the real surface is rougher. Use it up to a feed of half the nose radius. */
-export const turnedRoughness: Formula<'f' | 'r'> = formula({
-  symbol: 'Rz',
-  meaning: 'height of the ridges that the nose leaves',
-  unit: 'µm',
-  expression: 'f^2 / (8 * r) * 1000',
-  inputs: { f, r },
-  source: 'Kyocera catalogues 2016 to 2022, turning formulas; limit of feed: common practice, no source',
-  example: { given: { f: 0.1, r: 0.4 }, gives: 3.125 },
-  value: ({ f, r }) => (f ** 2 / (8 * r)) * 1000,
-})
-
 export const feedForRoughness: Formula<'Rz' | 'r'> = formula({
   symbol: 'f',
   meaning: 'feed that leaves ridges of the height wanted',

@@ -3,21 +3,7 @@ import { type Formula, formula, type Input } from '../formula.ts'
 /** Loads of the hardness tester, kgf: HV0.1 to HV10. */
 export const STANDARD_LOADS: readonly number[] = [0.1, 0.3, 0.5, 1, 3, 5, 10]
 
-/** Distances of an indentation in steel, in diagonals: ISO 6507-1:2018; thickness after an older Vickers standard. */
-export const VICKERS_SPACING = { toEdge: 2.5, toNext: 3, thickness: 1.5 } as const
-
 const HV: Input = { meaning: 'hardness', unit: 'HV', over: 0, upTo: 3000 }
-
-export const vickersDiagonal: Formula<'F' | 'HV'> = formula({
-  symbol: 'd',
-  meaning: 'diagonal of a Vickers indentation',
-  unit: 'mm',
-  expression: 'sqrt(1.8544 * F / HV)',
-  inputs: { F: { meaning: 'load', unit: 'kgf', over: 0, upTo: 100 }, HV },
-  source: 'derived: definition of Vickers hardness, ISO 6507-1:2018; depth of the indentation is d/7',
-  example: { given: { F: 0.5, HV: 650 }, gives: 0.03777 },
-  value: ({ F, HV }) => Math.sqrt((1.8544 * F) / HV),
-})
 
 export const largestLoad: Formula<'HV' | 'N_r'> = formula({
   symbol: 'F_max',

@@ -23,7 +23,7 @@ export type Growth = { readonly outside: Spread; readonly bore: Spread }
 const NONE: Spread = { least: 0, nominal: 0, most: 0 }
 
 /** Growth that the works measured for this process, on this grade before any grade. */
-export function measuredGrowth(part: Part, shop: Shop): (Measured & { readonly growth: Spread }) | undefined {
+function measuredGrowth(part: Part, shop: Shop): (Measured & { readonly growth: Spread }) | undefined {
   if (!part.hardening) return undefined
   const process = routeProcessOf(part.hardening)
   const fits = shop.measured.filter(

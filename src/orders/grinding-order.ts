@@ -91,28 +91,6 @@ export const grindingCautions = (plan: OrderSource, operation: OrderedOperation)
   ...(platedIn(plan, operation) ? [PLATED_DUST] : []),
 ]
 
-/** What a finished piece is accepted by, where it has a case. */
-export function acceptance({ case: planned }: OrderSource, { length, unit }: OrderFigures): readonly string[] {
-  if (!planned) return []
-  const { order, asked: depth, testLoad, limitHardness } = planned
-  // The gradient is in the reading: the load that the surface is quoted with, or the less that the case left can bear.
-  const load = loadOf(testLoad) < loadOf(order?.surfaceLoad) ? testLoad : (order?.surfaceLoad ?? testLoad)
-  const nitrided = order?.term === 'NHD'
-  return [
-    ...(order?.hardness === undefined
-      ? []
-      : [
-          `Surface hardness not under ${fixed(order.hardness, 0)} ${load} at any point, the side ground deepest included: 3 points.`,
-        ]),
-    `${order?.term ?? 'Case'} left not under ${length(depth, 2)} ${unit}${limitHardness === undefined ? '' : ` (to ${fixed(limitHardness, 0)} HV)`}.`,
-    ...(nitrided ? ['No compound layer to be seen at ×500 on the ground coupon.'] : []),
-    'No crack by magnetic particles, no colour of burning.',
-    ...(nitrided ? ['No temper etch on a nitrided surface.'] : []),
-  ]
-}
-
-const loadOf = (test: string | undefined): number => Number(test?.replace('HV', '') ?? Number.POSITIVE_INFINITY)
-
 function arrival(
   plan: OrderSource,
   plated: PlatingPlan | undefined,

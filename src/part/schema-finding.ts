@@ -88,7 +88,7 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
 }
 
 /** `/ports/1/corner` reads `corner of ports 2`: entries count from 1 for people. */
-export function nameOf(pointer: string): string {
+function nameOf(pointer: string): string {
   const steps = pointer
     .split('/')
     .slice(1)

@@ -8,15 +8,6 @@ export type Segment = { readonly from: XY; readonly to: XY }
 export const RISE = 0.76
 export const FALL = 0.24
 
-export const overlap = (a: Box, b: Box): boolean =>
-  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height
-
-export const within = (inner: Box, outer: Box, slack = 1e-6): boolean =>
-  inner.x >= outer.x - slack &&
-  inner.y >= outer.y - slack &&
-  inner.x + inner.width <= outer.x + outer.width + slack &&
-  inner.y + inner.height <= outer.y + outer.height + slack
-
 export const grown = ({ x, y, width, height }: Box, by: Point): Box => ({
   x: x - by,
   y: y - by,

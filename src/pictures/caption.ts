@@ -15,7 +15,7 @@ export function captionBlock(sentences: readonly string[], width: Point, measure
   }
 }
 
-export function wrapped(sentence: string, width: Point, measure: Measure): readonly string[] {
+function wrapped(sentence: string, width: Point, measure: Measure): readonly string[] {
   const lines: string[] = []
   for (const word of sentence.split(' ')) {
     const last = lines.at(-1)

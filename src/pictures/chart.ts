@@ -28,14 +28,14 @@ export function roundStep(span: number, most: number): number {
 }
 
 /** The multiples of a step within the axis. */
-export function ticksOf({ from, to }: Axis, step: number): readonly number[] {
+function ticksOf({ from, to }: Axis, step: number): readonly number[] {
   const first = Math.ceil(from / step - 1e-9)
   const count = Math.floor(to / step + 1e-9) - first + 1
   return Array.from({ length: Math.max(0, count) }, (_, index) => (first + index) * step)
 }
 
 /** Places after the point that show a step. */
-export const placesOf = (step: number): number => Math.max(0, -Math.floor(Math.log10(step) + 1e-9))
+const placesOf = (step: number): number => Math.max(0, -Math.floor(Math.log10(step) + 1e-9))
 
 /** An axis along the foot of a chart, figures below, its title after the last figure. */
 export function footAxis(axis: Axis, y: Point, step: number, title: string): readonly Mark[] {

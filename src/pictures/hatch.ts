@@ -3,7 +3,7 @@ import { line, type XY } from './marks.ts'
 import { type Mark, onPaper, type Point } from './picture.ts'
 
 /** Clear distance between hatching lines: wide enough to survive two photocopies. */
-export const HATCH_PITCH: Point = onPaper(1.6)
+const HATCH_PITCH: Point = onPaper(1.6)
 
 /**
  * Lines at 45° rising to the right, already cut to a closed outline (even-odd). They lie on one lattice over the whole

@@ -33,7 +33,7 @@ export function labelColumn(
 }
 
 /** Moves down what would overlap, then up what would leave by the bottom. */
-export function spread(
+function spread(
   items: readonly { readonly want: Point; readonly height: Point }[],
   top: Point,
   bottom: Point,

@@ -15,7 +15,7 @@ const LINE_PITCH: Point = 10
 const GAP: Point = 2
 
 /** Of the circle around an inspection number: three figures of our lettering fit. */
-export const numberRadius = (number: number): Point => (number < 100 ? 6.5 : 8.5)
+const numberRadius = (number: number): Point => (number < 100 ? 6.5 : 8.5)
 
 export type Block = { readonly width: Point; readonly height: Point; readonly marksIn: (box: Box) => readonly Mark[] }
 

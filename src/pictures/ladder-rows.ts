@@ -32,7 +32,7 @@ export type LadderRow = {
 export type PlatedStates = Pick<PlatingPlan, 'layer' | 'left'> & { readonly operation: number }
 
 /** A size on the outward axis. */
-export const onePerSide = (kind: Ladder['kind'], size: Millimetre): Millimetre =>
+const onePerSide = (kind: Ladder['kind'], size: Millimetre): Millimetre =>
   kind === 'face' ? size : kind === 'bore' ? -size / 2 : size / 2
 
 export function ladderRows(

@@ -57,7 +57,7 @@ export function partView(
 }
 
 /** Radius of the outside where a window breaks through it. */
-export function outsideRadius({ shape }: PartView, { outline }: PortWindow): Millimetre {
+function outsideRadius({ shape }: PartView, { outline }: PortWindow): Millimetre {
   const depths = outline.outside.map(({ depth }) => depth)
   return radiusAt(outsideOf(shape), (Math.min(...depths) + Math.max(...depths)) / 2)
 }

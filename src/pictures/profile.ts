@@ -64,7 +64,7 @@ export function wallPieces(shape: Shape, gaps: readonly Gap[]): readonly (readon
 }
 
 /** The corners of a profile between two depths. */
-export function pointsAlong(profile: readonly Stretch[], from: Millimetre, to: Millimetre): readonly ProfilePoint[] {
+function pointsAlong(profile: readonly Stretch[], from: Millimetre, to: Millimetre): readonly ProfilePoint[] {
   return profile
     .filter(stretch => stretch.to > from && stretch.from < to)
     .flatMap(({ from: start, to: end, radius }) => [

@@ -15,7 +15,7 @@ const RING: Point = onPaper(4)
 type Event = { readonly names: readonly string[]; readonly opens: Degree; readonly closes: Degree }
 
 /** Crank degrees after top dead centre, clockwise from the top, as the page counts: clockwise from three o'clock. */
-export const crankOnPage = (angle: Degree): Degree => angle - 90
+const crankOnPage = (angle: Degree): Degree => angle - 90
 
 export const onCircle = ({ x, y }: XY, radius: Point, crank: Degree): XY => {
   const page = (crankOnPage(crank) * Math.PI) / 180

@@ -32,7 +32,7 @@ const closestForm = ({ runout, cylindricity, roundness, flatness }: Surface): nu
   Math.min(runout ?? Infinity, cylindricity ?? Infinity, roundness ?? Infinity, flatness ?? Infinity)
 
 /** A surface that the last lathe cut cannot leave finished. */
-export const FINISHED_AFTER_TURNING: readonly NeedRule[] = [
+const FINISHED_AFTER_TURNING: readonly NeedRule[] = [
   {
     name: 'tolerance-closer-than-turning',
     source: 'common practice, no source',
@@ -72,7 +72,7 @@ export const FINISHED_AFTER_TURNING: readonly NeedRule[] = [
 ]
 
 /** A bore that is honed last. */
-export const HONED: readonly NeedRule[] = [
+const HONED: readonly NeedRule[] = [
   {
     name: 'running-bore-honed',
     source: 'common practice, no source',
@@ -118,7 +118,7 @@ const GROUND_ROUNDNESS = 0.003
 const FINE_GROUND_TOLERANCE = 0.005
 
 /** A pin that is lapped last. */
-export const LAPPED: readonly NeedRule[] = [
+const LAPPED: readonly NeedRule[] = [
   {
     name: 'smoother-than-fine-ground',
     source: 'GOST R 70117-2022',
@@ -150,12 +150,7 @@ export const LAPPED: readonly NeedRule[] = [
 const figure = (value: number): string => String(Number(value.toPrecision(3)))
 
 /** The reasons that apply; none when the surface needs no such work. */
-export const reasonsToFinish = (
-  rules: readonly NeedRule[],
-  surface: Asked,
-  part: Part,
-  shop: Shop,
-): readonly string[] => {
+const reasonsToFinish = (rules: readonly NeedRule[], surface: Asked, part: Part, shop: Shop): readonly string[] => {
   const waived = new Set(part.waive.map(({ rule }) => rule))
   return rules
     .filter(({ name }) => !waived.has(name))

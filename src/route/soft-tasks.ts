@@ -20,7 +20,7 @@ export const cautions = (process: Process): readonly string[] => cautionsFor(pro
 const bands = (part: Part): readonly string[] => [...part.outside, ...part.bore].map(({ name }) => name)
 
 /** The band with room for a number that no wheel takes off again: the top one that is left as turned, else the bottom face. */
-export function markedSurface(part: Part, needs: FinishingNeeds): string {
+function markedSurface(part: Part, needs: FinishingNeeds): string {
   const ground = new Set(needs.outside.map(({ band }) => band))
   return part.outside.find(band => !ground.has(band))?.name ?? 'bottom'
 }

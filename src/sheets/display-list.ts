@@ -29,7 +29,5 @@ export type Item =
 
 type At = { readonly x: Point; readonly y: Point; readonly tag?: Tag }
 
-export type Page = { readonly items: readonly Item[] }
-
 export const moved = (items: readonly Item[], dx: Point, dy: Point): readonly Item[] =>
   dx === 0 && dy === 0 ? items : items.map(item => ({ ...item, x: item.x + dx, y: item.y + dy }))

@@ -9,7 +9,7 @@ const ORIGIN = { x: 0, y: 0 }
 export type Align = 'left' | 'right' | 'middle'
 
 /** A line with type of the largest size takes two lines of the grid and stands on the lower one. */
-export const heightOf = (line: Line): Point =>
+const heightOf = (line: Line): Point =>
   line.pieces.some(({ style }) => style.size >= TYPE.page) ? 2 * LINE_HEIGHT : LINE_HEIGHT
 
 /** A line of text in a room that begins at `at`, in most places the origin. */

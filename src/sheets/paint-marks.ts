@@ -52,7 +52,7 @@ const dash = (pdf: Pdf, pattern: readonly Point[]): void => {
   set(pattern)
 }
 
-export function paintSteps(pdf: Pdf, steps: readonly PathStep[]): void {
+function paintSteps(pdf: Pdf, steps: readonly PathStep[]): void {
   for (const step of steps) {
     if (step.to === 'move') pdf.moveTo(step.x, step.y)
     else if (step.to === 'line') pdf.lineTo(step.x, step.y)

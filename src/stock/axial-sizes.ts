@@ -26,7 +26,7 @@ export type AxialSizes = {
 }
 
 /** The steps of outside and bore, from the top down. A bore step looks up where the bore above is the larger. */
-export function stepsOf({ outside, bore }: Pick<Part, 'outside' | 'bore'>): readonly Step[] {
+function stepsOf({ outside, bore }: Pick<Part, 'outside' | 'bore'>): readonly Step[] {
   const steps = (bands: readonly Band[], largerAbove: Step['looks'], smallerAbove: Step['looks']): readonly Step[] =>
     bands.slice(0, -1).map((band, index) => {
       const below = bands[index + 1]

@@ -121,7 +121,7 @@ function stockKeyOf(kind: SurfaceKind, { process, purpose }: Operation): keyof S
 }
 
 /** A bore closer at the top runs from the smallest size at its top to the largest at its bottom. */
-export const taperedLimits = ({ size, taper = 0 }: Band): Limits =>
+const taperedLimits = ({ size, taper = 0 }: Band): Limits =>
   taper === 0 ? size : { nominal: size.nominal, lower: size.lower - taper, upper: size.upper }
 
 /** The length between the face that locates and the top face, held as closely as a ground face is. */

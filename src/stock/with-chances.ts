@@ -45,7 +45,7 @@ export function withChances(
 }
 
 /** A case is ordered with no minus side: any depth of its range may come. */
-export const orderedSpread = ({ ordered: { least, most } }: CasePlan): Spread => ({
+const orderedSpread = ({ ordered: { least, most } }: CasePlan): Spread => ({
   least,
   nominal: (least + most) / 2,
   most,

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { CUTTING_FAMILY, type HardnessRow, rowAt, STEELS, USUAL_HARDNESS } from '../../src/handbook/cutting-grades.ts'
-import { DRILLING_ROWS, HSS_DRILLING } from '../../src/handbook/drilling-speeds.ts'
+import { DRILLING_ROWS } from '../../src/handbook/drilling-speeds.ts'
 import { materialOf } from '../../src/handbook/materials.ts'
-import { END_MILL_GUIDE_ROWS, MILLING_ROWS, SLOT_FACTORS } from '../../src/handbook/milling-speeds.ts'
-import { POWER_CONSTANTS, SPECIFIC_FORCE_ROWS, TEXTBOOK_FORCE } from '../../src/handbook/specific-force.ts'
+import { MILLING_ROWS } from '../../src/handbook/milling-speeds.ts'
+import { SPECIFIC_FORCE_ROWS, TEXTBOOK_FORCE } from '../../src/handbook/specific-force.ts'
 import { TURNING_ROWS, turningSpeed } from '../../src/handbook/turning-speeds.ts'
+import { HSS_DRILLING } from './second-models/drilling.ts'
+import { END_MILL_GUIDE_ROWS } from './second-models/end-milling.ts'
+import { POWER_CONSTANTS } from './second-models/specific-force.ts'
 
 const TABLES: readonly (readonly [string, readonly HardnessRow[]])[] = [
   ['specific force', SPECIFIC_FORCE_ROWS],
@@ -116,10 +119,6 @@ describe('other published cells', () => {
   it('is never bolder in speed than the guide, which is for stiffer machines', () => {
     const hard = MILLING_ROWS.find(({ family, over }) => family === 'low-alloy steel' && over === 250)
     expect(hard?.speed.start).toBeLessThan(END_MILL_GUIDE_ROWS[2].speed[0])
-  })
-
-  it('slot factors of Dormer Pramet milling 2021-22, pp. 114-115', () => {
-    expect(SLOT_FACTORS.map(({ factor }) => factor)).toEqual([1.25, 1, 0.75, 0.5])
   })
 
   it('carbide drills run faster than high-speed steel in the same work (HSS charts after Metcut)', () => {

@@ -2,49 +2,40 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { cutLife, cuttersNeeded } from '../../src/handbook/cutter-life.ts'
 import {
-  engagementAngle,
   feedForChip,
   insetPath,
   insideCornerFeed,
   meanChip,
-  meanChipShare,
-  meanChipShareNearly,
   millingFeed,
   millingPower,
   runoutChip,
   runoutForce,
-  teethInCut,
-  thickestChipShare,
-  windowPath,
 } from '../../src/handbook/end-milling.ts'
-import { helixFeed, helixPath, helixPitch } from '../../src/handbook/helical-entry.ts'
+import { helixFeed, helixPath } from '../../src/handbook/helical-entry.ts'
 import { specificCuttingForce } from '../../src/handbook/kienzle.ts'
-import { SHOULDER_FACTORS } from '../../src/handbook/milling-speeds.ts'
 import { spindleSpeed } from '../../src/handbook/turning.ts'
 import { expectFigures } from './four-figures.ts'
+import { meanChipShareNearly, SHOULDER_FACTORS, windowPath } from './second-models/end-milling.ts'
 
 describe('engagement of an end mill (derived: geometry, worked by hand)', () => {
   it.each([
-    [0.02, 16.26, 0.28, 0.1409, 0.1414, 3.571],
-    [0.05, 25.84, 0.4359, 0.2217, 0.2236, 2.294],
-    [0.1, 36.87, 0.6, 0.3108, 0.3162, 1.667],
-    [0.15, 45.57, 0.7141, 0.3772, 0.3873, 1.4],
-    [0.2, 53.13, 0.8, 0.4314, 0.4472, 1.25],
-    [0.25, 60, 0.866, 0.4775, 0.5, 1.155],
-    [0.3, 66.42, 0.9165, 0.5176, 0.5477, 1.091],
-    [0.4, 78.46, 0.9798, 0.5842, 0.6325, 1.021],
-    [0.5, 90, 1, 0.6366, Math.SQRT1_2, 1],
-  ])('ae/D %d', (r, angle, thickest, mean, nearly, multiplier) => {
-    expectFigures(engagementAngle.value({ r }), angle)
-    expectFigures(thickestChipShare.value({ r }), thickest)
-    expectFigures(meanChipShare.value({ r }), mean)
+    [0.02, 0.1409, 0.1414, 3.571],
+    [0.05, 0.2217, 0.2236, 2.294],
+    [0.1, 0.3108, 0.3162, 1.667],
+    [0.15, 0.3772, 0.3873, 1.4],
+    [0.2, 0.4314, 0.4472, 1.25],
+    [0.25, 0.4775, 0.5, 1.155],
+    [0.3, 0.5176, 0.5477, 1.091],
+    [0.4, 0.5842, 0.6325, 1.021],
+    [0.5, 0.6366, Math.SQRT1_2, 1],
+  ])('ae/D %d', (r, mean, nearly, multiplier) => {
+    expectFigures(meanChip.value({ fz: 1, r }), mean)
     expectFigures(meanChipShareNearly.value({ r }), nearly)
     expectFigures(feedForChip.value({ hmax: 1, r }), multiplier)
   })
 
-  it('a slot engages half a turn, with a mean chip of 2/pi of the feed', () => {
-    expectFigures(engagementAngle.value({ r: 1 }), 180)
-    expectFigures(meanChipShare.value({ r: 1 }), 0.6366)
+  it('a slot has a mean chip of 2/pi of the feed', () => {
+    expectFigures(meanChip.value({ fz: 1, r: 1 }), 0.6366)
   })
 
   it('gives the feed multipliers that a maker prints (Dormer Pramet milling 2021-22, pp. 114-115) to their digits', () => {
@@ -57,7 +48,7 @@ describe('engagement of an end mill (derived: geometry, worked by hand)', () => 
   it('keeps the mean under the thickest chip', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-4, max: 0.5, noNaN: true }), r => {
-        expect(meanChipShare.value({ r })).toBeLessThan(thickestChipShare.value({ r }))
+        expect(meanChip.value({ fz: 1, r })).toBeLessThan(1 / feedForChip.value({ hmax: 1, r }))
       }),
     )
   })
@@ -71,13 +62,12 @@ describe('feeds and powers of small cutters (derived: worked by hand)', () => {
     expectFigures(meanChip.value({ fz, r: 0.1 }), 0.01036)
     expectFigures(n, 6366)
     expectFigures(millingFeed.value({ fz, z: 4, n }), 848.8)
-    expectFigures(teethInCut.value({ z: 4, phi: engagementAngle.value({ r: 0.1 }) }), 0.4097)
     const kc = specificCuttingForce.value({ kc11: 1725, mc: 0.24, h: meanChip.value({ fz, r: 0.1 }), K: 1.3 })
     expectFigures(kc, 6715)
     expectFigures(1000 * millingPower.value({ ap: 4, ae: 0.4, vf: millingFeed.value({ fz, z: 4, n }), kc }), 152)
   })
 
-  // Mean force of a tooth, and of all teeth in the cut.
+  // Mean force of a tooth, and of the two of four that half a turn has in the cut.
   it.each([
     ['annealed', 1775, 12_000, 0.01, 480, 0.006366, 5974, 7.606, 15.21],
     ['tempered, 300 HB', 1725, 9549.3, 0.008, 305.6, 0.005093, 6125, 6.239, 12.48],
@@ -88,7 +78,7 @@ describe('feeds and powers of small cutters (derived: worked by hand)', () => {
     expectFigures(hm, chip)
     expectFigures(kc, specific)
     expectFigures(kc * 0.2 * hm, tooth)
-    expectFigures(kc * 0.2 * hm * teethInCut.value({ z: 4, phi: 180 }), all)
+    expectFigures(kc * 0.2 * hm * 2, all)
   })
 
   it('takes 19.12 W in the annealed slot', () => {
@@ -151,7 +141,7 @@ describe('a window of 10 by 8 with corners of 1.5 in a 3 mm wall, 2 mm cutter (d
 
 describe('winding a 2 mm cutter down a 3 mm hole, 3.3 deep at 2 deg (derived: worked by hand)', () => {
   it('takes 30 turns and 1.182 min', () => {
-    const pitch = helixPitch.value({ dp: 1, epsilon: 2 })
+    const pitch = Math.PI * Math.tan(Math.PI / 90)
     const path = helixPath.value({ a: 3.3, epsilon: 2 })
     const feed = helixFeed.value({ vf: 240, Dh: 3, D: 2 })
     expectFigures(pitch, 0.1097)

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { erf } from 'mathjs'
 import { expect, it } from 'vitest'
-import { erfc, erfcInverse } from '../../src/handbook/error-function.ts'
-import { SIGMOID_MIDDLE, sigmoidWidth } from '../../src/handbook/hardness-profile-alternatives.ts'
+import { erfc, erfcInverse } from './second-models/error-function.ts'
+import { SIGMOID_MIDDLE, sigmoidWidth } from './second-models/hardness-profile.ts'
 import { expectDigits } from './to-the-digits.ts'
 
 it('is one less the error function of a general maths library', () => {

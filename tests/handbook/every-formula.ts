@@ -1,9 +1,11 @@
 /// <reference types="vite/types/importMeta.d.ts" />
 import type { Formula } from '../../src/formula.ts'
 
-/** Every formula that a module of the handbook exports, alone or inside a list or record, with where it was found. */
+/** Every formula that a module of the handbook, or a second model kept beside the tests, exports, alone or inside a list or record, with where it was found. */
 export function everyFormula(): readonly { readonly where: string; readonly formula: Formula }[] {
-  const modules = import.meta.glob<Record<string, unknown>>('../../src/handbook/*.ts', { eager: true })
+  const modules = import.meta.glob<Record<string, unknown>>(['../../src/handbook/*.ts', './second-models/*.ts'], {
+    eager: true,
+  })
   const found = Object.entries(modules).flatMap(([path, module]) => formulasIn(module, path.replace(/^.*\//, '')))
   // A formula used by two modules is listed where it was found first.
   return found.filter(({ formula }, index) => found.findIndex(other => other.formula === formula) === index)

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { barStiffness } from '../../src/handbook/boring-bar.ts'
 import { burnThreshold } from '../../src/handbook/burn-screen.ts'
 import {
-  contactLength,
   equivalentChip,
   equivalentDiameterInside,
   equivalentDiameterOutside,
@@ -10,13 +9,11 @@ import {
   grindingPasses,
   grindingStroke,
   NORMAL_FORCE_SHARE,
-  plungeRemovalRate,
   plungeTime,
   sparkOutRest,
   specificRemovalRate,
   traverseFeed,
   traverseTime,
-  wheelSpeed,
   wheelSpindleSpeed,
 } from '../../src/handbook/grinding.ts'
 import { GRINDING_ROWS, PLUNGE_INFEED } from '../../src/handbook/grinding-data.ts'
@@ -59,7 +56,6 @@ describe('outside 60 by 80, wheel 350 by 40 at 30 m/s, work at 20 m/min (derived
     expectFigures(equivalentChip.value({ ae: 0.01, vw: 20, vs: 30 }), 0.1111)
     expectFigures(equivalentChip.value({ ae: 0.005, vw: 20, vs: 30 }), 0.05556)
     expectFigures(de, 51.22)
-    expectFigures(contactLength.value({ ae: 0.01, de }), 0.7157)
   })
 
   it('may burn from 39.56, 62.31 and 26.04 J/mm³ (constants: memory, Malkin and Lenz 1978)', () => {
@@ -78,8 +74,6 @@ describe('outside 60 by 80, wheel 350 by 40 at 30 m/s, work at 20 m/min (derived
     const soft = { zr: 0.04, zf: 0.01, fr: 0.003, ff: 0.00064, N: 10, nw }
     expectFigures(0.003 * nw, 0.3183)
     expectFigures(0.00064 * nw, 0.06791)
-    expectFigures(plungeRemovalRate.value({ dw: 60, vfr: 0.003 * nw }), 1)
-    expectFigures(plungeRemovalRate.value({ dw: 60, vfr: 0.00064 * nw }), 0.2133)
     expectFigures(plungeTime.value(soft), 0.3672)
     expectFigures(plungeTime.value({ ...soft, fr: 0.0015, ff: 0.00032 }), 0.6401)
   })
@@ -95,7 +89,6 @@ describe('bore 54 by 80, wheel 40 by 25 at 30 m/s, work at 20 m/min (derived: wo
     const de = equivalentDiameterInside.value({ dw: 54, q: 40 / 54 })
     expectFigures(de, 154.3)
     expectFigures(equivalentDiameterInside.value({ dw: 54, q: 35 / 54 }), 99.47)
-    expectFigures(contactLength.value({ ae: 0.005, de }), 0.8783)
   })
 
   it('takes 0.12 in 10, 4 and 4 passes, 2.529 min', () => {
@@ -142,7 +135,6 @@ describe('speeds that wheels are marked for (derived: worked by hand)', () => {
     [45, 40, 21_490],
   ])('%d m/s on %d mm', (vs, ds, rpm) => {
     expectFigures(wheelSpindleSpeed.value({ vs, ds }), rpm)
-    expect(wheelSpeed.value({ ns: wheelSpindleSpeed.value({ vs, ds }), ds })).toBeCloseTo(vs, 10)
   })
 })
 

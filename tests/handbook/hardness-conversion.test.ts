@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { convertedFrom, strengthFromVickers, vickersFromRockwell } from '../../src/handbook/hardness-conversion.ts'
+import { convertedFrom, vickersFromRockwell } from '../../src/handbook/hardness-conversion.ts'
 import { CONVERSION_ROWS } from '../../src/handbook/hardness-conversion-rows.ts'
+import { strengthFromVickers } from './second-models/hardness-conversion.ts'
 import { expectDigits } from './to-the-digits.ts'
 
 describe('against DIN 50150 conversion tables, interpolated (derived)', () => {

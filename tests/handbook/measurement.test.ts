@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { expandedUncertainty } from '../../src/handbook/measurement-uncertainty.ts'
 import { CUT_OFFS, cutOffFor, ROUGHNESS_LEFT } from '../../src/handbook/roughness-measurement.ts'
 import { warmReading } from '../../src/handbook/thermal-expansion.ts'
 import { BUILT_IN_GAUGES } from '../../src/shop/built-in-gauges.ts'
+import { expandedUncertainty } from './second-models/measurement-uncertainty.ts'
 
 /** Budgets after the GUM, worked by hand; limits of error of the micrometers: DIN 863 and 862 on one page. µm. */
 const BUDGETS = [

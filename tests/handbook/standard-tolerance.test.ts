@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { SHAFT_DEVIATIONS } from '../../src/handbook/fundamental-deviation.ts'
-import {
-  GRADES,
-  STANDARD_TOLERANCES,
-  standardTolerance,
-  standardToleranceFactor,
-  toleranceCell,
-} from '../../src/handbook/standard-tolerance.ts'
+import { GRADES, STANDARD_TOLERANCES, standardTolerance, toleranceCell } from '../../src/handbook/standard-tolerance.ts'
+import { standardToleranceFactor } from './second-models/standard-tolerance.ts'
 
 /** Multiples of i: memory, ISO 286-1:1988 Annex A; ten times every five grades from IT6. */
 const MULTIPLES = { 5: 7, 6: 10, 7: 16, 8: 25, 9: 40, 10: 64, 11: 100, 12: 160 } as const

@@ -24,6 +24,27 @@ export function importsOf(file: string, text: string): readonly Import[] {
   })
 }
 
+/** What a file takes from each file of ours, as `file name`; `file *` where it is loaded whole or late. */
+export const importedNames = (file: string, text: string): readonly string[] =>
+  [...text.matchAll(STATEMENT)].flatMap(([, , names = '', plain = '', loaded]) => {
+    const target = loaded ?? plain
+    if (!target.startsWith('.')) return []
+    const path = posix.join(posix.dirname(file), target)
+    const braces = /\{([^}]*)\}/.exec(names)?.[1]
+    if (braces === undefined) return [`${path} *`]
+    return braces
+      .split(',')
+      .map(
+        name =>
+          name
+            .trim()
+            .replace(/^type\s+/, '')
+            .split(/\s+as\s+/)[0] ?? '',
+      )
+      .filter(name => name !== '')
+      .map(name => `${path} ${name}`)
+  })
+
 export function importsOfHouse(): readonly Import[] {
   return readdirSync('src', { recursive: true })
     .map(String)

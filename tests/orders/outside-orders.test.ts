@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { fixed, length } from '../../src/figures.ts'
-import { acceptance, grindingCautions, grindingOrder } from '../../src/orders/grinding-order.ts'
+import { grindingCautions, grindingOrder } from '../../src/orders/grinding-order.ts'
 import { hardeningCautions, hardeningOrder } from '../../src/orders/hardening-order.ts'
 import type { OrderedOperation, OrderField, OrderFigures, OrderSource } from '../../src/orders/outside-order.ts'
 import type { Part } from '../../src/part/part.ts'
@@ -194,20 +194,6 @@ describe('the order to the grinder (common practice, no source)', () => {
     const text = textOf(grindingOrder(iron, operation(iron, 'hone-bore'), MM))
     expect(text).toContain('EN-GJL-250, not hardened')
     expect(text).not.toMatch(/case|nitrid|hardener/i)
-    expect(acceptance(iron, MM)).toEqual([])
     expect(grindingCautions(iron, operation(iron, 'hone-bore')).length).toBeGreaterThan(0)
-  })
-})
-
-describe('what a finished piece is accepted by', () => {
-  const lines = acceptance(plan, MM).join('\n')
-  it('reads the surface with HV1, since the case is a gradient, and with less where less is borne', () => {
-    expect(lines).toContain('not under 470 HV1 at any point, the side ground deepest included')
-    const thin = { ...plan, ...(plan.case && { case: { ...plan.case, testLoad: 'HV0.3' } }) }
-    expect(acceptance(thin, MM).join('\n')).toContain('470 HV0.3')
-  })
-  it('says how much case is left and where it ends', () => {
-    expect(lines).toContain('NHD left not under 0.25 mm (to 350 HV)')
-    expect(lines).toContain('No temper etch')
   })
 })

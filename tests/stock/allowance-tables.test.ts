@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest'
+import { planRoute } from '../../src/route/plan-route.ts'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { planStock } from '../../src/stock/plan-stock.ts'
+import { partFrom, sleeveText } from '../route/part-text.ts'
 import {
   BORE_ALLOWANCE_BY_LENGTH,
   HONING_ALLOWANCE,
   OUTSIDE_ALLOWANCE_BY_LENGTH,
   OUTSIDE_GRINDING_ALLOWANCE,
-} from '../../src/handbook/grinding-allowance.ts'
-import { planRoute } from '../../src/route/plan-route.ts'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import { planStock } from '../../src/stock/plan-stock.ts'
-import { partFrom, sleeveText } from '../route/part-text.ts'
+} from './grinding-allowance.ts'
 
 /** A sleeve with a wall of an eighth of its diameter, as long as it is wide. */
 const sleeve = (diameter: number, stock?: string) => {

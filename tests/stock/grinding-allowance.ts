@@ -1,4 +1,4 @@
-import type { Millimetre } from '../units.ts'
+import type { Millimetre } from '../../src/units.ts'
 
 /** Allowance on diameter for grinding outside after finish turning, for a range of diameters. */
 export type OutsideAllowance = {

@@ -4,7 +4,7 @@ import { type CheckRow, checkRow } from './check-rows.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
 /** Columns of pieces that stand beside the limits, each wide enough to write in. */
-export const PIECES_ACROSS = 5
+const PIECES_ACROSS = 5
 
 /** A row a characteristic, a column a piece; more pieces than stand side by side go into further tables. */
 export type InspectionView = {

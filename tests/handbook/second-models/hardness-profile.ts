@@ -1,4 +1,4 @@
-import { type Formula, formula, type Input } from '../formula.ts'
+import { type Formula, formula, type Input } from '../../../src/formula.ts'
 import { erfc, erfcInverse, rootOf } from './error-function.ts'
 
 /** Other shapes through the same two points, for comparison with the profile that is planned with. */

@@ -1,4 +1,4 @@
-import { type Formula, formula } from '../formula.ts'
+import { type Formula, formula } from '../../../src/formula.ts'
 
 /**
  * A gauge's budget: limits of error and temperature are taken as evenly spread (over √3), a resolution step as evenly
