@@ -28,7 +28,7 @@ export type Band = Surface & {
 export type Stretch = { readonly from: Millimetre; readonly to: Millimetre | DrawnSize }
 
 /** Depth at which a band ends, in the middle of what the drawing allows. */
-export const endOf = ({ to }: Stretch): Millimetre => (typeof to === 'number' ? to : to.nominal)
+const endOf = ({ to }: Stretch): Millimetre => (typeof to === 'number' ? to : to.nominal)
 
 /**
  * The band at a depth: a band reaches from its upper end down to its lower one and not with it, so that a depth at a
