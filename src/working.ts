@@ -1,4 +1,5 @@
 import type { Formula, Given } from './formula.ts'
+import { isKnown, type Known, known, type Origin, worked } from './known.ts'
 
 /** One figure with its formula, the numbers in it and where the formula comes from. */
 export type Working = {
@@ -14,19 +15,27 @@ export type Working = {
   /** The expression with its symbols. */
   readonly formula: string
   readonly source: string
+  /** Where the numbers in it come from, of those that carry it. */
+  readonly inputs?: readonly WorkingInput[]
 }
+
+/** A number of the expression and where it comes from. */
+export type WorkingInput = Origin & { readonly symbol: string; readonly value: number; readonly unit: string }
 
 export type About = { readonly operation?: number; readonly about?: string }
 
+/** What a formula is fed: bare numbers, or figures that carry where they come from. */
+export type Fed<K extends string> = { readonly [k in K]: number | Known }
+
 /** Keeps every use of a formula as a working while it computes. One a capability; its list goes out with the result. */
 export type Notebook = {
-  readonly use: <K extends string>(formula: Formula<K>, given: Given<K>, about?: About) => number
+  readonly use: <K extends string>(formula: Formula<K>, given: Fed<K>, about?: About) => number
   /** A figure that is chosen, read or looked up rather than computed by a formula. */
   readonly note: (entry: Omit<Working, 'formula'>) => void
   readonly workings: readonly Working[]
 }
 
-type Use = { readonly formula: Formula; readonly given: Given; readonly about: About; readonly value: number }
+type Use = { readonly formula: Formula; readonly given: Fed<string>; readonly about: About; readonly value: number }
 
 export function openNotebook(): Notebook {
   // Kept as used and written out only when read: a planner that tries fifty figures pays for the text of the one it keeps.
@@ -36,7 +45,7 @@ export function openNotebook(): Notebook {
       return entries.map(entry => ('given' in entry ? written(entry) : entry))
     },
     use: (formula, given, about = {}) => {
-      const value = formula.value(given)
+      const value = formula.value(numbersOf(formula, given))
       entries.push({ formula, given, about, value })
       return value
     },
@@ -48,15 +57,50 @@ export function openNotebook(): Notebook {
 
 function written({ formula, given, about: { operation, about }, value }: Use): Working {
   const { symbol, meaning, unit, expression, source } = formula
-  const figure = { symbol, meaning, value, unit, expression: filledIn(expression, given), formula: expression, source }
+  const text = filledIn(expression, numbersOf(formula, given))
+  const figure = { symbol, meaning, value, unit, expression: text, formula: expression, source }
+  const inputs = originsOf(given)
+  if (inputs.length > 0) Object.assign(figure, { inputs })
   // Spelt out: the spread of objects of many shapes takes as long as all the rest.
   if (operation === undefined) return about === undefined ? figure : Object.assign(figure, { about })
   return about === undefined ? Object.assign(figure, { operation }) : Object.assign(figure, { operation, about })
 }
 
+/** The numbers alone. A figure in another unit than the formula asks for is a fault of the planner. */
+function numbersOf<K extends string>(
+  { symbol, inputs }: Pick<Formula<K>, 'symbol' | 'inputs'>,
+  given: Fed<K>,
+): Given<K> {
+  const numbers: Record<string, number> = {}
+  for (const key in given) {
+    const input = given[key]
+    if (isKnown(input) && input.unit !== inputs[key].unit)
+      throw new Error(`${symbol}: ${key} is in ${inputs[key].unit}, got ${input.value} ${input.unit}`)
+    numbers[key] = isKnown(input) ? input.value : input
+  }
+  return numbers as Given<K>
+}
+
+function originsOf(given: Fed<string>): readonly WorkingInput[] {
+  return Object.entries(given).flatMap(([symbol, input]) =>
+    isKnown(input) ? [{ symbol, value: input.value, unit: input.unit, from: input.from, source: input.source }] : [],
+  )
+}
+
+/** Uses a formula and gives its result as a figure that says so. */
+export const reckoned = <K extends string>(
+  notebook: Notebook,
+  formula: Formula<K>,
+  given: Fed<K>,
+  about?: About,
+): Known<'mm'> => {
+  if (formula.unit !== 'mm') throw new Error(`${formula.symbol} is in ${formula.unit}, not in mm`)
+  return known(notebook.use(formula, given, about), 'mm', worked(`${formula.symbol}, ${formula.meaning}`))
+}
+
 /** Computes and keeps nothing: for trials whose figures do not go out. */
 export const SCRATCH: Notebook = {
-  use: (formula, given) => formula.value(given),
+  use: (formula, given) => formula.value(numbersOf(formula, given)),
   note: () => undefined,
   workings: [],
 }
@@ -72,12 +116,12 @@ function filledIn(expression: string, given: Given): string {
   return text
 }
 
-const known = new Map<string, readonly string[]>()
+const taken = new Map<string, readonly string[]>()
 
 /** What stands between the names, and the names, in turn. An expression is taken apart once, however often it is used. */
 function piecesOf(expression: string): readonly string[] {
-  const pieces = known.get(expression) ?? expression.split(/([\p{L}_][\p{L}\p{N}_]*)/u)
-  known.set(expression, pieces)
+  const pieces = taken.get(expression) ?? expression.split(/([\p{L}_][\p{L}\p{N}_]*)/u)
+  taken.set(expression, pieces)
   return pieces
 }
 

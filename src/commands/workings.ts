@@ -16,16 +16,31 @@ function chosen({ operations, workings }: Plan, { operation }: Options): readonl
   return workings.filter(working => working.operation === number)
 }
 
-function lines({ operation, about, symbol, meaning, value, unit, expression, formula, source }: Working): string {
+function lines({
+  operation,
+  about,
+  symbol,
+  meaning,
+  value,
+  unit,
+  expression,
+  formula,
+  source,
+  inputs,
+}: Working): string {
   const where = [operation === undefined ? '' : `operation ${operation}`, about ?? ''].filter(Boolean).join(', ')
   const figure = `${symbol} = ${Number(value.toPrecision(6))} ${unit}`
   return [
     `${figure}  ${meaning}${where && `  (${where})`}`,
     formula ? `    ${symbol} = ${formula}` : '',
     `    ${formula ? `= ${expression}` : expression}`,
+    ...(inputs ?? []).map(
+      ({ symbol: input, value: given, unit: own, from, source: where }) =>
+        `    ${input} ${`${Number(given.toPrecision(6))} ${own}`.trim()}: ${from}, ${where}`,
+    ),
     `    source: ${source}`,
-    '',
   ]
-    .filter((line, index) => line || index === 4)
+    .filter(line => line)
+    .concat('')
     .join('\n')
 }

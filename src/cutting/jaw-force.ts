@@ -12,7 +12,7 @@ import {
 import type { CuttingFamily } from '../handbook/cutting-grades.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Micrometre, Millimetre, Newton, SpindleSpeed } from '../units.ts'
-import type { Notebook } from '../working.ts'
+import { type Notebook, SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import type { BandCut } from './turned-cuts.ts'
@@ -57,7 +57,7 @@ function ringOf({ after }: CuttingTask, cut: BandCut): Ring | undefined {
 
 type Use = Notebook['use']
 /** For a first look, which is not written down. */
-const unwritten: Use = (formula, given) => formula.value(given)
+const unwritten: Use = SCRATCH.use
 
 /** The cut that the jaws hold against: its force, and the speed at which the jaws lose some of theirs. */
 export type HeldCut = { readonly force: Newton; readonly spindleSpeed: SpindleSpeed }

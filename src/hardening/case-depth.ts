@@ -6,6 +6,7 @@ import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
 import { DEPTH_DEFINITIONS, type HardeningWindow } from '../handbook/hardening-processes.ts'
 import { depthForHardness, SHAPE, shareOfRise } from '../handbook/hardness-profile.ts'
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
+import { fromHandbook, fromPart, type Known, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -14,7 +15,7 @@ import { caseFinding } from './case-finding.ts'
 import { DEPTH_STEP } from './case-limit.ts'
 
 export type OrderedDepth = {
-  readonly asked: Millimetre
+  readonly asked: Known<'mm'>
   readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
   readonly findings: readonly Finding[]
 }
@@ -37,16 +38,28 @@ export function orderedDepth(
   if (asked === undefined) return { refused: depthMissing(part, window) }
   const about = { about: 'case' }
   const reasons = [
-    { why: 'the depth asked', depth: notebook.use(depthToOrder, { N_f: asked, s_max: s_any }, about) },
+    {
+      why: 'the depth asked',
+      depth: notebook.use(
+        depthToOrder,
+        { N_f: asked, s_max: known(s_any, 'mm', worked('most taken off a surface')) },
+        about,
+      ),
+    },
     {
       why: `no more than ${REMOVAL_SHARE.refuse * 100} % of the case taken off`,
       depth: notebook.use(depthForShare, { s_max: s, f: REMOVAL_SHARE.refuse }, about),
     },
   ]
   const hardness = part.hardening?.hardness?.least
-  if (hardness !== undefined && hardness > figures.core) {
+  if (hardness !== undefined && hardness > figures.core.value) {
     if (hardness >= figures.surface.usual) return { refused: outOfReach(part, figures, hardness) }
-    const share = (H: number) => notebook.use(shareOfRise, { H, H_s: figures.surface.usual, H_c: figures.core }, about)
+    const share = (H: number) =>
+      notebook.use(
+        shareOfRise,
+        { H, H_s: known(figures.surface.usual, 'HV', figures.surface), H_c: figures.core },
+        about,
+      )
     if (s > 0) {
       const given = { s, p: share(figures.limit), q: share(hardness), n: SHAPE.expected }
       reasons.push({
@@ -83,16 +96,16 @@ export function orderedDepth(
   return { asked, ordered: { least: rounded, most: Number((rounded + upper).toFixed(3)) }, findings }
 }
 
-type Asked = { readonly asked?: Millimetre; readonly findings: readonly Finding[] }
+type Asked = { readonly asked?: Known<'mm'>; readonly findings: readonly Finding[] }
 
 /** The drawing's depth; or what a running surface, or a pin of that wall, is usually left with. */
 function depthAsked(part: Part, { term }: HardeningWindow, wall: Millimetre): Asked {
   const asked = part.hardening?.depth?.least
-  if (asked !== undefined) return { asked, findings: [] }
+  if (asked !== undefined) return { asked: known(asked, 'mm', fromPart('/hardening/depth')), findings: [] }
   const usual = usualDepth(part, term, wall)
   if (!usual) return { findings: [] }
   return {
-    asked: usual.depth,
+    asked: known(usual.depth, 'mm', fromHandbook(usual.source)),
     findings: [
       caseFinding(
         part,

@@ -4,19 +4,21 @@ import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
 import { CARBON, martensiteHardness, SHD_SHARE } from '../handbook/induction.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { type NitridedGrade, nitridedGrade, type Range } from '../handbook/nitriding-steels.ts'
+import { fromHandbook, fromPart, type Known, known, type Origin } from '../known.ts'
 import type { Part } from '../part/part.ts'
+import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Celsius, Vickers } from '../units.ts'
+import type { Vickers } from '../units.ts'
 import type { Notebook } from '../working.ts'
 
 /** What the grade reaches in the process. */
 export type CaseFigures = {
-  readonly surface: Range
-  readonly core: Vickers
+  readonly surface: Range & Origin
+  readonly core: Known<'HV'>
   /** Where the hardness depth ends. */
   readonly limit: Vickers
   /** Nitriding only, at 520 °C. */
-  readonly depthConstant?: Range
+  readonly depthConstant?: Range & Origin
   readonly tempered: boolean
 }
 
@@ -24,6 +26,10 @@ export type CaseFigures = {
 const TEMPERED_GROUPS: ReadonlySet<string> = new Set(['heat-treatable steel', 'nitriding steel', 'bearing steel'])
 
 const exactly = (value: number): Range => ({ least: value, usual: value, most: value })
+
+const from = ({ least, usual, most }: Range, origin: Origin): Range & Origin => ({ least, usual, most, ...origin })
+
+const REACHED: Origin = { from: 'shop', source: 'shop: reached by its hardener' }
 
 /** The figures, each noted with where it comes from; or the names of those that nobody has given. */
 export function caseFigures(
@@ -35,11 +41,15 @@ export function caseFigures(
   const { grade, hardness } = part.material
   const reached = shop.reached.find(row => row.grade === grade)
   const listed = listedFigures(notebook, grade, window)
-  const surface = reached ? exactly(reached.surface) : listed?.surface
+  const book = fromHandbook(listed?.source ?? '')
+  const surface = reached ? from(exactly(reached.surface), REACHED) : listed?.surface && from(listed.surface, book)
   // The bar's own hardness is the core's, as long as the temper is not passed; carburising quenches the core anew.
   const ownCore = window.term === 'CHD' ? undefined : hardness
-  const core = reached?.core ?? ownCore ?? listed?.core?.usual
-  const depthConstant = reached?.depthConstant === undefined ? listed?.depthConstant : exactly(reached.depthConstant)
+  const core = coreOf(reached?.core, ownCore, listed?.core && known(listed.core.usual, 'HV', book))
+  const depthConstant =
+    reached?.depthConstant === undefined
+      ? listed?.depthConstant && from(listed.depthConstant, book)
+      : from(exactly(reached.depthConstant), REACHED)
   const missing = [
     ...(surface ? [] : ['surface hardness']),
     ...(core === undefined ? ['core hardness'] : []),
@@ -47,8 +57,6 @@ export function caseFigures(
   ]
   if (!surface || core === undefined || missing.length > 0) return { missing }
 
-  const fromShop = 'shop: reached by its hardener'
-  const fromBook = listed?.source ?? ''
   const note = (symbol: string, meaning: string, value: number, unit: string, source: string, range?: Range) =>
     notebook.note({
       about: 'case',
@@ -59,27 +67,28 @@ export function caseFigures(
       expression: range && range.least !== range.most ? `${range.least} to ${range.most}` : '',
       source,
     })
-  note(
-    'H_s',
-    `surface hardness of ${grade}, ${part.hardening?.process}`,
-    surface.usual,
-    'HV',
-    reached ? fromShop : fromBook,
-    surface,
-  )
-  const coreSource = reached ? fromShop : ownCore === undefined ? fromBook : 'part file: hardness of the bar'
-  note('H_c', 'core hardness', core, 'HV', coreSource, reached || ownCore !== undefined ? undefined : listed?.core)
+  note('H_s', `surface hardness of ${grade}, ${part.hardening?.process}`, surface.usual, 'HV', surface.source, surface)
+  note('H_c', 'core hardness', core.value, 'HV', core.source, core.from === 'handbook' ? listed?.core : undefined)
   if (depthConstant && window.term === 'NHD') {
-    const source = reached?.depthConstant === undefined ? fromBook : fromShop
-    note('K_520', 'depth constant at 520 °C', depthConstant.usual, 'mm/h^0.5', source, depthConstant)
+    note('K_520', 'depth constant at 520 °C', depthConstant.usual, 'mm/h^0.5', depthConstant.source, depthConstant)
   }
   return {
     surface,
     core,
-    limit: limitHardness(window, core, part.hardening?.hardness?.least ?? surface.usual),
+    limit: limitHardness(window, core.value, part.hardening?.hardness?.least ?? surface.usual),
     ...(depthConstant && { depthConstant }),
     tempered: window.term === 'NHD' && (listed?.tempered ?? TEMPERED_GROUPS.has(materialOf(grade)?.group ?? '')),
   }
+}
+
+/** What the hardener reaches goes before the bar's own, and that before the grade's. */
+function coreOf(
+  reached: Vickers | undefined,
+  own: Vickers | undefined,
+  listed: Known<'HV'> | undefined,
+): Known<'HV'> | undefined {
+  if (reached !== undefined) return known(reached, 'HV', REACHED)
+  return own === undefined ? listed : known(own, 'HV', { from: 'part', source: 'part file: hardness of the bar' })
 }
 
 /** Core and 50 HV; 550 HV; or a share of the least surface hardness, which is the one asked. */
@@ -112,6 +121,11 @@ function carburisedGrade(grade: string): NitridedGrade | undefined {
 }
 
 /** Temperature that the case is planned at: the part's own, the process's, or the works' habit. */
-export function caseTemperature(part: Part, shop: Shop, window: HardeningWindow): Celsius {
-  return part.hardening?.temperature ?? window.temperature.usual ?? shop.habits.nitridingTemperature
+export function caseTemperature(part: Part, shop: Shop, window: HardeningWindow): Known<'°C'> {
+  const own = part.hardening?.temperature
+  if (own !== undefined) return known(own, '°C', fromPart('/hardening/temperature'))
+  const { usual } = window.temperature
+  return usual === undefined
+    ? habit(shop, 'nitridingTemperature', '°C')
+    : known(usual, '°C', fromHandbook(window.source))
 }

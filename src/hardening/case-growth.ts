@@ -1,4 +1,5 @@
-import { compoundLayer } from '../handbook/compound-layer.ts'
+import type { Band } from '../band.ts'
+import { type CompoundLayer, compoundLayer } from '../handbook/compound-layer.ts'
 import { QUENCH_CHANGE, quenchGrowth } from '../handbook/hardening-growth.ts'
 import {
   CASE_STRESS,
@@ -9,39 +10,27 @@ import {
   growthPerSide,
   STEEL,
 } from '../handbook/nitriding-growth.ts'
-import type { Spread } from '../limits.ts'
+import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
-import type { Measured, Shop } from '../shop/shop.ts'
+import { measuredFor, measuredOrigin } from '../shop/measured.ts'
+import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, routeProcessOf, seatOf, treatedSides } from './case-surfaces.ts'
 
 /** A depth that is ordered, with its upper limit; or one figure. */
 export type CaseDepth = Millimetre | { readonly least: Millimetre; readonly most: Millimetre }
-export type Growth = { readonly outside: Spread; readonly bore: Spread }
+export type Growth = { readonly outside: KnownSpread; readonly bore: KnownSpread }
 
-const NONE: Spread = { least: 0, nominal: 0, most: 0 }
-
-/** Growth that the works measured for this process, on this grade before any grade. */
-function measuredGrowth(part: Part, shop: Shop): (Measured & { readonly growth: Spread }) | undefined {
-  if (!part.hardening) return undefined
-  const process = routeProcessOf(part.hardening)
-  const fits = shop.measured.filter(
-    (row): row is Measured & { growth: Spread } =>
-      row.process === process &&
-      row.growth !== undefined &&
-      (row.grade === undefined || row.grade === part.material.grade),
-  )
-  return fits.find(({ grade }) => grade !== undefined) ?? fits[0]
-}
+const NONE: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('no growth: not treated') }
 
 export function growthIn(notebook: Notebook, part: Part, shop: Shop, depth: CaseDepth, wall: Millimetre): Growth {
   const { hardening } = part
   if (!hardening) return { outside: NONE, bore: NONE }
   const sides = treatedSides(part)
-  const measured = measuredGrowth(part, shop)
+  const measured = measuredFor(shop, { process: routeProcessOf(hardening), grade: part.material.grade }, 'growth')
   if (measured) {
-    const { growth, pieces, date, firm } = measured
+    const growth: KnownSpread = { ...measured.growth, ...measuredOrigin(measured) }
     notebook.note({
       about: 'growth',
       symbol: 'g',
@@ -49,19 +38,13 @@ export function growthIn(notebook: Notebook, part: Part, shop: Shop, depth: Case
       value: growth.nominal,
       unit: 'mm',
       expression: `${growth.least} to ${growth.most}`,
-      source: `shop: measured on ${pieces} pieces, ${date}${firm ? `, ${firm}` : ''}`,
+      source: growth.source,
     })
     return { outside: sides.outside ? growth : NONE, bore: sides.bore ? growth : NONE }
   }
   const layer = compoundLayer(hardening.process)
   return layer
-    ? nitridingGrowth(
-        notebook,
-        part,
-        typeof depth === 'number' ? { least: depth, most: depth } : depth,
-        layer.usual / 1000,
-        wall,
-      )
+    ? nitridingGrowth(notebook, part, typeof depth === 'number' ? { least: depth, most: depth } : depth, layer, wall)
     : quenchedGrowth(notebook, part)
 }
 
@@ -69,17 +52,33 @@ function nitridingGrowth(
   notebook: Notebook,
   part: Part,
   depth: { readonly least: Millimetre; readonly most: Millimetre },
-  C: Millimetre,
+  layer: CompoundLayer,
   wall: Millimetre,
 ): Growth {
   const sides = treatedSides(part)
   const { diffusion, compound } = GROWTH_COEFFICIENTS
   const about = { about: 'growth' }
   const middle = (depth.least + depth.most) / 2
-  const free: Spread = {
-    least: notebook.use(growthPerSide, { k_d: diffusion.least, N: depth.least, k_c: compound.least, C }, about),
-    nominal: notebook.use(growthPerSide, { k_d: diffusion.usual, N: middle, k_c: compound.usual, C }, about),
-    most: notebook.use(growthPerSide, { k_d: diffusion.most, N: depth.most, k_c: compound.most, C }, about),
+  const C = known(layer.usual / 1000, 'mm', fromHandbook(layer.source))
+  const share = (value: number) => known(value, '', fromHandbook(growthPerSide.source))
+  const N = (value: Millimetre) => known(value, 'mm', worked('depth ordered'))
+  const free: KnownSpread = {
+    ...worked(`${growthPerSide.symbol}, ${growthPerSide.meaning}`),
+    least: notebook.use(
+      growthPerSide,
+      { k_d: share(diffusion.least), N: N(depth.least), k_c: share(compound.least), C },
+      about,
+    ),
+    nominal: notebook.use(
+      growthPerSide,
+      { k_d: share(diffusion.usual), N: N(middle), k_c: share(compound.usual), C },
+      about,
+    ),
+    most: notebook.use(
+      growthPerSide,
+      { k_d: share(diffusion.most), N: N(depth.most), k_c: share(compound.most), C },
+      about,
+    ),
   }
   const seat = seatOf(part)
   const bore = boreOf(part)
@@ -100,7 +99,8 @@ function nitridingGrowth(
     : 0
   const stretchOf = (D: Millimetre, surface: string) =>
     epsilon === 0 ? 0 : notebook.use(diameterStretch, { epsilon, D }, { about: `growth of ${surface}` }) / 2
-  const moved = ({ least, nominal, most }: Spread, by: Millimetre): Spread => ({
+  const moved = ({ least, nominal, most, ...origin }: KnownSpread, by: Millimetre): KnownSpread => ({
+    ...origin,
     least: least + by,
     nominal: nominal + by,
     most: most + by,
@@ -118,16 +118,21 @@ function quenchedGrowth(notebook: Notebook, part: Part): Growth {
     return { outside: NONE, bore: NONE }
   const change = QUENCH_CHANGE[process]
   const about = { about: `growth, ${change.source}` }
-  const at = (D: Millimetre): Spread => ({
-    least: notebook.use(quenchGrowth, { c: change.least, D }, about),
-    nominal: notebook.use(quenchGrowth, { c: change.nominal, D }, about),
-    most: notebook.use(quenchGrowth, { c: change.most, D }, about),
-  })
+  const share = (value: number) => known(value, '', fromHandbook(change.source))
+  const at = ({ size, path }: Band): KnownSpread => {
+    const D = known(size.nominal, 'mm', fromPart(path))
+    return {
+      ...worked(`${quenchGrowth.symbol}, ${quenchGrowth.meaning}`),
+      least: notebook.use(quenchGrowth, { c: share(change.least), D }, about),
+      nominal: notebook.use(quenchGrowth, { c: share(change.nominal), D }, about),
+      most: notebook.use(quenchGrowth, { c: share(change.most), D }, about),
+    }
+  }
   const seat = seatOf(part)
   const bore = boreOf(part)
-  const inside = bore ? at(bore.size.nominal) : NONE
+  const inside = bore ? at(bore) : NONE
   return {
-    outside: seat ? at(seat.size.nominal) : NONE,
-    bore: { least: -inside.most, nominal: -inside.nominal, most: -inside.least },
+    outside: seat ? at(seat) : NONE,
+    bore: { ...inside, least: -inside.most, nominal: -inside.nominal, most: -inside.least },
   }
 }

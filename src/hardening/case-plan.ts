@@ -1,4 +1,4 @@
-import type { Spread } from '../limits.ts'
+import type { Figure, KnownSpread } from '../known.ts'
 import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
 
 /** What the hardener is asked for and what it does to the sizes. Growth is per side, positive where metal grows. */
@@ -6,12 +6,14 @@ export type CasePlan = {
   readonly process: string
   /** As hardened, before any finishing. */
   readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
-  readonly growth: { readonly outside: Spread; readonly bore: Spread }
+  readonly growth: { readonly outside: KnownSpread; readonly bore: KnownSpread }
   /** At the worst place, after finishing. */
   readonly left: { readonly least: Millimetre; readonly most: Millimetre }
   readonly asked: Millimetre
   /** The deepest that may be ordered: what comes off is judged on no deeper case. */
   readonly limit: CaseLimit
+  /** The figures it stands on, as they were used. */
+  readonly basis?: readonly Figure[]
   readonly definition: string
   readonly time: {
     readonly least: Hour

@@ -1,7 +1,8 @@
 import { hardnessAtDepth, profileScale, SHAPE } from '../handbook/hardness-profile.ts'
+import { known } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
-import type { About, Notebook } from '../working.ts'
+import { type About, type Notebook, SCRATCH } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import type { CasePlan, HardnessAfter, HardnessBand } from './case-plan.ts'
 
@@ -17,8 +18,8 @@ const SHAPES = Object.keys(SHAPE) as readonly Shape[]
 
 /** Requires a limit hardness between core and surface. Depths outside the metal count as the surface. */
 export function caseProfile(notebook: Notebook, { surface, core, limit }: CaseFigures, N: Millimetre): CaseProfile {
-  const H_s = surface.usual
-  const p = (limit - core) / (H_s - core)
+  const H_s = known(surface.usual, 'HV', surface)
+  const p = (limit - core.value) / (H_s.value - core.value)
   const scales = Object.fromEntries(
     SHAPES.map(shape => [
       shape,
@@ -32,8 +33,9 @@ export function caseProfile(notebook: Notebook, { surface, core, limit }: CaseFi
     w: scales[shape],
     n: SHAPE[shape],
   })
+
   return {
-    at: depth => band(shape => hardnessAtDepth.value(given(shape, depth))),
+    at: depth => band(shape => SCRATCH.use(hardnessAtDepth, given(shape, depth))),
     noted: (book, depth, { about, ...where }) =>
       band(shape => book.use(hardnessAtDepth, given(shape, depth), { ...where, about: `${about}, ${shape} model` })),
   }

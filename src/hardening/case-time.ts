@@ -6,7 +6,8 @@ import {
   nitridingTime,
   REFERENCE_TEMPERATURE,
 } from '../handbook/nitriding-depth.ts'
-import type { Celsius, Millimetre } from '../units.ts'
+import { type Known, known } from '../known.ts'
+import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import type { CasePlan } from './case-plan.ts'
@@ -20,11 +21,11 @@ export function caseTime(
   window: HardeningWindow,
   figures: CaseFigures,
   middle: Millimetre,
-  temperature: Celsius,
+  T: Known<'°C'>,
 ): CasePlan['time'] {
   if (window.term === 'CHD') {
     const hours = (r: number, end: string) =>
-      notebook.use(carburisingTime, { CHD: middle, r, T: temperature }, { about: `case, ${end}` })
+      notebook.use(carburisingTime, { CHD: middle, r, T }, { about: `case, ${end}` })
     return {
       least: hours(CHD_SHARE.most, 'least time'),
       nominal: hours(CHD_SHARE.usual, 'time'),
@@ -35,7 +36,7 @@ export function caseTime(
   if (!K) return { least: 0, nominal: 0, most: 0 }
   const hours = (K_ref: number, end: string) => {
     const about = { about: `case, ${end}` }
-    const given = { K_ref, T: temperature, T_ref: REFERENCE_TEMPERATURE, Q: NITROGEN_ACTIVATION_ENERGY }
+    const given = { K_ref: known(K_ref, 'mm/h^0.5', K), T, T_ref: REFERENCE_TEMPERATURE, Q: NITROGEN_ACTIVATION_ENERGY }
     return notebook.use(nitridingTime, { N: middle, K: notebook.use(depthConstant, given, about) }, about)
   }
   return { least: hours(K.most, 'least time'), nominal: hours(K.usual, 'time'), most: hours(K.least, 'most time') }

@@ -1,17 +1,18 @@
 import { fixed } from '../figures.ts'
 import { type Finding, hasErrors } from '../finding.ts'
 import { REMOVAL_SHARE, REMOVAL_SHARE_CARBURISED } from '../handbook/case-limits.ts'
-import { compoundLayer } from '../handbook/compound-layer.ts'
+import { type CompoundLayer, compoundLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
 import { DEPTH_DEFINITIONS, type HardeningWindow, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, standardLoad } from '../handbook/vickers-load.ts'
+import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
 import { orderedDepth } from './case-depth.ts'
-import { caseFigures, caseTemperature } from './case-figures.ts'
+import { type CaseFigures, caseFigures, caseTemperature } from './case-figures.ts'
 import { caseFinding } from './case-finding.ts'
 import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
 import { caseLimit } from './case-limit.ts'
@@ -85,7 +86,8 @@ export function planCase(
   if (!hardening) return outcome({ findings: [] })
   if (!window || !limit) return outcome({ findings: [notPlanned(part)] })
 
-  const temperature = caseTemperature(part, shop, window)
+  const T = caseTemperature(part, shop, window)
+  const temperature = T.value
   const before = [
     ...choiceFindings(part, window),
     ...temperatureFindings(part, window, temperature),
@@ -106,7 +108,7 @@ export function planCase(
     least: notebook.use(caseLeft, { N: ordered.least, s: most }, { about: 'case, worst place' }),
     most: ordered.most - Math.max(0, Math.min(...removal.map(({ least }) => least), most)),
   }
-  const time = caseTime(notebook, window, figures, middle, temperature)
+  const time = caseTime(notebook, window, figures, middle, T)
   const layer = compoundLayer(hardening.process)
   const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
   const load = standardLoad(
@@ -119,14 +121,15 @@ export function planCase(
       ordered,
       growth: growthIn(notebook, part, shop, ordered, wall),
       left,
-      asked,
+      asked: asked.value,
       limit,
+      basis: basisOf(asked, T, figures, layer),
       definition: DEPTH_DEFINITIONS[window.term],
       time,
       temperature,
       compoundLayer: { nominal: (layer?.usual ?? 0) / 1000, most: (layer?.most ?? 0) / 1000 },
       surfaceHardness: figures.surface.usual,
-      coreHardness: figures.core,
+      coreHardness: figures.core.value,
       profile: profilePoints(profile, ordered.least),
       testLoad: `HV${load.load}`,
       treated: treatedSides(part),
@@ -152,6 +155,21 @@ export function planCase(
     return [...temperFindings(notebook, part, nitriding, hours, temper), ...('code' in relief ? [relief] : [])]
   }
 }
+
+/** The figures that the case is ordered from, as they were chosen. */
+const basisOf = (
+  asked: Known,
+  temperature: Known,
+  { surface, core, depthConstant }: CaseFigures,
+  layer: CompoundLayer | undefined,
+): readonly Figure[] => [
+  named('depth asked', asked),
+  named('temperature', temperature),
+  named('surface hardness reached', known(surface.usual, 'HV', surface)),
+  named('core hardness', core),
+  ...(depthConstant ? [named('depth constant at 520 °C', known(depthConstant.usual, 'mm/h^0.5', depthConstant))] : []),
+  ...(layer ? [named('compound layer, usual', known(layer.usual / 1000, 'mm', fromHandbook(layer.source)))] : []),
+]
 
 /** After these no case can be reckoned; other errors leave it standing, so that the rest can be seen. */
 const STOPS: ReadonlySet<string> = new Set(['case/process-refused', 'case/temperature-outside-process'])

@@ -84,7 +84,8 @@ function materialFindings({ material }: Part, { asked }: PlatingSizes, raise: Ra
 }
 
 function thicknessFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise): readonly Finding[] {
-  const { asked, row, aim, left, finished } = sizes
+  const { asked, row, left, finished } = sizes
+  const aim = sizes.aim.value
   const { least, most } = asked.thickness
   const findings: Finding[] = []
   if (aim < row.thickness.least - 1e-9 || aim > row.thickness.most + 1e-9) {
@@ -134,7 +135,8 @@ function thicknessFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise):
 }
 
 function honeFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise): readonly Finding[] {
-  const { asked, row, honeStock } = sizes
+  const { asked, row } = sizes
+  const honeStock = sizes.honeStock.value
   const short = -hone.margin.cleanUp
   return [
     ...(short > 1e-9

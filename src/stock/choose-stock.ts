@@ -1,9 +1,7 @@
 import { leastStock, nominalStock } from '../handbook/stock-chain.ts'
-import type { Spread } from '../limits.ts'
-import { toleranceOf } from '../limits.ts'
-import type { StockChoice } from '../part/part.ts'
+import { type KnownSpread, known, none, type Origin } from '../known.ts'
 import type { Millimetre } from '../units.ts'
-import type { Notebook } from '../working.ts'
+import { type Notebook, reckoned } from '../working.ts'
 import type { FinishChain } from './finish-chain.ts'
 import { NO_GROWTH, type Stocks } from './solve-chain.ts'
 
@@ -11,20 +9,32 @@ import { NO_GROWTH, type Stocks } from './solve-chain.ts'
  * Nominal stock of one finish that just cleans up at the worst place, on diameter; of a face twice what comes off it. Widths
  * of lengths count twice for a face, so that the two stand in the same ratio.
  */
-export function stockThatCleansUp(notebook: Notebook, chain: FinishChain, index: number, growth: Spread): Millimetre {
+export function stockThatCleansUp(
+  notebook: Notebook,
+  chain: FinishChain,
+  index: number,
+  growth: KnownSpread,
+): Millimetre {
   const finish = chain.finishes[index]
   if (!finish) return 0
   const about = { operation: finish.operation.number, about: chain.surface }
   const own = chain.cased && index === 0 ? growth : NO_GROWTH
   const twice = chain.kind === 'face' ? 2 : 1
   const next = chain.finishes[index + 1]
-  const after = next ? finish.tolerance : toleranceOf(chain.final)
-  const before = index === 0 ? chain.softTolerance : (chain.finishes[index - 1]?.tolerance ?? 0)
+  const after = next ? finish.tolerance : chain.finalTolerance
+  const before = (index === 0 ? chain.softTolerance : chain.finishes[index - 1]?.tolerance) ?? none('nothing before')
+  const widened = (value: Millimetre, origin: Origin) => known(twice * value, 'mm', origin)
   const { eccentricity: e, form: f, needed: r } = finish
-  const S_least = notebook.use(leastStock, { e, f, r }, about)
+  const S_least = reckoned(notebook, leastStock, { e, f, r }, about)
   return notebook.use(
     nominalStock,
-    { S_least, T_before: twice * before, T_after: twice * after, g: twice * own.nominal, g_least: twice * own.least },
+    {
+      S_least,
+      T_before: widened(before.value, before),
+      T_after: widened(after.value, after),
+      g: widened(own.nominal, own),
+      g_least: widened(own.least, own),
+    },
     about,
   )
 }
@@ -33,15 +43,8 @@ export function stockThatCleansUp(notebook: Notebook, chain: FinishChain, index:
 export const roundedUp = (value: Millimetre, step: Millimetre): Millimetre =>
   Number((Math.ceil(value / step - 1e-6) * step).toFixed(6))
 
-/** The stock that the part file fixes for a finish, on diameter; a face's is written on the face. */
-export function fixedStock(chain: FinishChain, index: number, choice: StockChoice): Millimetre | undefined {
-  const key = chain.finishes[index]?.stockKey
-  const value = key && choice[key]
-  return value !== undefined && chain.kind === 'face' ? 2 * value : value
-}
-
 /** The least stocks that clean up, in steps of the shop. */
-export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: Spread, step: Millimetre): Stocks =>
+export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: KnownSpread, step: Millimetre): Stocks =>
   chain.finishes.map((_, index) =>
     roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step, index)),
   )

@@ -2,19 +2,19 @@ import type { Band } from '../band.ts'
 import { compoundLayer } from '../handbook/compound-layer.ts'
 import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import { materialOf } from '../handbook/materials.ts'
-import type { Plating } from '../handbook/plating.ts'
 import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst-place.ts'
 import { takesCase } from '../hardening/case-surfaces.ts'
-import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
+import { type Figure, fromHandbook, fromPart, type Known, known, named, none, worked } from '../known.ts'
+import { between, type DrawnSize, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Part, StockChoice } from '../part/part.ts'
 import { platingSizes } from '../plating/plating-sizes.ts'
 import type { Process } from '../process.ts'
 import { axialLocator } from '../route/axial-locator.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import type { Operation } from '../route/operation.ts'
+import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Millimetre } from '../units.ts'
-import { type Notebook, SCRATCH } from '../working.ts'
+import { type About, type Notebook, reckoned, SCRATCH } from '../working.ts'
 import { setUpError } from './set-up-error.ts'
 
 export type SurfaceKind = 'outside' | 'bore' | 'face'
@@ -24,11 +24,15 @@ export type Finish = {
   readonly operation: Operation
   /** Where the part file may fix its stock. */
   readonly stockKey: keyof StockChoice
-  readonly eccentricity: Millimetre
-  readonly form: Millimetre
-  readonly needed: Millimetre
+  /** Where the part file fixes it: on diameter, of a face twice what comes off it. */
+  readonly fixed?: Known<'mm'>
+  readonly eccentricity: Known<'mm'>
+  readonly form: Known<'mm'>
+  readonly needed: Known<'mm'>
   /** Width of the limits it leaves, where they are not the drawing's. */
-  readonly tolerance: Millimetre
+  readonly tolerance: Known<'mm'>
+  /** What the errors and what must go rest on, as they were chosen. */
+  readonly rests: readonly Figure[]
 }
 
 /**
@@ -41,8 +45,10 @@ export type FinishChain = {
   readonly path: string
   /** Limits when all is done; a tapered bore from its smallest to its largest. */
   readonly final: Limits
+  /** Width of those limits. */
+  readonly finalTolerance: Known<'mm'>
   /** Width of the limits of the last soft size. */
-  readonly softTolerance: Millimetre
+  readonly softTolerance: Known<'mm'>
   /** Takes case, so it grows and has a case to keep. */
   readonly cased: boolean
   /** Left as drilled in roughing. */
@@ -50,8 +56,6 @@ export type FinishChain = {
   /** In the order of the route; none when it is left as turned. */
   readonly finishes: readonly Finish[]
   readonly band?: Band
-  /** Of a plated bore from its plated size on: what it is plated with. */
-  readonly plated?: Plating
 }
 
 /** Every diameter of the part, and its top face when that is ground. */
@@ -62,7 +66,13 @@ export function finishChains(
   operations: readonly Operation[],
 ): readonly FinishChain[] {
   const plating = platingSizes(SCRATCH, part, shop)
-  const chain = (kind: SurfaceKind, surface: string, path: string, final: Limits, band?: Band): FinishChain => {
+  const chain = (
+    kind: SurfaceKind,
+    surface: string,
+    path: string,
+    final: Limits,
+    { band, tolerance = known(toleranceOf(final), 'mm', fromPart(path)) }: { band?: Band; tolerance?: Known<'mm'> },
+  ): FinishChain => {
     const cased = takesCase(part, kind, surface)
     const isPlated = plating?.band.name === surface
     // A plated bore goes as far as the plating; what is honed off the layer is a chain of its own.
@@ -71,24 +81,23 @@ export function finishChains(
         FINISHING.has(process) && surfaces.includes(surface) && !(isPlated && purpose === 'hone-bore'),
     )
     const finishes = finishing.map((operation, index): Finish => {
-      const error = setUpError(notebook, part, shop, operations, operation, kind, surface)
-      const first = index === 0
-      const needed = first
-        ? softLayer(notebook, part, shop, operation, kind, surface, cased)
-        : notebook.use(
-            layerToRemove,
-            operation.process === 'lap'
-              ? // A lap, as polishing and superfinishing, takes the ridges alone.
-                { Rz: FINE_GROUND.roughness, T: 0 }
-              : { Rz: shop.habits.groundRoughness, T: shop.habits.groundLayer },
-            { operation: operation.number, about: surface },
-          )
+      const { rests, ...error } = setUpError(notebook, part, shop, operations, operation, kind, surface)
+      const stockKey = stockKeyOf(kind, operation)
+      const own = part.stock[stockKey]
+      const layer =
+        index === 0
+          ? softLayer(notebook, part, shop, operation, kind, surface, cased)
+          : groundLayer(notebook, shop, operation, surface)
       return {
         operation,
-        stockKey: stockKeyOf(kind, operation),
-        tolerance: kind === 'outside' ? FINE_GROUND.tolerance : shop.habits.boreGrindingTolerance,
-        needed,
+        stockKey,
+        ...(own !== undefined && {
+          fixed: known(kind === 'face' ? 2 * own : own, 'mm', fromPart(`/stock/${stockKey}`)),
+        }),
+        tolerance: kind === 'outside' ? FINE_GROUND_TOLERANCE : habit(shop, 'boreGrindingTolerance', 'mm'),
         ...error,
+        needed: layer.needed,
+        rests: [...rests, ...layer.rests],
       }
     })
     return {
@@ -96,6 +105,7 @@ export function finishChains(
       kind,
       path,
       final: isPlated ? plating.before : final,
+      finalTolerance: isPlated ? plating.beforeTolerance : tolerance,
       softTolerance: softTolerance(shop, kind, finishes),
       cased,
       finishes,
@@ -104,10 +114,10 @@ export function finishChains(
     }
   }
   return [
-    ...part.outside.map(band => chain('outside', band.name, band.path, band.size, band)),
-    ...part.bore.map(band => chain('bore', band.name, band.path, taperedLimits(band), band)),
+    ...part.outside.map(band => chain('outside', band.name, band.path, band.size, { band })),
+    ...part.bore.map(band => chain('bore', band.name, band.path, taperedLimits(band), { band })),
     ...(operations.some(({ process, surfaces }) => process === 'grind' && surfaces.includes('top'))
-      ? [chain('face', 'top', part.top.path, groundLength(part, shop))]
+      ? [chain('face', 'top', part.top.path, groundLength(part, shop), { tolerance: groundTolerance(part, shop) })]
       : []),
   ]
 }
@@ -124,21 +134,58 @@ function stockKeyOf(kind: SurfaceKind, { process, purpose }: Operation): keyof S
 const taperedLimits = ({ size, taper = 0 }: Band): Limits =>
   taper === 0 ? size : { nominal: size.nominal, lower: size.lower - taper, upper: size.upper }
 
-/** The length between the face that locates and the top face, held as closely as a ground face is. */
-export function groundLength(part: Part, shop: Shop): Limits {
+/** The length between the face that locates and the top face, as the drawing has it. */
+function lengthToTop(part: Part): DrawnSize {
   const locator = axialLocator(part)
   const drawn = locator.face === 'bottom' ? part.length : part.outside.find(({ name }) => name === locator.band)?.to
-  const size = drawn ?? part.length
-  const half = Math.min(toleranceOf(size), shop.habits.faceGrindingTolerance) / 2
+  return drawn ?? part.length
+}
+
+/** Held as closely as a ground face is, or as the drawing asks where that is closer. */
+function groundTolerance(part: Part, shop: Shop): Known<'mm'> {
+  const drawn = toleranceOf(lengthToTop(part))
+  const held = habit(shop, 'faceGrindingTolerance', 'mm')
+  return drawn < held.value ? known(drawn, 'mm', fromPart('/body/length')) : held
+}
+
+/** The length between the face that locates and the top face, about the middle of the drawing's limits. */
+export function groundLength(part: Part, shop: Shop): Limits {
+  const size = lengthToTop(part)
+  const half = groundTolerance(part, shop).value / 2
   return { ...between(middleOf(size) - half, middleOf(size) + half), nominal: size.nominal }
 }
 
-function softTolerance({ habits }: Shop, kind: SurfaceKind, [first]: readonly Finish[]): Millimetre {
-  if (kind === 'face') return habits.faceTurningTolerance
-  return first?.operation.process === 'hone' && first.operation.locatedAs === 'turned'
-    ? FINE_BORED.tolerance
-    : habits.finishTurningTolerance
+const FINE_GROUND_TOLERANCE = known(FINE_GROUND.tolerance, 'mm', fromHandbook(FINE_GROUND.source))
+
+const isFineBored = (operation: Operation | undefined): boolean =>
+  operation?.process === 'hone' && operation.locatedAs === 'turned'
+
+function softTolerance(shop: Shop, kind: SurfaceKind, [first]: readonly Finish[]): Known<'mm'> {
+  if (kind === 'face') return habit(shop, 'faceTurningTolerance', 'mm')
+  return isFineBored(first?.operation)
+    ? known(FINE_BORED.tolerance, 'mm', fromHandbook(FINE_BORED.source))
+    : habit(shop, 'finishTurningTolerance', 'mm')
 }
+
+/** What a finishing cut must go through, and what that rests on. */
+type Layer = { readonly needed: Known<'mm'>; readonly rests: readonly Figure[] }
+
+/** A lap, as polishing and superfinishing, takes the ridges alone. */
+function groundLayer(notebook: Notebook, shop: Shop, operation: Operation, surface: string): Layer {
+  const lapped = operation.process === 'lap'
+  const Rz = lapped
+    ? known(FINE_GROUND.roughness, 'µm', fromHandbook(FINE_GROUND.source))
+    : habit(shop, 'groundRoughness', 'µm')
+  const T = lapped ? noLayer('a lap takes the ridges alone') : habit(shop, 'groundLayer', 'µm')
+  return damagedLayer(notebook, Rz, T, { operation: operation.number, about: surface })
+}
+
+const noLayer = (why: string): Known<'µm'> => known(0, 'µm', worked(why))
+
+const damagedLayer = (notebook: Notebook, Rz: Known<'µm'>, T: Known<'µm'>, about: About): Layer => ({
+  needed: reckoned(notebook, layerToRemove, { Rz, T }, about),
+  rests: [named('roughness before', Rz), named('damaged layer before', T)],
+})
 
 /**
  * What the first finishing cut must go through. Iron has no damaged layer worth counting after its first cut, and what
@@ -147,23 +194,32 @@ function softTolerance({ habits }: Shop, kind: SurfaceKind, [first]: readonly Fi
 function softLayer(
   notebook: Notebook,
   part: Part,
-  { habits }: Shop,
+  shop: Shop,
   operation: Operation,
   kind: SurfaceKind,
   surface: string,
   cased: boolean,
-): Millimetre {
+): Layer {
   const about = { operation: operation.number, about: surface }
-  const bored = operation.process === 'hone' && operation.locatedAs === 'turned'
-  const Rz = bored ? FINE_BORED.roughness : habits.turnedRoughness
+  const bored = isFineBored(operation)
+  const fineBored = (value: number) => known(value, 'µm', fromHandbook(FINE_BORED.source))
+  const Rz = bored ? fineBored(FINE_BORED.roughness) : habit(shop, 'turnedRoughness', 'µm')
   const layer = cased && part.hardening ? compoundLayer(part.hardening.process) : undefined
   if (layer) {
     // Nothing slides on a face: compound layer may stay on it, as long as the face is ground all over.
-    const C = kind === 'face' ? 0 : layer.most / 1000
-    return notebook.use(hardenedLayerToRemove, { Rz, C, m: habits.cleanUpAllowance }, about)
+    const C =
+      kind === 'face'
+        ? none('nothing slides on a face: the layer may stay')
+        : known(layer.most / 1000, 'mm', fromHandbook(layer.source))
+    const m = habit(shop, 'cleanUpAllowance', 'mm')
+    return {
+      needed: reckoned(notebook, hardenedLayerToRemove, { Rz, C, m }, about),
+      rests: [named('roughness before', Rz), named('compound layer', C), named('cut beyond the layer', m)],
+    }
   }
   const group = materialOf(part.material.grade)?.group
-  const sound = group === 'grey iron' || group === 'ductile iron' || (cased && part.hardening !== undefined)
-  const damaged = sound ? 0 : bored ? FINE_BORED.layer : habits.turnedLayer
-  return notebook.use(layerToRemove, { Rz, T: damaged }, about)
+  const iron = group === 'grey iron' || group === 'ductile iron'
+  if (iron || (cased && part.hardening !== undefined))
+    return damagedLayer(notebook, Rz, noLayer(iron ? 'iron has none to count' : 'the quench has made it anew'), about)
+  return damagedLayer(notebook, Rz, bored ? fineBored(FINE_BORED.layer) : habit(shop, 'turnedLayer', 'µm'), about)
 }

@@ -5,7 +5,7 @@ import type { CasePlan } from '../hardening/case-plan.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
-import { fixedStock, roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
+import { roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
 import { growthsOf, HEAVY_STOCK, type SettledStock } from './settle-stock.ts'
 import { type SolvedChain, toleranceLeft } from './solve-chain.ts'
 import type { StockEntry, Verdict } from './stock.ts'
@@ -89,8 +89,7 @@ function stockFindings(
   const { chain } = solved
   const finish = chain.finishes[index]
   if (!finish) return []
-  const own = fixedStock(chain, index, part.stock)
-  const at = placeOf(part, own === undefined ? chain.path : `/stock/${finish.stockKey}`)
+  const at = placeOf(part, finish.fixed === undefined ? chain.path : `/stock/${finish.stockKey}`)
   const where = `${chain.surface}, ${finish.operation.name.toLowerCase()}`
   const unit = chain.kind === 'face' ? 2 : 1
   const findings: Finding[] = []

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding.ts'
 import { depthThroughBoreChain } from '../handbook/stock-chain.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import { known } from '../known.ts'
 import { middleOf } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { type Part, placeOf, type StockChoice } from '../part/part.ts'
@@ -14,7 +15,6 @@ import type { Millimetre } from '../units.ts'
 import { thinnestWall } from '../wall.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import { axialSizes } from './axial-sizes.ts'
-import { withBasis } from './basis.ts'
 import { stockThatCleansUp } from './choose-stock.ts'
 import { finishChains } from './finish-chain.ts'
 import { judgeStock } from './judge-stock.ts'
@@ -85,9 +85,7 @@ export function planStock(
   return {
     sizes: operationSizes(sized, operations),
     shapes,
-    entries: chances
-      ? withBasis(withChances(notebook, entries, all, settled.planned.case), part, shop, operations, all)
-      : entries,
+    entries: chances ? withChances(notebook, entries, all, settled.planned.case) : entries,
     ladders: laddersOf(sized, operations),
     ...(settled.planned.case && { case: settled.planned.case }),
     ...(plating && { plating: plating.plan }),
@@ -160,7 +158,7 @@ function tighterDepths(notebook: Notebook, chains: readonly SolvedChain[], asked
         N_asked: asked,
         d_final: chain.final.upper,
         d_soft: soft.lower,
-        g_most: growth.most,
+        g_most: known(growth.most, 'mm', growth),
         e: grind.eccentricity,
       },
       { about: chain.surface },

@@ -1,3 +1,4 @@
+import { known, none } from '../known.ts'
 import type { PlatingSizes } from '../plating/plating-sizes.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Notebook } from '../working.ts'
@@ -7,7 +8,7 @@ import { cutsOf } from './stock-entries.ts'
 
 /** Honing after plating as a chain of one cut: it follows the bore, so nothing is off centre but the layer itself. */
 export function platedChain(
-  { band, row, plated, finished, honeStock, needed, form }: PlatingSizes,
+  { band, plated, platedTolerance, finished, finishedTolerance, honeStock, needed, form, rests }: PlatingSizes,
   hone: Operation,
 ): SolvedChain {
   return {
@@ -16,23 +17,25 @@ export function platedChain(
       kind: 'bore',
       path: band.path,
       final: finished,
-      softTolerance: plated.upper - plated.lower,
+      finalTolerance: finishedTolerance,
+      softTolerance: platedTolerance,
       cased: false,
       finishes: [
         {
           operation: hone,
           stockKey: 'hone',
-          eccentricity: 0,
+          eccentricity: none('the hone follows the bore'),
           form,
           needed,
-          tolerance: finished.upper - finished.lower,
+          tolerance: finishedTolerance,
+          rests,
+          ...(honeStock.from === 'part' && { fixed: known(2 * honeStock.value, 'mm', honeStock) }),
         },
       ],
       band,
-      plated: row,
     },
     growth: NO_GROWTH,
-    stocks: [2 * honeStock],
+    stocks: [2 * honeStock.value],
     soft: plated,
     hardened: plated,
     after: [finished],

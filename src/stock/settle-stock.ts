@@ -2,12 +2,13 @@ import { faceGrowth } from '../handbook/stock-at-worst-place.ts'
 import type { Growth } from '../hardening/case-growth.ts'
 import { boreOf, seatOf } from '../hardening/case-surfaces.ts'
 import { growthFor, type PlannedCase, planCase, type Removal } from '../hardening/plan-case.ts'
+import { fromPart, type KnownSpread, known, type Origin, worked } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
-import { fixedStock, leastStocks, stepOf } from './choose-stock.ts'
+import { leastStocks, stepOf } from './choose-stock.ts'
 import type { FinishChain } from './finish-chain.ts'
 import { NO_GROWTH, type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
 import { type Cut, cutsOf, removalOf } from './stock-entries.ts'
@@ -15,7 +16,7 @@ import { type Cut, cutsOf, removalOf } from './stock-entries.ts'
 export type SettledStock = {
   readonly chains: readonly SolvedChain[]
   readonly growth: Growth
-  readonly faceGrowth: Spread
+  readonly faceGrowth: KnownSpread
   readonly planned: PlannedCase
   /** Depth that every margin is judged on: the case as ordered, or the deepest that may be where more is wanted. */
   readonly orderedLeast: Millimetre
@@ -42,16 +43,14 @@ export function settleStock(
   wall: Millimetre,
   chosen: ChosenStock = chooseStock(part, shop, chains, wall),
 ): SettledStock {
-  if (!chains.some(chain => chain.finishes.some((_, index) => fixedStock(chain, index, part.stock) !== undefined)))
-    return chosen
-  const orderedFor = usualRemovals(part, chains, chosen)
+  if (!chains.some(chain => chain.finishes.some(({ fixed }) => fixed))) return chosen
+  const orderedFor = usualRemovals(chains, chosen)
   const then = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth ?? chosen.growth
   const along = growthsOf(SCRATCH, part, then)
   const stocks = chains.map((chain, at) => {
     const least = leastStocks(SCRATCH, chain, along[chain.kind], shop.habits.stockStep)
     return chain.finishes.map(
-      (_, index) =>
-        fixedStock(chain, index, part.stock) ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
+      ({ fixed }, index) => fixed?.value ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
     )
   })
   return evaluate(part, shop, chains, then, stocks, wall, orderedFor)
@@ -88,13 +87,12 @@ export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain
  * Where the part file fixes a stock, the order bears the trade's habit too, for the sizes that have one, but never more:
  * else any stock would be met by a deeper case, and none would be called deep.
  */
-function usualRemovals(part: Part, chains: readonly FinishChain[], { stocks, cuts }: ChosenStock): readonly Removal[] {
+function usualRemovals(chains: readonly FinishChain[], { stocks, cuts }: ChosenStock): readonly Removal[] {
   const more = new Map(
     chains.map((chain, at) => [
       chain.surface,
-      chain.finishes.reduce((sum, { stockKey }, index) => {
-        const usual =
-          chain.kind !== 'face' && fixedStock(chain, index, part.stock) !== undefined ? USUAL_STOCK : undefined
+      chain.finishes.reduce((sum, { stockKey, fixed }, index) => {
+        const usual = chain.kind !== 'face' && fixed ? USUAL_STOCK : undefined
         const D = chain.final.nominal
         const most =
           usual && D >= usual.from && D <= usual.to
@@ -214,7 +212,7 @@ export function growthsOf(
   notebook: Notebook,
   part: Part,
   { outside, bore }: Growth,
-): { readonly outside: Spread; readonly bore: Spread; readonly face: Spread } {
+): { readonly outside: KnownSpread; readonly bore: KnownSpread; readonly face: KnownSpread } {
   const D = seatOf(part)?.size.nominal
   const d = boreOf(part)?.size.nominal
   if (!part.hardening || D === undefined) return { outside, bore, face: NO_GROWTH }
@@ -224,9 +222,23 @@ export function growthsOf(
     bothOpen
       ? notebook.use(
           faceGrowth,
-          { g_o: outside[end], g_b: bore[end], D, d, L: part.length.nominal },
+          {
+            g_o: known(outside[end], 'mm', outside),
+            g_b: known(bore[end], 'mm', bore),
+            D: known(D, 'mm', fromPart('/body/outside')),
+            d: known(d, 'mm', fromPart('/body/bore')),
+            L: known(part.length.nominal, 'mm', fromPart('/body/length')),
+          },
           { about: `faces, ${end}` },
         )
       : Math.max(outside[end], bore[end])
-  return { outside, bore, face: { least: at('least'), nominal: at('nominal'), most: at('most') } }
+  const origin = faceOrigin(outside, bore, bothOpen)
+  return { outside, bore, face: { least: at('least'), nominal: at('nominal'), most: at('most'), ...origin } }
+}
+
+/** As well known as the two sides that it is taken from; the open one, where only one is. */
+function faceOrigin(outside: KnownSpread, bore: KnownSpread, bothOpen: boolean): Origin {
+  const { from, source } = bore.nominal > outside.nominal ? bore : outside
+  if (!bothOpen || from === 'measured') return { from, source }
+  return worked(`${faceGrowth.symbol}, ${faceGrowth.meaning}`)
 }

@@ -38,7 +38,7 @@ export function simulateStock(
     for (const [index, { eccentricity, form }] of chain.finishes.entries()) {
       const now = within(after[index] ?? chain.final, random)
       const taken = (chain.kind === 'bore' ? now - before : before - now) * (chain.kind === 'face' ? 2 : 1)
-      const strays = eccentricity * offCentre(random) + form * random()
+      const strays = eccentricity.value * offCentre(random) + form.value * random()
       onDiameter.push(taken)
       least.push(taken / 2 - strays)
       most.push(taken / 2 + strays)

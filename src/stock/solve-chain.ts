@@ -1,6 +1,6 @@
 import { boreBefore, outsideBefore } from '../handbook/stock-chain.ts'
-import type { Spread } from '../limits.ts'
-import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
+import { type KnownSpread, known, worked } from '../known.ts'
+import { between, type Limits, middleOf, type Spread, toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { FinishChain } from './finish-chain.ts'
@@ -11,20 +11,21 @@ export type Stocks = readonly Millimetre[]
 /** The limits of one surface from its last soft size on. `after` has one for each finish. */
 export type SolvedChain = {
   readonly chain: FinishChain
-  readonly growth: Spread
+  /** Nought where nothing grows. */
+  readonly growth: KnownSpread
   readonly stocks: Stocks
   readonly soft: Limits
   readonly hardened: Limits
   readonly after: readonly Limits[]
 }
 
-export const NO_GROWTH: Spread = { least: 0, nominal: 0, most: 0 }
+export const NO_GROWTH: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('no growth: takes no case') }
 
 /**
  * Works a chain backward from the drawing: each size before is the one after with the stock put back, growth taken off
  * where hardening lies between, and its own tolerance laid about the middle.
  */
-export function solveChain(notebook: Notebook, chain: FinishChain, growth: Spread, stocks: Stocks): SolvedChain {
+export function solveChain(notebook: Notebook, chain: FinishChain, growth: KnownSpread, stocks: Stocks): SolvedChain {
   const own = chain.cased ? growth : NO_GROWTH
   const { finishes, kind } = chain
   const after: Limits[] = []
@@ -32,14 +33,20 @@ export function solveChain(notebook: Notebook, chain: FinishChain, growth: Sprea
   for (let index = finishes.length - 1; index >= 0; index--) {
     after.unshift(next)
     const first = index === 0
-    const g = first ? own.nominal : 0
+    const { nominal, ...origin } = first ? own : NO_GROWTH
+    const g = known(nominal, 'mm', origin)
     const about = { about: chain.surface, operation: finishes[index]?.operation.number ?? 0 }
-    const stock = stocks[index] ?? 0
+    const taken = stocks[index] ?? 0
+    const S = known(
+      kind === 'face' ? taken / 2 : taken,
+      'mm',
+      finishes[index]?.fixed ?? worked('chosen by the planner: cleans up, and keeps the case'),
+    )
     const middle =
       kind === 'bore'
-        ? notebook.use(boreBefore, { d: middleOf(next), S: stock, g }, about)
-        : notebook.use(outsideBefore, { D: middleOf(next), S: kind === 'face' ? stock / 2 : stock, g }, about)
-    const tolerance = first ? chain.softTolerance : (finishes[index - 1]?.tolerance ?? 0)
+        ? notebook.use(boreBefore, { d: middleOf(next), S, g }, about)
+        : notebook.use(outsideBefore, { D: middleOf(next), S, g }, about)
+    const tolerance = (first ? chain.softTolerance : finishes[index - 1]?.tolerance)?.value ?? 0
     next = between(middle - tolerance / 2, middle + tolerance / 2)
   }
   const soft = finishes.length === 0 ? leftAsTurned(chain, own) : next
@@ -47,7 +54,7 @@ export function solveChain(notebook: Notebook, chain: FinishChain, growth: Sprea
 }
 
 /** A surface that is not finished after hardening is turned so that it grows into the drawing's limits. */
-function leftAsTurned({ kind, final }: FinishChain, growth: Spread): Limits {
+function leftAsTurned({ kind, final }: FinishChain, growth: KnownSpread): Limits {
   const [toLower, toUpper] = kind === 'bore' ? [growth.most, growth.least] : [-growth.least, -growth.most]
   const lower = final.lower + 2 * toLower
   const upper = final.upper + 2 * toUpper

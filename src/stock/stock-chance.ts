@@ -37,7 +37,7 @@ export function pieceChances(
       ...(index === 0 ? growing(FINE, solved) : []),
     ]
     const least = sum([...varies, negated(straying(FINE, finish))])
-    return chanceBelow(least, finish.needed - (stocks[index] ?? 0) / 2)
+    return chanceBelow(least, finish.needed.value - (stocks[index] ?? 0) / 2)
   })
   const deep = ordered && chain.cased ? chanceOfTooLittle(solved, ordered, asked) : undefined
   return short.map(notCleanedUp => ({ notCleanedUp, ...(deep !== undefined && { tooLittleCase: deep }) }))
@@ -69,4 +69,4 @@ function growing(step: Millimetre, { chain, growth: { least, nominal, most } }: 
 
 /** How far the worst place strays: off centre, and out of true by anything up to the form error. */
 const straying = (step: Millimetre, { eccentricity, form }: Finish): Distribution =>
-  added(offCentreBy(step, eccentricity), evenlySpread(step, form))
+  added(offCentreBy(step, eccentricity.value), evenlySpread(step, form.value))

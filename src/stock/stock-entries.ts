@@ -1,8 +1,9 @@
 import { caseMargin, cleanUpMargin, leastAtWorstPlace, mostAtWorstPlace } from '../handbook/stock-at-worst-place.ts'
 import { boreStockLeast, boreStockMost, outsideStockLeast, outsideStockMost } from '../handbook/stock-chain.ts'
+import { type Figure, type Known, type KnownSpread, known, named, type Origin, worked } from '../known.ts'
 import type { Limits, Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
-import type { Notebook } from '../working.ts'
+import { type Notebook, reckoned } from '../working.ts'
 import { NO_GROWTH, type SolvedChain } from './solve-chain.ts'
 import type { StockEntry } from './stock.ts'
 
@@ -10,47 +11,105 @@ import type { StockEntry } from './stock.ts'
 export type Cut = Omit<StockEntry, 'verdict' | 'margin' | 'hardnessAtFinish'> & { readonly cleanUp: Millimetre }
 
 /** What every finish of a chain takes: on diameter by the limits before and after, per side at the worst place. */
-export function cutsOf(notebook: Notebook, { chain, growth, stocks, soft, after }: SolvedChain): readonly Cut[] {
+export function cutsOf(notebook: Notebook, solved: SolvedChain): readonly Cut[] {
+  const { chain, growth, stocks, soft, after } = solved
   return chain.finishes.map((finish, index): Cut => {
     const { operation, eccentricity, form, needed } = finish
     const about = { operation: operation.number, about: chain.surface }
     const before = after[index - 1] ?? soft
     const g = index === 0 ? growth : NO_GROWTH
     const now = after[index] ?? chain.final
-    const taken = takenOff(notebook, chain.kind, before, now, g, about)
+    const last = index === chain.finishes.length - 1
+    const taken = takenOff(
+      notebook,
+      chain.kind,
+      { before, now, nowFrom: last ? chain.finalTolerance : BACKWARD, g },
+      about,
+    )
     const twice = chain.kind === 'face' ? 2 : 1
-    const onDiameter = { least: twice * taken.least, nominal: stocks[index] ?? 0, most: twice * taken.most }
-    const least = notebook.use(leastAtWorstPlace, { S: onDiameter.least, e: eccentricity, f: form }, about)
-    const most = notebook.use(mostAtWorstPlace, { S: onDiameter.most, e: eccentricity, f: form }, about)
+    const S_least = known(twice * taken.least.value, 'mm', taken.least)
+    const S_most = known(twice * taken.most.value, 'mm', taken.most)
+    const onDiameter = { least: S_least.value, nominal: stocks[index] ?? 0, most: S_most.value }
+    const least = reckoned(notebook, leastAtWorstPlace, { S: S_least, e: eccentricity, f: form }, about)
+    const most = reckoned(notebook, mostAtWorstPlace, { S: S_most, e: eccentricity, f: form }, about)
     return {
       surface: chain.surface,
       kind: chain.kind,
       operation: operation.number,
       onDiameter,
-      perSide: { least, most, needed },
+      perSide: { least: least.value, most: most.value, needed: needed.value },
       cleanUp: notebook.use(cleanUpMargin, { z_least: least, r: needed }, about),
-      eccentricity,
-      form,
+      eccentricity: eccentricity.value,
+      form: form.value,
+      basis: basisOf(solved, index),
+      ...(index === 0 && chain.cased && growth.from !== 'measured' && { firstArticle: savedBy(growth) }),
     }
   })
+}
+
+/** Growth known, the stock need not bear its least nor the case its most. */
+const savedBy = ({ least, nominal, most }: Spread): NonNullable<StockEntry['firstArticle']> => ({
+  stock: 2 * (nominal - least),
+  case: most - least,
+})
+
+/** The figures that a cut was reckoned from, as they were chosen. */
+function basisOf({ chain, growth }: SolvedChain, index: number): readonly Figure[] {
+  const finish = chain.finishes[index]
+  if (!finish) return []
+  const before = index === 0 ? chain.softTolerance : chain.finishes[index - 1]?.tolerance
+  const after = index === chain.finishes.length - 1 ? chain.finalTolerance : finish.tolerance
+  return [
+    ...(finish.fixed ? [named('stock on diameter', finish.fixed)] : []),
+    ...finish.rests,
+    ...(index === 0 && chain.cased ? [named('growth per side', known(growth.nominal, 'mm', growth))] : []),
+    ...(before ? [named('tolerance before', before)] : []),
+    named('tolerance after', after),
+  ]
+}
+
+const BACKWARD = worked('worked backward from the drawing')
+
+type Change = {
+  readonly before: Limits
+  readonly now: Limits
+  readonly nowFrom: Origin
+  readonly g: KnownSpread
 }
 
 function takenOff(
   notebook: Notebook,
   kind: StockEntry['kind'],
-  before: Limits,
-  after: Limits,
-  { least, most }: Spread,
+  { before, now, nowFrom, g }: Change,
   about: { readonly operation: number; readonly about: string },
-): { readonly least: Millimetre; readonly most: Millimetre } {
+): { readonly least: Known<'mm'>; readonly most: Known<'mm'> } {
+  const was = (value: Millimetre) => known(value, 'mm', BACKWARD)
+  const is = (value: Millimetre) => known(value, 'mm', nowFrom)
+  const g_least = known(g.least, 'mm', g)
+  const g_most = known(g.most, 'mm', g)
   return kind === 'bore'
     ? {
-        least: notebook.use(boreStockLeast, { d_after: after.lower, d_before: before.upper, g_least: least }, about),
-        most: notebook.use(boreStockMost, { d_after: after.upper, d_before: before.lower, g_most: most }, about),
+        least: reckoned(
+          notebook,
+          boreStockLeast,
+          { d_after: is(now.lower), d_before: was(before.upper), g_least },
+          about,
+        ),
+        most: reckoned(notebook, boreStockMost, { d_after: is(now.upper), d_before: was(before.lower), g_most }, about),
       }
     : {
-        least: notebook.use(outsideStockLeast, { d_before: before.lower, g_least: least, d_after: after.upper }, about),
-        most: notebook.use(outsideStockMost, { d_before: before.upper, g_most: most, d_after: after.lower }, about),
+        least: reckoned(
+          notebook,
+          outsideStockLeast,
+          { d_before: was(before.lower), g_least, d_after: is(now.upper) },
+          about,
+        ),
+        most: reckoned(
+          notebook,
+          outsideStockMost,
+          { d_before: was(before.upper), g_most, d_after: is(now.lower) },
+          about,
+        ),
       }
 }
 

@@ -1,3 +1,4 @@
+import type { Figure } from '../known.ts'
 import type { Limits } from '../limits.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre, Vickers } from '../units.ts'
@@ -40,21 +41,12 @@ export type StockEntry = {
     readonly rootSumSquare: Millimetre
     readonly simulated: { readonly least: Millimetre; readonly most: Millimetre }
   }
-  /** The figures it stands on. */
-  readonly basis?: readonly Basis[]
+  /** The figures it stands on, as they were used. */
+  readonly basis?: readonly Figure[]
   /** What knowing the growth from a measured first article would save: stock on diameter, and case. */
   readonly firstArticle?: { readonly stock: Millimetre; readonly case: Millimetre }
   /** For one piece, and for one or more in the batch. */
   readonly chance?: { readonly piece: StockChance; readonly batch?: StockChance }
-}
-
-/** A figure and where it comes from: built in, set in the shop file, from the handbook, or measured by the works. */
-export type Basis = {
-  readonly figure: string
-  readonly value: number
-  readonly unit: 'mm' | 'µm'
-  readonly from: 'default' | 'shop' | 'handbook' | 'measured'
-  readonly source: string
 }
 
 export type StockChance = { readonly notCleanedUp: number; readonly tooLittleCase?: number }

@@ -7,15 +7,15 @@ import type { FinishChain } from './finish-chain.ts'
  * count twice, once on the thin side and once on the deep one; a tolerance on diameter counts half.
  */
 export function whatWouldServe({ finishes, softTolerance }: FinishChain, missing: Millimetre): string {
-  const eccentricity = finishes[0]?.eccentricity ?? 0
-  const form = finishes[0]?.form ?? 0
-  const tolerance = softTolerance - 2 * missing
+  const eccentricity = finishes[0]?.eccentricity.value ?? 0
+  const form = finishes[0]?.form.value ?? 0
+  const tolerance = softTolerance.value - 2 * missing
   return [
     `one of these would do: case ${fixed(missing, 3)} mm deeper, or as much less asked`,
     ...(eccentricity > missing / 2
       ? [`eccentricity ${fixed(eccentricity - missing / 2, 3)} for ${fixed(eccentricity, 3)} mm`]
       : []),
     ...(form > missing / 2 ? [`form error ${fixed(form - missing / 2, 3)} for ${fixed(form, 3)} mm`] : []),
-    ...(tolerance > 0 ? [`turned to ${fixed(tolerance, 3)} for ${fixed(softTolerance, 3)} mm`] : []),
+    ...(tolerance > 0 ? [`turned to ${fixed(tolerance, 3)} for ${fixed(softTolerance.value, 3)} mm`] : []),
   ].join('; ')
 }

@@ -40,8 +40,8 @@ describe('a masked side', () => {
 describe('growth that the works measured', () => {
   it('overrides the handbook, and says so', () => {
     const { outside, bore, workings } = growthFor(SLEEVE, measured({ growth: GROWTH }), 0.3, 4)
-    expect(outside).toEqual(GROWTH)
-    expect(bore).toEqual(GROWTH)
+    expect(outside).toMatchObject(GROWTH)
+    expect(bore).toMatchObject(GROWTH)
     expect(workings.map(({ source }) => source)).toEqual(['shop: measured on 24 pieces, 2026-09-01'])
   })
   it('is left alone on another grade, another process, or without a growth', () => {
@@ -61,7 +61,7 @@ describe('growth that the works measured', () => {
         { process: 'nitride', pieces: 9, date: '2026-02-01', grade: '42CrMo4', growth: GROWTH },
       ],
     }
-    expect(growthFor(SLEEVE, shop, 0.3, 4).outside).toEqual(GROWTH)
+    expect(growthFor(SLEEVE, shop, 0.3, 4).outside).toMatchObject(GROWTH)
   })
 })
 
@@ -98,6 +98,6 @@ describe('always', () => {
     )
     fc.assert(holds)
     const { hardening: _none, ...soft } = SLEEVE
-    expect(growthFor(soft, SHOP, 0.3, 4).outside).toEqual({ least: 0, nominal: 0, most: 0 })
+    expect(growthFor(soft, SHOP, 0.3, 4).outside).toMatchObject({ least: 0, nominal: 0, most: 0 })
   })
 })

@@ -149,8 +149,8 @@ export const SAMPLE_PLAN: Plan = {
     process: 'gas nitriding',
     ordered: { least: 0.4, most: 0.5 },
     growth: {
-      outside: { least: 0.004, nominal: 0.007, most: 0.01 },
-      bore: { least: 0.004, nominal: 0.007, most: 0.01 },
+      outside: { least: 0.004, nominal: 0.007, most: 0.01, from: 'handbook', source: 'estimate' },
+      bore: { least: 0.004, nominal: 0.007, most: 0.01, from: 'handbook', source: 'estimate' },
     },
     left: { least: 0.23, most: 0.44 },
     asked: 0.2,

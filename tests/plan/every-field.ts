@@ -3,6 +3,8 @@ import type { EveryField } from './every-field-of.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 
+const ORIGIN = { from: 'measured', source: 'shop: measured on 24 pieces' } as const
+const FIGURE = { figure: 'growth per side', value: 0.01, unit: 'mm', ...ORIGIN } as const
 const SPREAD = { least: 1, nominal: 2, most: 3 }
 const RANGE = { least: 1, most: 3 }
 const LIMITS = { nominal: 2, lower: 1, upper: 3 }
@@ -92,7 +94,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       eccentricity: 0.02,
       form: 0.02,
       spread: { worstCase: 0.04, rootSumSquare: 0.03, simulated: RANGE },
-      basis: [{ figure: 'growth per side', value: 0.01, unit: 'mm', from: 'measured', source: 'shop' }],
+      basis: [FIGURE],
       firstArticle: { stock: 0.01, case: 0.01 },
       chance: {
         piece: { notCleanedUp: 0.001, tooLittleCase: 0.001 },
@@ -113,9 +115,10 @@ export const EVERY_FIELD: EveryField<Plan> = {
   case: {
     process: 'gas nitriding',
     ordered: RANGE,
-    growth: { outside: SPREAD, bore: SPREAD },
+    growth: { outside: { ...SPREAD, ...ORIGIN }, bore: { ...SPREAD, ...ORIGIN } },
     left: RANGE,
     asked: 0.2,
+    basis: [FIGURE],
     definition: 'core + 50 HV',
     time: SPREAD,
     temperature: 520,
@@ -227,6 +230,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       expression: '1',
       formula: 'a',
       source: 'derived: geometry',
+      inputs: [{ symbol: 'a', value: 1, unit: 'mm', ...ORIGIN }],
     },
   ],
   fingerprint: '0123456789ab',

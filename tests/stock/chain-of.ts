@@ -1,3 +1,4 @@
+import { type Known, type KnownSpread, known, worked } from '../../src/known.ts'
 import type { Limits } from '../../src/limits.ts'
 import type { Operation } from '../../src/route/operation.ts'
 import type { Finish, FinishChain } from '../../src/stock/finish-chain.ts'
@@ -8,14 +9,20 @@ const operation = (number: number, purpose: Operation['purpose']): Operation => 
   return { ...rest, number, because: [] }
 }
 
+const ORIGIN = worked('worked sleeve')
+const given = (value: number): Known<'mm'> => known(value, 'mm', ORIGIN)
+
 export const finish = (
   purpose: 'grind-outside' | 'grind-bore' | 'hone-bore',
-  more: Partial<Finish> & Pick<Finish, 'eccentricity' | 'form' | 'needed'>,
+  { eccentricity, form, needed }: Readonly<Record<'eccentricity' | 'form' | 'needed', number>>,
 ): Finish => ({
   operation: operation(purpose === 'grind-outside' ? 50 : purpose === 'grind-bore' ? 60 : 70, purpose),
   stockKey: purpose === 'grind-outside' ? 'outside' : purpose === 'grind-bore' ? 'bore' : 'hone',
-  tolerance: 0.015,
-  ...more,
+  tolerance: given(0.015),
+  eccentricity: given(eccentricity),
+  form: given(form),
+  needed: given(needed),
+  rests: [],
 })
 
 export const limits = (lower: number, upper: number): Limits => ({ nominal: (lower + upper) / 2, lower, upper })
@@ -26,18 +33,20 @@ export const OUTSIDE: FinishChain = {
   kind: 'outside',
   path: '',
   final: limits(55.981, 56),
-  softTolerance: 0.05,
+  finalTolerance: given(0.019),
+  softTolerance: given(0.05),
   cased: true,
   finishes: [finish('grind-outside', { eccentricity: 0.015 + 0.005, form: 0.02, needed: 0.02 + 0.01 })],
 }
-export const OUTSIDE_GROWTH = { least: 0.005, nominal: 0.01, most: 0.015 }
+export const OUTSIDE_GROWTH: KnownSpread = { least: 0.005, nominal: 0.01, most: 0.015, ...ORIGIN }
 
 export const BORE: FinishChain = {
   surface: 'bore',
   kind: 'bore',
   path: '',
   final: limits(48, 48.016),
-  softTolerance: 0.05,
+  finalTolerance: given(0.016),
+  softTolerance: given(0.05),
   cased: true,
   finishes: [
     finish('grind-bore', { eccentricity: 0.005 + 0.0075, form: 0.02, needed: 0.02 + 0.01 }),
@@ -45,4 +54,4 @@ export const BORE: FinishChain = {
     finish('hone-bore', { eccentricity: 0, form: 0.0005, needed: 0.007 }),
   ],
 }
-export const BORE_GROWTH = { least: 0.0025, nominal: 0.0075, most: 0.0125 }
+export const BORE_GROWTH: KnownSpread = { least: 0.0025, nominal: 0.0075, most: 0.0125, ...ORIGIN }

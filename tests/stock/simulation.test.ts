@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { max, mean, min, standardDeviation } from 'simple-statistics'
 import { describe, expect, it } from 'vitest'
 import { chanceInBatch, stockByRootSumSquare } from '../../src/handbook/batch-chance.ts'
-import type { Spread } from '../../src/limits.ts'
+import type { KnownSpread } from '../../src/known.ts'
 import { stockThatCleansUp } from '../../src/stock/choose-stock.ts'
 import type { FinishChain } from '../../src/stock/finish-chain.ts'
 import { bell, offCentre, seededRandom } from '../../src/stock/random.ts'
@@ -15,7 +15,7 @@ import { BORE, BORE_GROWTH, OUTSIDE, OUTSIDE_GROWTH } from './chain-of.ts'
 
 const PIECES = 20_000
 const SEED = 2631
-const solved = (chain: FinishChain, growth: Spread, less = 0): SolvedChain =>
+const solved = (chain: FinishChain, growth: KnownSpread, less = 0): SolvedChain =>
   solveChain(
     SCRATCH,
     chain,
@@ -77,7 +77,7 @@ describe('chance of failing, against the share of simulated pieces that fail', (
   it.each([0.02, 0.04, 0.06, 0.08])('to clean up, with %f mm less stock than needed', less => {
     const chain = solved(OUTSIDE, OUTSIDE_GROWTH, less)
     const [chance] = pieceChances(chain, undefined, 0)
-    const needed = OUTSIDE.finishes[0]?.needed ?? 0
+    const needed = OUTSIDE.finishes[0]?.needed.value ?? 0
     const simulated = share(simulateStock(chain, PIECES, SEED).map(({ least }) => (least[0] ?? 0) < needed))
     expect(Math.abs((chance?.notCleanedUp ?? 9) - simulated)).toBeLessThan(error(simulated))
     if (less >= 0.06) expect(simulated).toBeGreaterThan(0.01)

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { depthThroughBoreChain } from '../../src/handbook/stock-chain.ts'
-import type { Limits, Spread } from '../../src/limits.ts'
+import type { KnownSpread } from '../../src/known.ts'
+import type { Limits } from '../../src/limits.ts'
 import { stockThatCleansUp } from '../../src/stock/choose-stock.ts'
 import type { FinishChain } from '../../src/stock/finish-chain.ts'
 import { solveChain } from '../../src/stock/solve-chain.ts'
@@ -9,7 +10,7 @@ import { openNotebook } from '../../src/working.ts'
 import { BORE, BORE_GROWTH, OUTSIDE, OUTSIDE_GROWTH } from './chain-of.ts'
 
 const notebook = openNotebook()
-const solved = (chain: FinishChain, growth: Spread) =>
+const solved = (chain: FinishChain, growth: KnownSpread) =>
   solveChain(
     notebook,
     chain,
@@ -64,7 +65,7 @@ describe('worked sleeve, Ø56 h6 over 48 H6', () => {
       d_final: BORE.final.upper,
       d_soft: bore.soft.lower,
       g_most: BORE_GROWTH.most,
-      e: BORE.finishes[0]?.eccentricity ?? 0,
+      e: BORE.finishes[0]?.eccentricity.value ?? 0,
     })
     expect(depth.toFixed(3)).toBe('0.383')
   })

@@ -1,6 +1,7 @@
 import { chance, fixed } from '../../figures.ts'
+import type { From } from '../../known.ts'
 import type { Plan } from '../../plan/plan.ts'
-import type { Basis, StockEntry } from '../../stock/stock.ts'
+import type { StockEntry } from '../../stock/stock.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** How the stock on diameter may fall, reckoned three ways, and the chance that it fails. */
@@ -43,11 +44,13 @@ export type BasisRow = {
   readonly source: string
 }
 
-const FROM: Readonly<Record<Basis['from'], string>> = {
-  default: 'built in',
+const FROM: Readonly<Record<From, string>> = {
+  'built in': 'built in',
   shop: 'shop file',
-  handbook: 'handbook',
   measured: 'measured',
+  part: 'part file',
+  handbook: 'handbook',
+  formula: 'worked out',
 }
 
 export function basisRows(entries: readonly StockEntry[], { length, unit }: PaperFigures): readonly BasisRow[] {

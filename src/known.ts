@@ -1,0 +1,51 @@
+import type { Spread } from './limits.ts'
+import type { Quantity } from './units.ts'
+
+/**
+ * Who gave a figure: the built-in works, the shop file, a measurement of the works, the part file, a table of the
+ * handbook, or a formula from other figures.
+ */
+export type From = 'built in' | 'shop' | 'measured' | 'part' | 'handbook' | 'formula'
+
+export type Origin = {
+  readonly from: From
+  /** Document and page, the key of the file, the batch that was measured. */
+  readonly source: string
+}
+
+/** A figure with its unit and where it comes from, made where it is chosen and carried along from there. */
+export type Known<U extends string = string> = Origin & { readonly value: Quantity<U>; readonly unit: U }
+
+/** A known figure under the name that it has on paper. */
+export type Figure<U extends string = string> = Known<U> & { readonly figure: string }
+
+/** A spread whose three ends come from one place; lengths, per side. */
+export type KnownSpread = Spread & Origin
+
+export const known = <U extends string>(value: Quantity<U>, unit: U, { from, source }: Origin): Known<U> => ({
+  value,
+  unit,
+  from,
+  source,
+})
+
+export const named = <U extends string>(figure: string, { value, unit, from, source }: Known<U>): Figure<U> => ({
+  figure,
+  value,
+  unit,
+  from,
+  source,
+})
+
+export const fromHandbook = (source: string): Origin => ({ from: 'handbook', source })
+
+/** `path` points at the key: `/body/outside/0`. */
+export const fromPart = (path: string): Origin => ({ from: 'part', source: `part file: ${path.replace(/^\//, '')}` })
+
+/** Worked out by the planner; the workings have the sum. */
+export const worked = (source: string): Origin => ({ from: 'formula', source })
+
+/** Nothing to count: no such error, no such layer. */
+export const none = (source: string): Known<'mm'> => known(0, 'mm', worked(source))
+
+export const isKnown = (given: number | Known): given is Known => typeof given === 'object'
