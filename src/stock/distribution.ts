@@ -1,6 +1,5 @@
 import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
-import { WITHIN } from './random.ts'
 
 /** Chances of lengths that lie a fixed step apart. The weights add up to 1. */
 export type Distribution = { readonly start: Millimetre; readonly step: Millimetre; readonly weights: Float64Array }
@@ -43,6 +42,9 @@ export const bellShaped = (step: Millimetre, { least, nominal, most }: Spread): 
 export const evenlySpread = (step: Millimetre, most: Millimetre): Distribution =>
   fromBelow(step, 0, most, value => (most === 0 ? 1 : Math.min(1, Math.max(0, value / most))))
 
+/** Share of a Rayleigh distribution of sigma 1/3 that lies within 1. */
+const WITHIN = 1 - Math.exp(-4.5)
+
 /** How far off centre, when both components are bell-shaped and the most is three sigma. */
 export const offCentreBy = (step: Millimetre, most: Millimetre): Distribution =>
   fromBelow(step, 0, most, value => {
@@ -75,4 +77,14 @@ export function chanceBelow({ start, step, weights }: Distribution, length: Mill
     chance += weight * Math.min(1, share)
   }
   return Math.min(1, Math.max(0, chance))
+}
+
+/** The length that a share of the distribution lies below; the cell that holds it is taken as even. */
+export function lengthBelow({ start, step, weights }: Distribution, share: number): Millimetre {
+  let below = 0
+  for (const [index, weight] of weights.entries()) {
+    if (weight > 0 && below + weight >= share) return start + step * (index - 0.5 + (share - below) / weight)
+    below += weight
+  }
+  return start + step * (weights.length - 0.5)
 }

@@ -6,6 +6,7 @@ import {
   chanceBelow,
   type Distribution,
   evenlySpread,
+  lengthBelow,
   negated,
   offCentreBy,
 } from './distribution.ts'
@@ -29,18 +30,37 @@ export function pieceChances(
   ordered: Spread | undefined,
   asked: Millimetre,
 ): readonly StockChance[] {
-  const { chain, stocks, soft, after } = solved
+  const { chain, stocks } = solved
   const short = chain.finishes.map((finish, index) => {
-    const varies = [
-      perSide(FINE, solved, after[index - 1] ?? soft),
-      perSide(FINE, solved, after[index] ?? chain.final),
-      ...(index === 0 ? growing(FINE, solved) : []),
-    ]
-    const least = sum([...varies, negated(straying(FINE, finish))])
+    const least = added(takenPerSide(solved, index), negated(straying(FINE, finish)))
     return chanceBelow(least, finish.needed.value - (stocks[index] ?? 0) / 2)
   })
   const deep = ordered && chain.cased ? chanceOfTooLittle(solved, ordered, asked) : undefined
   return short.map(notCleanedUp => ({ notCleanedUp, ...(deep !== undefined && { tooLittleCase: deep }) }))
+}
+
+/** What a finish takes from one side about its nominal, before it strays: both sizes, and the growth in the first of a chain. */
+function takenPerSide(solved: SolvedChain, index: number): Distribution {
+  const { chain, soft, after } = solved
+  return sum([
+    perSide(FINE, solved, after[index - 1] ?? soft),
+    perSide(FINE, solved, after[index] ?? chain.final),
+    ...(index === 0 ? growing(FINE, solved) : []),
+  ])
+}
+
+/** Outside of what three sigma hold of a normal distribution, at each end. */
+const TAIL = 0.00135
+
+/** The stock on diameter of each finish of a chain in all pieces but one in 370: the same distributions as the chances. */
+export function nearlyAllPieces(
+  solved: SolvedChain,
+): readonly { readonly least: Millimetre; readonly most: Millimetre }[] {
+  return solved.chain.finishes.map((_, index) => {
+    const taken = takenPerSide(solved, index)
+    const nominal = solved.stocks[index] ?? 0
+    return { least: nominal + 2 * lengthBelow(taken, TAIL), most: nominal + 2 * lengthBelow(taken, 1 - TAIL) }
+  })
 }
 
 function chanceOfTooLittle(solved: SolvedChain, ordered: Spread, asked: Millimetre): number {

@@ -35,11 +35,11 @@ export type StockEntry = {
   /** What the per-side figures are made of. */
   readonly eccentricity: Millimetre
   readonly form: Millimetre
-  /** Of the stock on diameter: half widths about the middle, and what 99.73 % of simulated pieces have. */
+  /** Of the stock on diameter: half widths about the middle, and what 99.73 % of pieces have. */
   readonly spread?: {
     readonly worstCase: Millimetre
     readonly rootSumSquare: Millimetre
-    readonly simulated: { readonly least: Millimetre; readonly most: Millimetre }
+    readonly nearlyAll: { readonly least: Millimetre; readonly most: Millimetre }
   }
   /** The figures it stands on, as they were used. */
   readonly basis?: readonly Figure[]

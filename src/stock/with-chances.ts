@@ -4,15 +4,9 @@ import type { Spread } from '../limits.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { middleOfPieces, simulateStock } from './simulate-stock.ts'
 import type { SolvedChain } from './solve-chain.ts'
 import type { StockChance, StockEntry } from './stock.ts'
-import { pieceChances } from './stock-chance.ts'
-
-/** Enough for the middle 99.73 % to settle to some micrometres. */
-const PIECES = 1000
-/** The same batch every time. */
-const SEED = 2631
+import { nearlyAllPieces, pieceChances } from './stock-chance.ts'
 
 /** The entries with their spread, three ways, and the chance that one piece fails. */
 export function withChances(
@@ -25,22 +19,22 @@ export function withChances(
   const added = chains
     .filter(({ chain }) => chain.finishes.length > 0)
     .flatMap(solved => {
-      const simulated = simulateStock(solved, PIECES, SEED)
+      const all = nearlyAllPieces(solved)
       const chances = pieceChances(solved, ordered, order?.asked ?? 0)
       return solved.chain.finishes.map(({ operation }, index) => ({
         surface: solved.chain.surface,
         operation: operation.number,
         rootSumSquare: rootSumSquareOf(notebook, solved, index),
-        simulated: middleOfPieces(simulated.map(({ onDiameter }) => onDiameter[index] ?? 0)),
+        nearlyAll: all[index] ?? { least: 0, most: 0 },
         piece: chances[index] ?? { notCleanedUp: 0 },
       }))
     })
   return entries.map(entry => {
     const found = added.find(({ surface, operation }) => surface === entry.surface && operation === entry.operation)
     if (!found) return entry
-    const { rootSumSquare, simulated, piece } = found
+    const { rootSumSquare, nearlyAll, piece } = found
     const worstCase = (entry.onDiameter.most - entry.onDiameter.least) / 2
-    return { ...entry, spread: { worstCase, rootSumSquare, simulated }, chance: { piece } }
+    return { ...entry, spread: { worstCase, rootSumSquare, nearlyAll }, chance: { piece } }
   })
 }
 

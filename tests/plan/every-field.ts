@@ -93,7 +93,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       verdict: 'ok',
       eccentricity: 0.02,
       form: 0.02,
-      spread: { worstCase: 0.04, rootSumSquare: 0.03, simulated: RANGE },
+      spread: { worstCase: 0.04, rootSumSquare: 0.03, nearlyAll: RANGE },
       basis: [FIGURE],
       firstArticle: { stock: 0.01, case: 0.01 },
       chance: {

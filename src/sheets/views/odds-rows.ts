@@ -11,8 +11,8 @@ export type OddsRow = {
   /** About the middle: every tolerance at its end, and the root of the sum of squares. */
   readonly worstCase: string
   readonly rootSumSquare: string
-  /** What 99.73 % of simulated pieces have. */
-  readonly simulated: string
+  /** What 99.73 % of pieces have. */
+  readonly nearlyAll: string
   readonly notCleanedUp: string
   readonly tooLittleCase: string
 }
@@ -28,7 +28,7 @@ export const oddsRows = (entries: readonly StockEntry[], { length }: PaperFigure
         operation: String(operation),
         worstCase: `±${length(spread.worstCase)}`,
         rootSumSquare: `±${length(spread.rootSumSquare)}`,
-        simulated: `${length(spread.simulated.least)} to ${length(spread.simulated.most)}`,
+        nearlyAll: `${length(spread.nearlyAll.least)} to ${length(spread.nearlyAll.most)}`,
         notCleanedUp: both(odds.piece.notCleanedUp, odds.batch?.notCleanedUp),
         tooLittleCase: both(odds.piece.tooLittleCase, odds.batch?.tooLittleCase),
       },

@@ -22,4 +22,4 @@ export const bell = (random: Random): number => (2 * (random() + random() + rand
 export const offCentre = (random: Random): number => Math.sqrt(-2 * Math.log(1 - random() * WITHIN)) / 3
 
 /** Share of a Rayleigh distribution of sigma 1/3 that lies within 1. */
-export const WITHIN: number = 1 - Math.exp(-4.5)
+const WITHIN = 1 - Math.exp(-4.5)

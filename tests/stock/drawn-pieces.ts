@@ -1,11 +1,11 @@
-import type { Spread } from '../limits.ts'
-import { type Limits, middleOf, toleranceOf } from '../limits.ts'
-import type { Millimetre } from '../units.ts'
+import type { Spread } from '../../src/limits.ts'
+import { type Limits, middleOf, toleranceOf } from '../../src/limits.ts'
+import type { SolvedChain } from '../../src/stock/solve-chain.ts'
+import type { Millimetre } from '../../src/units.ts'
 import { bell, offCentre, type Random, seededRandom } from './random.ts'
-import type { SolvedChain } from './solve-chain.ts'
 
 /** One piece of a batch: what each finish takes on diameter, and per side where least and most is taken. */
-export type SimulatedPiece = {
+export type DrawnPiece = {
   readonly onDiameter: readonly Millimetre[]
   readonly least: readonly Millimetre[]
   readonly most: readonly Millimetre[]
@@ -22,12 +22,12 @@ function withinSpread({ least, nominal, most }: Spread, random: Random): Millime
 }
 
 /** Pieces of a batch, each with its own sizes, growth and set-ups; the same ones for the same seed. */
-export function simulateStock(
+export function drawnPieces(
   { chain, growth, soft, after }: SolvedChain,
   pieces: number,
   seed: number,
   ordered?: Spread,
-): readonly SimulatedPiece[] {
+): readonly DrawnPiece[] {
   const random = seededRandom(seed)
   return Array.from({ length: pieces }, () => {
     const g = withinSpread(growth, random)
@@ -52,11 +52,4 @@ export function simulateStock(
       ...(depth !== undefined && { caseLeft: depth - most.reduce((total, taken) => total + taken, 0) }),
     }
   })
-}
-
-/** The middle 99.73 % of a list: what three sigma hold of a normal one. */
-export function middleOfPieces(values: readonly number[]): { readonly least: number; readonly most: number } {
-  const sorted = Float64Array.from(values).sort()
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.round(share * (sorted.length - 1)))] ?? 0
-  return { least: at(0.00135), most: at(0.99865) }
 }
