@@ -1,12 +1,16 @@
 import { join } from 'node:path'
+import { suggestionOrList } from '../part/suggestion.ts'
+import { oneLine } from '../refusal.ts'
+import { type Template, TemplateProblem } from '../sheets/template.ts'
+import { readTemplate } from '../sheets/template-syntax.ts'
 import { openTypeface, type Typeface } from '../sheets/typeface.ts'
 import { nodeWorld } from './node-world.ts'
 import type { World } from './world.ts'
 
 /** What paper is printed with, besides the wishes of whoever prints it. */
 export type PaperFiles = {
-  /** Text of every template by its file name without `.hbs`. */
-  readonly templates: ReadonlyMap<string, string>
+  /** Every template by its file name without `.hbs`. */
+  readonly templates: ReadonlyMap<string, Template>
   readonly typeface: Typeface
 }
 
@@ -33,14 +37,33 @@ export const typefaceOf = (world: World): Typeface =>
     bold: world.readBytes(world.asset('fonts/DejaVuSansCondensed-Bold.ttf')),
   })
 
-/** Our own templates, each replaced by the works' one of the same name. */
-function templatesOf(world: World, own: string | undefined): ReadonlyMap<string, string> {
-  const ours = world.asset('templates')
-  const texts = [ours, ...(own === undefined ? [] : [own])].flatMap(folder =>
+/** Our own templates, each replaced by the works' one of the same name. One that would replace none of ours is refused. */
+function templatesOf(world: World, own: string | undefined): ReadonlyMap<string, Template> {
+  const ours = templatesIn(world.asset('templates'), world)
+  if (own === undefined) return ours
+  const theirs = templatesIn(own, world)
+  for (const [name, template] of theirs) {
+    if (!ours.has(name)) {
+      const hint = suggestionOrList(name, [...ours.keys()], 'there are')
+      throw new TemplateProblem(template.file, `no sheet has a template "${name}": ${hint}`)
+    }
+    readTemplate(template)
+  }
+  const unused = world.list(own).filter(name => !name.endsWith(ENDING))
+  if (unused.length > 0) world.err(`${own}: not a template, so not used: ${oneLine(unused.join(', '))}\n`)
+  if (theirs.size === 0) throw new TemplateProblem(own, `the folder has no template, no file that ends in ${ENDING}`)
+  return new Map([...ours, ...theirs])
+}
+
+const ENDING = '.hbs'
+
+const templatesIn = (folder: string, world: World): ReadonlyMap<string, Template> =>
+  new Map(
     world
       .list(folder)
-      .filter(name => name.endsWith('.hbs'))
-      .map(name => [name.slice(0, -'.hbs'.length), world.readText(join(folder, name))] as const),
+      .filter(name => name.endsWith(ENDING))
+      .map(name => {
+        const file = join(folder, name)
+        return [name.slice(0, -ENDING.length), { file, text: world.readText(file) }] as const
+      }),
   )
-  return new Map(texts)
-}

@@ -2,10 +2,10 @@ import type { Picture } from '../pictures/picture.ts'
 import { alignDecimals } from './align-decimals.ts'
 import type { Item, Tag } from './display-list.ts'
 import { slicesOf } from './layout.ts'
-import { isNode, type Node, parseMarkup } from './markup.ts'
+import { isNode, type Node } from './markup.ts'
 import { footItems, headItems, type SheetTitle, type TitleBlock } from './page-frame.ts'
 import { paginate } from './paginate.ts'
-import type { View } from './render-template.ts'
+import type { Fill, View } from './render-template.ts'
 import { type Paper, type Sheet, sheetOf } from './theme.ts'
 import type { Typeface } from './typeface.ts'
 
@@ -37,7 +37,7 @@ export type DocumentToPrint = {
 /** Every sheet begins a page; pages are numbered through the whole document. */
 export function layOutDocument(
   { block, sheets, paper, smaller, ...given }: DocumentToPrint,
-  fill: (template: string, view: View) => string,
+  fill: Fill,
   { measure, guard }: Typeface,
 ): LaidDocument {
   const sheet = sheetOf(paper)
@@ -45,7 +45,7 @@ export function layOutDocument(
   const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
   let to = 0
   const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
-    const nodes = alignDecimals(parseMarkup(fill(template, view), template))
+    const nodes = alignDecimals(fill(template, view))
     for (const text of [documentType, corner, heading]) guard(text)
     eachText(nodes, guard)
     const section: Tag = { type: 'Sect' }

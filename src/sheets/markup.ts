@@ -1,4 +1,7 @@
 import { Parser } from 'htmlparser2'
+import { isPictureName } from '../pictures/picture-name.ts'
+import { type Spot, TemplateProblem } from './template.ts'
+import { placeIn } from './template-syntax.ts'
 
 export type ElementName =
   | ('h2' | 'h3' | 'p' | 'ul' | 'li' | 'dl' | 'dt' | 'dd' | 'figure' | 'div' | 'hr')
@@ -42,7 +45,17 @@ const CONTENT: { readonly [name in ElementName]: readonly string[] } = {
   br: [],
 }
 
-const ATTRIBUTES = new Set(['class', 'style', 'scope', 'colspan', 'data-picture', 'data-code', 'data-text'])
+/** Each attribute with what may stand in it. */
+const ATTRIBUTES: Readonly<Record<string, (value: string) => boolean>> = {
+  class: value => wordsOf(value).every(word => CLASSES.has(word)),
+  // The two that both painters read, up to the length of a page; no address and no behaviour.
+  style: value => /^(\s*(width|min-height)\s*:\s*\d{1,3}(\.\d+)?mm\s*(;|$))*$/.test(value),
+  scope: value => /^(col|row|colgroup|rowgroup)$/.test(value),
+  colspan: value => /^[1-9]\d?$/.test(value),
+  'data-picture': value => value === '' || isPictureName(value),
+  'data-code': value => value === 'code128' || value === 'datamatrix',
+  'data-text': value => value !== '',
+}
 const SPANS = Array.from({ length: 12 }, (_, index) => `c${index + 1}`)
 const CLASSES = new Set([
   ...['columns', ...SPANS, 'keep', 'bottom', 'page'],
@@ -50,10 +63,18 @@ const CLASSES = new Set([
   ...['num', 'write', 'size', 'mid', 'tight', 'right'],
 ])
 
-/** Reads the text that a template gave. Throws on anything outside the subset: a page must not lose what was written. */
+const wordsOf = (value: string): readonly string[] => value.split(/\s+/).filter(word => word !== '')
+
+type Open = Element & { readonly children: Node[]; readonly at?: Spot | undefined }
+
+/**
+ * Reads the text that a template gave. Throws on anything outside the subset: a page must not lose what was written. The text
+ * may have comments in it that say where in the template it came from.
+ */
 export function parseMarkup(markup: string, template: string): readonly Node[] {
-  const refuse = (what: string): never => {
-    throw new SyntaxError(`template ${template}: ${what}`)
+  let at: Spot | undefined
+  const refuse = (what: string, where = at): never => {
+    throw new TemplateProblem(template, what, where)
   }
   const root: Open = { name: 'div', classes: [], attributes: {}, children: [] }
   const open: Open[] = [root]
@@ -64,20 +85,25 @@ export function parseMarkup(markup: string, template: string): readonly Node[] {
         const parent = within()
         if (!isElement(name)) return refuse(`<${name}> is outside the markup that can be printed`)
         if (!CONTENT[parent.name].includes(name)) return refuse(`<${name}> cannot stand in <${parent.name}>`)
-        const element = opened(name, attributes, refuse)
+        if (open.length > DEEPEST) return refuse('elements are nested too deeply')
+        const element = { ...opened(name, attributes, refuse), at }
         parent.children.push(element)
         open.push(element)
       },
       ontext: text => {
         const parent = within()
         if (CONTENT[parent.name].includes('#')) parent.children.push(text)
-        else if (text.trim() !== '') refuse(`the text "${text.trim()}" cannot stand in <${parent.name}>`)
+        else if (text.trim() !== '') refuse(`the text "${text.trim().slice(0, 60)}" cannot stand in <${parent.name}>`)
       },
       onclosetag: (name, implied) => {
-        if (implied && CONTENT[within().name].length > 0) refuse(`<${name}> is not closed`)
+        if (implied && CONTENT[within().name].length > 0) refuse(`<${name}> is not closed`, within().at)
         open.pop()
       },
-      oncomment: () => undefined,
+      oncomment: comment => {
+        at = placeIn(comment) ?? at
+      },
+      onprocessinginstruction: name => refuse(`<${name}> is outside the markup that can be printed`),
+      oncdatastart: () => refuse('<![CDATA[ is outside the markup that can be printed'),
     },
     { xmlMode: true },
   )
@@ -86,16 +112,21 @@ export function parseMarkup(markup: string, template: string): readonly Node[] {
   return root.children
 }
 
-type Open = Element & { readonly children: Node[] }
+/** Our own go six deep. */
+const DEEPEST = 50
 
 const isElement = (name: string): name is ElementName => Object.hasOwn(CONTENT, name)
 
 function opened(name: ElementName, attributes: Record<string, string>, refuse: (what: string) => never): Open {
-  for (const key of Object.keys(attributes))
-    if (!ATTRIBUTES.has(key)) refuse(`attribute ${key} of <${name}> is unknown`)
-  const classes = (attributes['class'] ?? '').split(/\s+/).filter(word => word !== '')
-  for (const word of classes) if (!CLASSES.has(word)) refuse(`class "${word}" of <${name}> is unknown`)
-  return { name, classes, attributes, children: [] }
+  for (const [key, value] of Object.entries(attributes)) {
+    const takes = Object.hasOwn(ATTRIBUTES, key) ? ATTRIBUTES[key] : undefined
+    if (!takes) return refuse(`attribute ${key} of <${name}> is unknown`)
+    if (!takes(value)) return refuse(`${key} "${value.slice(0, 60)}" of <${name}> is unknown`)
+  }
+  if (name === 'figure' && !('data-picture' in attributes) && !('data-text' in attributes)) {
+    return refuse('<figure> has neither data-picture nor data-text')
+  }
+  return { name, classes: wordsOf(attributes['class'] ?? ''), attributes, children: [] }
 }
 
 export const has = (element: Element, word: string): boolean => element.classes.includes(word)

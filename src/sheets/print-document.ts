@@ -2,6 +2,7 @@ import { type DocumentToPrint, layOutDocument } from './lay-out-document.ts'
 import { paintHtml } from './paint-html.ts'
 import { paintPdf } from './paint-pdf.ts'
 import { openTemplates } from './render-template.ts'
+import type { Template } from './template.ts'
 import type { Typeface } from './typeface.ts'
 
 /** Which files are wanted of a document. */
@@ -9,8 +10,8 @@ export type Formats = { readonly pdf: boolean; readonly html: boolean }
 export type Printed = { readonly pdf?: Uint8Array; readonly html?: string }
 
 export type PrintOptions = {
-  /** Text of every template by its file name without `.hbs`. */
-  readonly templates: ReadonlyMap<string, string>
+  /** Every template by its file name without `.hbs`. */
+  readonly templates: ReadonlyMap<string, Template>
   readonly typeface: Typeface
   readonly formats: Formats
   /** Structure for whoever has the page read out; on unless the shop wants the quick print. */

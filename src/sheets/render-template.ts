@@ -1,67 +1,92 @@
 import Handlebars from 'handlebars'
+import { type Node, parseMarkup } from './markup.ts'
+import { type Template, TemplateProblem } from './template.ts'
+import { firstAskedFor, readTemplate, withPlaces } from './template-syntax.ts'
 
 /** Plain data, ready to print. */
 export type View = { readonly [field: string]: unknown }
 
 /** Fills a view into the template of that name. */
-export type Fill = (name: string, view: View) => string
+export type Fill = (name: string, view: View) => readonly Node[]
 
-const opened = new WeakMap<ReadonlyMap<string, string>, Fill>()
+const opened = new WeakMap<ReadonlyMap<string, Template>, Fill>()
 
 /** Templates from their texts, compiled once however many packets they print. */
-export function openTemplates(texts: ReadonlyMap<string, string>): Fill {
-  const fill = opened.get(texts) ?? compilerOf(texts)
-  opened.set(texts, fill)
+export function openTemplates(templates: ReadonlyMap<string, Template>): Fill {
+  const fill = opened.get(templates) ?? compilerOf(templates)
+  opened.set(templates, fill)
   return fill
 }
 
-/** Compiles a template when it is first asked for. Nothing but `each` and `if`; a name that the view lacks is refused. */
-function compilerOf(texts: ReadonlyMap<string, string>): Fill {
+type Compiled = (view: View) => string
+
+/** Compiles a template when it is first asked for. A name that the view lacks is refused, and so is markup that cannot be printed. */
+function compilerOf(templates: ReadonlyMap<string, Template>): Fill {
   const handlebars = Handlebars.create()
   for (const helper of ['unless', 'with', 'log', 'lookup', 'blockHelperMissing', 'helperMissing']) {
     handlebars.unregisterHelper(helper)
   }
-  const compiled = new Map<string, Handlebars.TemplateDelegate>()
+  const compiled = new Map<string, Compiled>()
+  const compile = (template: Template): Compiled => {
+    const program = readTemplate(template)
+    const made = handlebars.compile(program, {
+      strict: true,
+      knownHelpersOnly: true,
+      knownHelpers: { each: true, if: true },
+    })
+    return view => {
+      try {
+        return made(guarded(view, 'view'))
+      } catch (fault) {
+        const at = fault instanceof MissingName ? firstAskedFor(program, fault.field) : undefined
+        throw new TemplateProblem(template.file, fault instanceof Error ? fault.message : String(fault), at)
+      }
+    }
+  }
   return (name, view) => {
-    const text = texts.get(name)
-    if (text === undefined) throw new Error(`no template ${name}: a packet needs it`)
-    if (/\{\{\{|\{\{&/.test(text)) throw new SyntaxError(`template ${name}: text must be escaped, so no {{{ and no {{&`)
-    const template =
-      compiled.get(name) ??
-      handlebars.compile(text, { strict: true, knownHelpersOnly: true, knownHelpers: { each: true, if: true } })
-    compiled.set(name, template)
+    const template = templates.get(name)
+    if (template === undefined) throw new Error(`no template ${name}: a packet needs it`)
+    const fill = compiled.get(name) ?? compile(template)
+    compiled.set(name, fill)
     try {
-      return template(guarded(view, 'view'))
-    } catch (fault) {
-      throw new SyntaxError(`template ${name}: ${fault instanceof Error ? fault.message : String(fault)}`)
+      return parseMarkup(fill(view), template.file)
+    } catch (slip) {
+      // Once more with places in it, to say where: the second time it throws too, and better.
+      if (slip instanceof TemplateProblem && slip.at === undefined) {
+        parseMarkup(compile({ ...template, text: withPlaces(template.text) })(view), template.file)
+      }
+      throw slip
     }
   }
 }
 
+class MissingName extends Error {
+  readonly field: string
+  constructor(path: string, field: string) {
+    super(`asks for ${path}.${field}, which the sheet does not have`)
+    this.field = field
+  }
+}
+
 /** What the engine itself asks of any value. */
-const ASKED = new Set([
-  'length',
-  'toJSON',
-  'toHTML',
-  'hash',
-  'forEach',
-  'valueOf',
-  'toString',
-  'then',
-  'call',
-  'string',
-])
+const ASKED = new Set(['length', 'toJSON', 'valueOf', 'toString', 'hash', 'forEach', 'then', 'call', 'string'])
 
 /** Any name that the view does not own is an error: the engine alone stays silent in `if` and `each`. */
 function guarded<T>(value: T, path: string): T {
   if (value === null || typeof value !== 'object') return value
   return new Proxy(value, {
+    // So that the engine asks for it, and meets our answer.
+    has: () => true,
     get(target, key) {
       if (typeof key === 'symbol' || Object.hasOwn(target, key)) {
         return guarded(Reflect.get(target, key), `${path}.${String(key)}`)
       }
+      // The engine asks for this of what it is about to print as a text.
+      if (key === 'toHTML') {
+        throw new Error(`prints ${path}, which is no text: take {{#each}} for a list, or one of its fields`)
+      }
       if (ASKED.has(key) || Array.isArray(target)) return Reflect.get(target, key)
-      throw new Error(`asks for ${path}.${key}, which the sheet does not have`)
+      throw new MissingName(path, key)
     },
   })
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { drawPictures } from '../../src/pictures/draw-pictures.ts'
+import { isPictureName } from '../../src/pictures/picture-name.ts'
 import { faultsOf, showsLimits } from './legibility.ts'
 import { measure } from './measure.ts'
 import { SAMPLE_PLAN } from './sample-plan.ts'
@@ -13,6 +14,10 @@ describe('every picture of a plan', () => {
 
   it.each([...pictures])('%s says in a sentence what it shows', (_, { alternative }) => {
     expect(alternative).toMatch(/^\S.{20,}\.$/)
+  })
+
+  it.each([...pictures.keys()])('%s is a name that a template may ask for', name => {
+    expect(isPictureName(name)).toBe(true)
   })
 
   it('fits between the margins of A4', () => {

@@ -6,6 +6,7 @@ import { drawPictures } from '../../src/pictures/draw-pictures.ts'
 import type { Picture } from '../../src/pictures/picture.ts'
 import { makePlan } from '../../src/plan/make-plan.ts'
 import type { Plan } from '../../src/plan/plan.ts'
+import type { Template } from '../../src/sheets/template.ts'
 import { openTypeface, type Typeface } from '../../src/sheets/typeface.ts'
 
 const root = new URL('../../', import.meta.url)
@@ -18,10 +19,10 @@ export const typeface: Typeface = openTypeface({
   bold: readFileSync(asset('dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf')),
 })
 
-export const templates: ReadonlyMap<string, string> = new Map(
+export const templates: ReadonlyMap<string, Template> = new Map(
   readdirSync(new URL('templates/', root))
     .filter(name => name.endsWith('.hbs'))
-    .map(name => [name.replace(/\.hbs$/, ''), textOf(`templates/${name}`)]),
+    .map(name => [name.replace(/\.hbs$/, ''), { file: name, text: textOf(`templates/${name}`) }]),
 )
 
 /** The works' own part, planned as the command plans it. */

@@ -44,7 +44,7 @@ const sheet: fc.Arbitrary<string> = fc
         if (kind === 'columns') {
           return `<div class="columns"><div class="c5"><p>${text(words)}</p></div><div class="c7">${table(rows, 2)}</div></div>`
         }
-        if (kind === 'figure') return '<figure data-picture="block"/>'
+        if (kind === 'figure') return '<figure data-picture="map"/>'
         if (kind === 'bottom') return `<div class="bottom"><p>${text(1)}</p></div>`
         if (kind === 'h2') return `<h2>${text(Math.min(words, 5))}</h2>`
         return `<p>${text(words, long)}</p>`
@@ -54,7 +54,7 @@ const sheet: fc.Arbitrary<string> = fc
 
 function laidOut(markup: string, paper: Paper): readonly (readonly Item[])[] {
   const { left, right, bodyTop, bodyBottom } = sheetOf(paper)
-  const layout = { measure, pictures: new Map([['block', picture]]), bodyHeight: bodyBottom - bodyTop }
+  const layout = { measure, pictures: new Map([['map', picture]]), bodyHeight: bodyBottom - bodyTop }
   const slices = slicesOf(parseMarkup(markup, 'random'), right - left, layout)
   return paginate(slices, { left, top: bodyTop, bottom: bodyBottom })
 }
@@ -210,7 +210,7 @@ describe('a row of one cell over all columns', () => {
 
 describe('a picture that can be drawn smaller', () => {
   const small: Picture = { ...picture, width: 500, height: 100 }
-  const page = (rows: number) => `<figure data-picture="block"/><p>${'x<br/>'.repeat(rows)}</p>`
+  const page = (rows: number) => `<figure data-picture="map"/><p>${'x<br/>'.repeat(rows)}</p>`
   const laid = (rows: number) => {
     const block = {
       legalOwner: 'a',
@@ -226,16 +226,19 @@ describe('a picture that can be drawn smaller', () => {
     const given = {
       block,
       sheets,
-      pictures: new Map([['block', { ...picture, width: 500, height: 500 }]]),
+      pictures: new Map([['map', { ...picture, width: 500, height: 500 }]]),
       paper: 'a4' as const,
     }
-    return layOutDocument({ ...given, smaller: () => small }, () => page(rows), { ...typeface, measure })
+    return layOutDocument({ ...given, smaller: () => small }, () => parseMarkup(page(rows), 'note'), {
+      ...typeface,
+      measure,
+    })
   }
 
   it('is, where that saves a page, and only there', () => {
     expect(laid(4).pages).toHaveLength(1)
-    expect(laid(4).pictures.get('block')?.height).toBe(500)
+    expect(laid(4).pictures.get('map')?.height).toBe(500)
     expect(laid(30).pages).toHaveLength(1)
-    expect(laid(30).pictures.get('block')?.height).toBe(100)
+    expect(laid(30).pictures.get('map')?.height).toBe(100)
   })
 })

@@ -12,7 +12,7 @@ describe('the markup that a template may write', () => {
     ['a class that no style knows', '<p class="blue">x</p>', 'class "blue" of <p> is unknown'],
     ['an attribute that no painter reads', '<p onclick="x">x</p>', 'attribute onclick of <p> is unknown'],
   ])('refuses %s, with the name of the template', (_, markup, says) => {
-    expect(() => parseMarkup(markup, 'operation')).toThrow(`template operation: ${says}`)
+    expect(() => parseMarkup(markup, 'operation.hbs')).toThrow(`operation.hbs: ${says}`)
   })
 
   it('gives back what Handlebars escaped', () => {

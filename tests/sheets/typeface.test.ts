@@ -3,6 +3,7 @@ import { createRequire } from 'node:module'
 import { create, type GlyphRun } from 'fontkit'
 import { describe, expect, it } from 'vitest'
 import { layOutDocument } from '../../src/sheets/lay-out-document.ts'
+import { parseMarkup } from '../../src/sheets/markup.ts'
 import { typeface } from './demo-packet.ts'
 
 const require = createRequire(import.meta.url)
@@ -37,8 +38,12 @@ describe('the guard of the typeface', () => {
       pictures: new Map(),
       paper: 'a4' as const,
     }
-    expect(() => layOutDocument(document, () => '<p>Grind the 銹 off</p>', typeface)).toThrow('U+92B9')
-    expect(layOutDocument(document, () => '<p>Grind the rust off</p>', typeface).pages).toHaveLength(1)
+    expect(() => layOutDocument(document, () => parseMarkup('<p>Grind the 銹 off</p>', 'note'), typeface)).toThrow(
+      'U+92B9',
+    )
+    expect(
+      layOutDocument(document, () => parseMarkup('<p>Grind the rust off</p>', 'note'), typeface).pages,
+    ).toHaveLength(1)
   })
 })
 
