@@ -42,9 +42,9 @@ function sizeTable({ operations }: Plan, { units }: Options): string {
     ],
     operations.flatMap(({ number, name, place, time, sizes }) => {
       const first = [String(number), name, place === 'house' ? minutes(time.each) : '']
-      const rows = sizes.map(({ feature, measure, edge, lower, upper }) => [
+      const rows = sizes.map(({ feature, measure, edge, lower, upper, places }) => [
         (edge ? [feature, edge, 'edge', measure] : [...new Set([feature, measure])]).join(' '),
-        ...inwardLimits(lower, upper, 3, units),
+        ...inwardLimits(lower, upper, places, units),
       ])
       return rows.length === 0 ? [first] : rows.map((row, index) => [...(index === 0 ? first : ['', '', '']), ...row])
     }),

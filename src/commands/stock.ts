@@ -1,3 +1,4 @@
+import { placesFor } from '../decimal-places.ts'
 import { fixed, hardness, hours, inwardLimits, length } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
@@ -95,7 +96,7 @@ function platingLines({ plating }: StockSide, { units }: Options): string {
   const mm = (value: number): string => `${length(value, units)} ${units}`
   const { process, surface, aim, before, plated, layer, left, asked, bake, relieved } = plating
   const limits = ({ lower, upper }: { lower: number; upper: number }) =>
-    `${inwardLimits(lower, upper, 3, units).join(' / ')} ${units}`
+    `${inwardLimits(lower, upper, placesFor({ lower, upper }), units).join(' / ')} ${units}`
   return [
     `Plate ${surface} with ${process}: ${limits(before)} before, ${limits(plated)} as plated.`,
     `Layer per side: ${length(layer.least, units)} to ${mm(layer.most)} as plated; ${length(left.least, units)} to ${mm(left.most)} left after honing at the worst places, aimed at ${mm(aim)}.`,

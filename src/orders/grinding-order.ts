@@ -1,7 +1,6 @@
 import { fixed } from '../figures.ts'
 import { GRINDING_SAFETY, PLATED_DUST } from '../handbook/hardening-safety.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
-import type { OperationSize } from '../operation-size.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import {
@@ -12,7 +11,6 @@ import {
   type OrderField,
   type OrderFigures,
   type OrderSource,
-  placesOf,
   sentence,
 } from './outside-order.ts'
 import { platedArrival, platedIn, portEdges } from './plated-honing-order.ts'
@@ -119,7 +117,7 @@ function finish(
   { length, limits, unit }: OrderFigures,
 ): readonly string[] {
   const kind = (feature: string) => entries.find(({ surface }) => surface === feature)?.kind
-  const size = (held: OperationSize) => {
+  const size = (held: OrderedOperation['sizes'][number]) => {
     const order = kind(held.feature) === 'bore' || held.measure === 'depth' ? 'hole' : 'shaft'
     const rough = held.roughness === undefined ? '' : `, Ra ${held.roughness} µm`
     const name =
@@ -128,7 +126,7 @@ function finish(
         : held.feature === held.measure
           ? held.feature
           : `${held.feature} ${held.measure}`
-    return `${name} ${limits(held, order, placesOf(held))} ${unit}${rough}.`
+    return `${name} ${limits(held, order, held.places)} ${unit}${rough}.`
   }
   const form = plan.inspection.characteristics.filter(
     ({ operation, lower, upper, unit }) =>

@@ -1,8 +1,8 @@
 import type { CasePlan } from '../hardening/case-plan.ts'
-import type { OperationSize } from '../operation-size.ts'
+import type { PlacedLadder, PlacedSize } from '../inspection/size-places.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { Operation } from '../route/operation.ts'
-import type { Ladder, StockEntry } from '../stock/stock.ts'
+import type { StockEntry } from '../stock/stock.ts'
 
 /** One numbered point of an order, a sentence a line. */
 export type OrderField = { readonly label: string; readonly text: readonly string[] }
@@ -23,7 +23,7 @@ export type OrderSource = {
   readonly part: { readonly number: string; readonly title: string; readonly revision: string }
   readonly batch: { readonly number: string; readonly start: number; readonly heat?: string }
   readonly material: { readonly grade: string }
-  readonly ladders: readonly Ladder[]
+  readonly ladders: readonly PlacedLadder[]
   readonly stock: readonly StockEntry[]
   readonly case?: CasePlan
   readonly plating?: PlatingPlan
@@ -39,13 +39,7 @@ export type OrderSource = {
   }
 }
 
-export type OrderedOperation = Operation & { readonly sizes: readonly OperationSize[] }
-
-/** Places that show a tenth of the tolerance. */
-export function placesOf({ lower, upper }: { readonly lower: number; readonly upper: number }): number {
-  const tolerance = upper - lower
-  return tolerance >= 0.9 ? 1 : tolerance >= 0.09 ? 2 : 3
-}
+export type OrderedOperation = Operation & { readonly sizes: readonly PlacedSize[] }
 
 /** Limits of each surface, or of those named, as it stands when the operation begins. */
 export function arrivingSizes(
@@ -58,7 +52,7 @@ export function arrivingSizes(
   return wanted.flatMap(({ surface, kind, states }) => {
     const state = states.findLast(({ operation }) => operation < number)
     if (!state) return []
-    const limits = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', placesOf(state))
+    const limits = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', state.places)
     return [`${kind === 'face' ? `length over the ${surface}` : `${surface} Ø`} ${limits} ${figures.unit}`]
   })
 }

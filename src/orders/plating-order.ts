@@ -1,3 +1,4 @@
+import { placesFor } from '../decimal-places.ts'
 import { fixed } from '../figures.ts'
 import { platingSafety } from '../handbook/hardening-safety.ts'
 import { BAKE_SOURCE } from '../handbook/hydrogen-bake.ts'
@@ -10,7 +11,6 @@ import {
   type OrderField,
   type OrderFigures,
   type OrderSource,
-  placesOf,
   sentence,
 } from './outside-order.ts'
 
@@ -31,7 +31,7 @@ export function platingOrder(
   const { unit, length, limits } = figures
   const range = ({ least, most }: { readonly least: number; readonly most: number }) =>
     `${length(least)} to ${length(most)} ${unit}`
-  const bore = (size: PlatingPlan['before']) => `${planned.surface} Ø ${limits(size, 'hole', placesOf(size))} ${unit}`
+  const bore = (size: PlatingPlan['before']) => `${planned.surface} Ø ${limits(size, 'hole', placesFor(size))} ${unit}`
   return [
     { label: 'Part', text: identity(plan) },
     { label: 'Material and condition', text: condition(plan, planned) },

@@ -1,5 +1,6 @@
 import { inwardLimits, length, type Units } from '../figures.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { PlacedLadder } from '../inspection/size-places.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { Ladder, StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
@@ -36,7 +37,7 @@ const onePerSide = (kind: Ladder['kind'], size: Millimetre): Millimetre =>
   kind === 'face' ? size : kind === 'bore' ? -size / 2 : size / 2
 
 export function ladderRows(
-  { surface, kind, states }: Ladder,
+  { surface, kind, states }: PlacedLadder,
   entries: readonly StockEntry[],
   hardened: CasePlan | undefined,
   hardening: number | undefined,
@@ -50,9 +51,8 @@ export function ladderRows(
     const [a, b] = [onePerSide(kind, state.lower), onePerSide(kind, state.upper)]
     const [inner, outer] = [Math.min(a, b), Math.max(a, b)]
     const before = states[index - 1]
-    const places = placesFor(state)
     const entry = own.find(({ operation }) => operation === state.operation)
-    const limits = inwardLimits(state.lower, state.upper, places, units)
+    const limits = inwardLimits(state.lower, state.upper, state.places, units)
     const taken = before && takenBetween(kind, before, { inner, outer }, entry, units)
     const off = own
       .filter(({ operation, margin }) => operation <= state.operation && margin.plating === undefined)
@@ -94,6 +94,3 @@ function takenBetween(
     written: `${length(least, units)} to ${length(most, units)}`,
   }
 }
-
-/** A turned size is read to 0.01, a ground one to 0.001. */
-const placesFor = ({ lower, upper }: Ladder['states'][number]): number => (upper - lower < 0.1 ? 3 : 2)

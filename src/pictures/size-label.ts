@@ -1,5 +1,6 @@
 import { asDrawn, inwardLimits, type Units } from '../figures.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
+import type { PlacedSize } from '../inspection/size-places.ts'
 import type { OperationSize } from '../operation-size.ts'
 import type { PlannedOperation } from '../plan/plan.ts'
 import type { LabelRow } from './label.ts'
@@ -83,7 +84,7 @@ const characteristicOf = (size: OperationSize, rows: readonly Characteristic[]):
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
 
 function rowOf(
-  group: readonly OperationSize[],
+  group: readonly PlacedSize[],
   here: readonly Characteristic[],
   bores: ReadonlySet<string>,
   units: Units,
@@ -92,8 +93,7 @@ function rowOf(
   const numbers = found.map(({ number }) => number).toSorted((a, b) => a - b)
   const [size] = group
   if (!size) return { numbers, lines: [] }
-  const places = found[0]?.places ?? (size.upper - size.lower < 0.1 ? 3 : 2)
-  const limits = inwardLimits(size.lower, size.upper, places, units)
+  const limits = inwardLimits(size.lower, size.upper, size.places, units)
   const [first, second] = grows(size, bores) ? limits : limits.toReversed()
   const sign = size.measure === 'diameter' ? 'Ø' : ''
   const what = size.edge ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)

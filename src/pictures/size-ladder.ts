@@ -1,7 +1,7 @@
 import { type Units, unitOf } from '../figures.ts'
+import type { PlacedLadder } from '../inspection/size-places.ts'
 import type { Plan } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
-import type { Ladder } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type LadderRow, ladderRows } from './ladder-rows.ts'
@@ -52,14 +52,14 @@ export function drawLadders(plan: Plan, width: Point, measure: Measure, units: U
   }
 }
 
-const takesHead = ({ kind }: Ladder, units: Units): string =>
+const takesHead = ({ kind }: PlacedLadder, units: Units): string =>
   kind === 'face' ? `takes, ${unitOf(units)}` : units === 'mm' ? 'takes, mm each side' : 'takes each side, in'
 
 type Panel = { readonly at: (outward: Millimetre) => Point; readonly left: Point; readonly right: Point }
 
 function panelMarks(
   plan: Plan,
-  ladder: Ladder,
+  ladder: PlacedLadder,
   top: Point,
   width: Point,
   measure: Measure,

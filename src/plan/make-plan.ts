@@ -2,6 +2,7 @@ import type { BatchRequest } from '../batch/batch.ts'
 import { planCutting } from '../cutting/plan-cutting.ts'
 import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
+import { withLadderPlaces, withPlaces } from '../inspection/size-places.ts'
 import type { OperationSize } from '../operation-size.ts'
 import type { Part } from '../part/part.ts'
 import { planPorts } from '../ports/plan-ports.ts'
@@ -75,7 +76,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const planned = states.map(
     ({ operation, sizes, after }): PlannedOperation => ({
       ...operation,
-      sizes,
+      sizes: withPlaces(sizes, operation.number, inspection.characteristics),
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
       shape: after,
@@ -93,7 +94,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       batch: batch.batch,
       operations: planned,
       stock: withBatchChances(stock.entries, batch.batch.start),
-      ladders: stock.ladders,
+      ladders: withLadderPlaces(stock.ladders, inspection.characteristics),
       axial: stock.axial,
       ...(stock.case && { case: stock.case }),
       ...(stock.plating && { plating: stock.plating }),

@@ -3,7 +3,7 @@ import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
-import type { OperationSize } from '../operation-size.ts'
+import type { PlacedLadder, PlacedSize } from '../inspection/size-places.ts'
 import type { PartKind } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { FixturePlan } from '../ports/fixture-plan.ts'
@@ -17,7 +17,8 @@ import type { Ladder, StockEntry } from '../stock/stock.ts'
 import type { Working } from '../working.ts'
 
 export type PlannedOperation = Operation & {
-  readonly sizes: readonly OperationSize[]
+  /** With the places that every paper writes them with. */
+  readonly sizes: readonly PlacedSize[]
   readonly steps: readonly Step[]
   readonly time: OperationTime
   readonly shape: Shape
@@ -41,7 +42,7 @@ export type Plan = {
   readonly batch: Batch
   readonly operations: readonly PlannedOperation[]
   readonly stock: readonly StockEntry[]
-  readonly ladders: readonly Ladder[]
+  readonly ladders: readonly PlacedLadder[]
   /** Tolerance chart of the lengths. */
   readonly axial?: AxialChart
   readonly case?: CasePlan
@@ -62,6 +63,7 @@ export type Plan = {
 }
 
 /** What the stock is judged on: the Plan as far as no port, tool or gauge is needed. */
-export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'ladders' | 'case' | 'plating' | 'findings'> & {
+export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'case' | 'plating' | 'findings'> & {
   readonly operations: readonly Operation[]
+  readonly ladders: readonly Ladder[]
 }

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { withLadderPlaces, withPlaces } from '../../src/inspection/size-places.ts'
 import type { OrderedOperation, OrderSource } from '../../src/orders/outside-order.ts'
 import type { Part } from '../../src/part/part.ts'
 import { readPart } from '../../src/part/read-part.ts'
@@ -21,8 +22,11 @@ export function orderSource(part: Part): OrderSource & { readonly operations: re
     part,
     batch: { number: '2631', start: 15, heat: 'H-4471' },
     material: { grade: part.material.grade },
-    operations: operations.map(operation => ({ ...operation, sizes: stock.sizes.get(operation.number) ?? [] })),
-    ladders: stock.ladders,
+    operations: operations.map(operation => ({
+      ...operation,
+      sizes: withPlaces(stock.sizes.get(operation.number) ?? [], operation.number, []),
+    })),
+    ladders: withLadderPlaces(stock.ladders, []),
     stock: stock.entries,
     ...(stock.case && { case: stock.case }),
     ...(stock.plating && { plating: stock.plating }),

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { withPlaces } from '../../src/inspection/size-places.ts'
 import type { OperationSize } from '../../src/operation-size.ts'
 import { drawLifeStrip } from '../../src/pictures/life-strip.ts'
 import { drawOperation } from '../../src/pictures/operation-drawing.ts'
@@ -73,7 +74,13 @@ const turnedPlan = (shape: Shape): { readonly plan: Plan; readonly operation: Pl
   const [first] = SAMPLE_PLAN.operations
   if (!first) throw new Error('the sample has operations')
   const surfaces = [...shape.outside, ...shape.bore].map(({ name }) => name)
-  const operation = { ...first, purpose: 'finish-turn' as const, shape, surfaces, sizes: sizesOf(shape) }
+  const operation = {
+    ...first,
+    purpose: 'finish-turn' as const,
+    shape,
+    surfaces,
+    sizes: withPlaces(sizesOf(shape), first.number, []),
+  }
   return {
     operation,
     plan: { ...SAMPLE_PLAN, operations: [operation], ports: [], inspection: { characteristics: [] } },

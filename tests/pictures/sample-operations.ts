@@ -1,3 +1,4 @@
+import { withPlaces } from '../../src/inspection/size-places.ts'
 import type { Limits } from '../../src/limits.ts'
 import type { OperationSize } from '../../src/operation-size.ts'
 import type { PlannedOperation } from '../../src/plan/plan.ts'
@@ -204,7 +205,7 @@ export const OPERATIONS: readonly PlannedOperation[] = GIVEN.map(
     locatedBy: LOCATED_BY[purpose] ?? [],
     because: [],
     cautions: [],
-    sizes,
+    sizes: withPlaces(sizes, (index + 1) * 10, []),
     steps: [],
     time: { setup: 30, each: 3, batch: 90 },
     shape: leaves,

@@ -1,4 +1,5 @@
 import type { Characteristic } from '../../src/inspection/characteristic.ts'
+import { withLadderPlaces } from '../../src/inspection/size-places.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { GasExchange, Uncovering } from '../../src/ports/gas-exchange.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
@@ -144,7 +145,7 @@ export const SAMPLE_PLAN: Plan = {
   batch: { number: '2631', quantity: 12, start: 15, confidence: 0.9, yield: 0.9, extras: [] },
   operations: OPERATIONS,
   stock: ENTRIES,
-  ladders: LADDERS,
+  ladders: withLadderPlaces(LADDERS, []),
   case: {
     process: 'gas nitriding',
     ordered: { least: 0.4, most: 0.5 },

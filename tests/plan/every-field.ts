@@ -52,7 +52,9 @@ export const EVERY_FIELD: EveryField<Plan> = {
       surfaces: ['bore'],
       because: ['first'],
       cautions: ['guard'],
-      sizes: [{ feature: 'bore', measure: 'diameter', ...LIMITS, edge: 'top', roughness: 0.8, drawn: '48 H6' }],
+      sizes: [
+        { feature: 'bore', measure: 'diameter', ...LIMITS, edge: 'top', roughness: 0.8, drawn: '48 H6', places: 3 },
+      ],
       steps: [
         {
           tool: 'finishing tool',
@@ -102,7 +104,9 @@ export const EVERY_FIELD: EveryField<Plan> = {
       },
     },
   ],
-  ladders: [{ surface: 'seat', kind: 'outside', states: [{ ...LIMITS, operation: 10, name: 'Finish turn' }] }],
+  ladders: [
+    { surface: 'seat', kind: 'outside', states: [{ ...LIMITS, operation: 10, name: 'Finish turn', places: 3 }] },
+  ],
   axial: {
     dimensions: [
       { kind: 'cut', symbol: 'W1', operation: 10, from: 'top', to: 'bottom', direction: 'down', limits: LIMITS },

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { paperFigures, placesFor } from '../../src/sheets/views/paper-figures.ts'
+import { placesFor } from '../../src/decimal-places.ts'
+import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 
 const ends = (text: string) => text.split('\u00a0/\u00a0').map(Number)
 

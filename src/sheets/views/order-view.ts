@@ -1,7 +1,7 @@
 import { fixed, hardness } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { Process } from '../../process.ts'
-import { type PaperFigures, placesFor } from './paper-figures.ts'
+import type { PaperFigures } from './paper-figures.ts'
 import { layerHeld, leftHead, platingTreatment, under } from './plating-rows.ts'
 import { codeOf } from './route-card-view.ts'
 import { type SizeRow, sizeRows } from './size-rows.ts'
@@ -138,7 +138,7 @@ function arriving({ ladders }: Plan, number: number, figures: PaperFigures): Ord
   return ladders.flatMap(({ surface, kind, states }) => {
     const state = states.findLast(({ operation }) => operation < number)
     if (!state) return []
-    const limits = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', placesFor(state))
+    const limits = figures.limits(state, kind === 'bore' ? 'hole' : 'shaft', state.places)
     return [{ surface: kind === 'face' ? surface : `${surface} Ø`, limits, after: `${state.operation} ${state.name}` }]
   })
 }

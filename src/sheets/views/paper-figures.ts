@@ -30,12 +30,5 @@ export function paperFigures(units: Units): PaperFigures {
 /** Two limits stay on one line. */
 export const pair = (first: string, second: string): string => `${first}\u00a0/\u00a0${second}`
 
-/** Places for a size that no gauge was chosen for: those that show a tenth of the tolerance. */
-export function placesFor({ lower, upper }: Pick<Limits, 'lower' | 'upper'>): number {
-  // Differences of limits are a hair off: 48.9 less 48 must count as 0.9.
-  const tolerance = upper - lower + 1e-9
-  return tolerance >= 0.9 ? 1 : tolerance >= 0.09 ? 2 : 3
-}
-
 /** A dash where there is no figure: an empty cell might be taken for one to fill in. */
 export const DASH = '–'

@@ -1,10 +1,11 @@
+import { placesFor } from '../../decimal-places.ts'
 import { fixed, hours } from '../../figures.ts'
 import type { Spread } from '../../limits.ts'
 import { asked, RELIEF } from '../../orders/plating-order.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { PlatingPlan } from '../../plating/plating-plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
-import { DASH, type PaperFigures, placesFor } from './paper-figures.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
 
 type Row = { readonly what: string; readonly value: string }
 

@@ -1,8 +1,7 @@
 import { fixed } from '../../figures.ts'
-import type { OperationSize } from '../../operation-size.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import { featureWords, orderOf } from './feature-words.ts'
-import { type PaperFigures, placesFor } from './paper-figures.ts'
+import type { PaperFigures } from './paper-figures.ts'
 
 /** A size to hold, as two limits; the drawing's own size small beside it, so that nobody works to the wrong one. */
 export type SizeRow = {
@@ -15,24 +14,14 @@ export type SizeRow = {
 }
 
 export const sizeRows = (plan: Plan, operation: PlannedOperation, figures: PaperFigures): readonly SizeRow[] =>
-  operation.sizes.map(size => sizeRow(plan, operation.number, size, figures))
+  operation.sizes.map(size => sizeRow(plan, size, figures))
 
-function sizeRow(plan: Plan, operation: number, size: OperationSize, figures: PaperFigures): SizeRow {
-  const { feature, roughness, drawn } = size
+function sizeRow(plan: Plan, size: PlannedOperation['sizes'][number], figures: PaperFigures): SizeRow {
+  const { feature, roughness, drawn, places } = size
   return {
     what: featureWords(size),
-    limits: figures.limits(size, orderOf(plan, feature), placesOf(plan, operation, size)),
+    limits: figures.limits(size, orderOf(plan, feature), places),
     roughness: roughness === undefined ? '' : fixed(roughness, roughness < 1 ? 2 : 1),
     drawn: drawn === undefined ? '' : figures.drawn(drawn),
   }
-}
-
-/** Never more places than the gauge reads: the gauge of the characteristic that checks this size here. */
-function placesOf({ inspection }: Plan, operation: number, size: OperationSize): number {
-  const near = (a: number | undefined, b: number) => a !== undefined && Math.abs(a - b) < 1e-6
-  const checked = inspection.characteristics.find(
-    ({ operation: at, feature, lower, upper }) =>
-      at === operation && feature === size.feature && near(lower, size.lower) && near(upper, size.upper),
-  )
-  return checked?.places ?? placesFor(size)
 }

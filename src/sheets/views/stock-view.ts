@@ -10,7 +10,7 @@ import {
   type OddsRow,
   oddsRows,
 } from './odds-rows.ts'
-import { DASH, type Order, type PaperFigures, placesFor } from './paper-figures.ts'
+import { DASH, type Order, type PaperFigures } from './paper-figures.ts'
 import { leftHead, platingRows, under } from './plating-rows.ts'
 
 export type StockView = {
@@ -97,7 +97,7 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
         return {
           operation: String(state.operation),
           name: state.name,
-          limits: figures.limits(state, order, placesFor(state)),
+          limits: figures.limits(state, order, state.places),
         }
       }),
     })),
