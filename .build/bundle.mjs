@@ -1,5 +1,6 @@
 // Bundles the program into dist/, with what it needs beside it: schemas, the typeface, and the notices of what went in.
-import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { bundleAll } from './bundles.mjs'
 import { noticesOf, packagesOf } from './notices.mjs'
 
@@ -16,3 +17,13 @@ const TYPEFACE = ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf']
 for (const face of TYPEFACE) cpSync(`node_modules/dejavu-fonts-ttf/ttf/${face}`, `dist/fonts/${face}`)
 
 writeFileSync('dist/THIRD-PARTY-NOTICES.txt', noticesOf([...packagesOf(inputs), 'node_modules/dejavu-fonts-ttf']))
+
+// In plain letters throughout, so that it is read and kept with a byte a letter: only patterns still hold others.
+const COMMAND = 'dist/command.cjs'
+const plainLetter = letter => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`
+writeFileSync(COMMAND, readFileSync(COMMAND, 'utf8').replace(/[^\0-\x7F]/g, plainLetter))
+cpSync('.build/start.cjs', 'dist/main.cjs')
+const { status, stderr } = spawnSync(process.execPath, ['.build/compile-ahead.cjs'], {
+  stdio: ['ignore', 'ignore', 'pipe'],
+})
+if (status !== 0) throw new Error(`the built command does not run: ${stderr}`)

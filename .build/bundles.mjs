@@ -1,5 +1,5 @@
-// What goes into dist/: the command and the library, split so that `stock` never loads the PDF writer; and the planning half
-// of the library in one file that needs no Node.
+// What goes into dist/: the command, in one script that start.cjs runs from compiled code; the library, in modules; and the
+// planning half of the library in one file that needs no Node.
 import { readFileSync } from 'node:fs'
 import { build } from 'esbuild'
 import { validatorsAhead } from './validators.mjs'
@@ -19,12 +19,56 @@ const COMMON = {
   logLevel: 'warning',
 }
 
+/** What the command never does, and what it would load at every start: the starting of other programs. */
+const withoutChildProcesses = {
+  name: 'no child processes',
+  setup(build) {
+    build.onResolve({ filter: /^node:child_process$/ }, ({ path }) => ({ path, namespace: 'nothing' }))
+    build.onLoad({ filter: /./, namespace: 'nothing' }, () => ({ contents: 'module.exports = {}' }))
+  },
+}
+
+/** Of use to two commands only and as large as all the rest: a script of its own, loaded when they are. */
+const barcodesApart = {
+  name: 'barcodes apart',
+  setup(build) {
+    build.onResolve({ filter: /^bwip-js\/generic$/ }, () => ({ path: './barcodes.cjs', external: true }))
+  },
+}
+
+/** Scripts rather than modules: only a script can be run from code that was compiled before. */
+const SCRIPT = {
+  ...COMMON,
+  format: 'cjs',
+  platform: 'node',
+  target: 'node20',
+  outExtension: { '.js': '.cjs' },
+  outdir: 'dist',
+  supported: { 'dynamic-import': false },
+}
+
 /** Bundles all of it, onto the disk or for its own sake. Gives the files that went in. */
 export async function bundleAll({ write }) {
+  const command = await build({
+    ...SCRIPT,
+    write,
+    entryPoints: { command: 'src/main.ts' },
+    plugins: [...COMMON.plugins, withoutChildProcesses, barcodesApart],
+    external: Object.keys(dependencies),
+    define: { 'import.meta.url': '__moduleUrl' },
+    banner: { js: "const __moduleUrl = require('node:url').pathToFileURL(__filename).href" },
+  })
+  const barcodes = await build({
+    ...SCRIPT,
+    write,
+    entryPoints: { barcodes: 'bwip-js/generic' },
+    // What a module exports by default is all that a script exports.
+    footer: { js: 'module.exports = module.exports.default' },
+  })
   const program = await build({
     ...COMMON,
     write,
-    entryPoints: ['src/main.ts', 'src/index.ts', 'src/node.ts'],
+    entryPoints: ['src/index.ts', 'src/node.ts'],
     splitting: true,
     platform: 'node',
     target: 'node20',
@@ -40,5 +84,5 @@ export async function bundleAll({ write }) {
     platform: 'browser',
     target: 'es2023',
   })
-  return [program, browser].flatMap(({ metafile }) => Object.keys(metafile.inputs))
+  return [command, barcodes, program, browser].flatMap(({ metafile }) => Object.keys(metafile.inputs))
 }

@@ -11,7 +11,7 @@ const output = command => {
   const argv = command.replace('my-sleeve.yaml', join(desk, 'my-sleeve.yaml')).split(' ').slice(1)
   const run = [
     '-c',
-    'node dist/main.js "$@" 2>&1 || true',
+    'node dist/main.cjs "$@" 2>&1 || true',
     'sh',
     ...argv,
     ...(argv[0] === 'new' ? [] : ['--date', '2026-11-25']),

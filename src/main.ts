@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 import { nodeWorld } from './commands/node-world.ts'
 import { complain, wantsTrace } from './commands/outer-shell.ts'
 import { run } from './commands/program.ts'
@@ -28,4 +27,5 @@ const fault = (error: unknown): void => {
   process.exit()
 }
 process.on('uncaughtException', fault).on('unhandledRejection', fault)
-worst(await run(argv, nodeWorld()))
+/** When the command line has been carried out. */
+export const ended: Promise<void> = run(argv, nodeWorld()).then(worst)

@@ -91,8 +91,8 @@ try {
   const [start, stock, traveller] = shellTimes(
     [
       [empty],
-      ['dist/main.js', 'stock', part],
-      ['dist/main.js', 'traveller', part, '--out', desk, '--date', '2026-11-25', '--force'],
+      ['dist/main.cjs', 'stock', part],
+      ['dist/main.cjs', 'traveller', part, '--out', desk, '--date', '2026-11-25', '--force'],
     ],
     11,
   )

@@ -39,10 +39,12 @@ describe('what the package brings of others', () => {
 
   it('and everything else that it imports is installed, and nothing more', () => {
     const code = readdirSync(new URL('dist/', root))
-      .filter(name => name.endsWith('.js'))
+      .filter(name => /\.c?js$/.test(name))
       .map(name => textOf(`dist/${name}`))
       .join('\n')
-    const imported = [...code.matchAll(/\b(?:from|import|import\()"([@a-z][\w@/.-]*)"/g)].map(([, name = '']) => name)
+    const imported = [...code.matchAll(/\b(?:from|import|import\(|(?<!['`])require\()"([@a-z][\w@/.-]*)"/g)].map(
+      ([, name = '']) => name,
+    )
     const outside = imported.filter(name => !name.startsWith('node:') && !builtinModules.includes(name))
     expect([...new Set(outside)].toSorted()).toEqual(Object.keys(dependencies).toSorted())
   })
@@ -55,7 +57,7 @@ describe('the packed files', () => {
   const paths = files.map(({ path }) => path)
 
   it.each([
-    'dist/main.js',
+    'dist/main.cjs',
     'dist/part.schema.json',
     'dist/fonts/DejaVuSansCondensed.ttf',
     'dist/THIRD-PARTY-NOTICES.txt',
