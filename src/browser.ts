@@ -4,6 +4,7 @@
  */
 
 export type { Batch, BatchRequest } from './batch/batch.ts'
+export { jsonText } from './commands/json.ts'
 export type { Units } from './figures.ts'
 export { byPlace, type Finding, hasErrors, type Place, printed as printedFinding, type Severity } from './finding.ts'
 export type { FindingCode } from './finding-code.ts'

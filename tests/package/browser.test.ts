@@ -2,7 +2,16 @@ import { readFileSync } from 'node:fs'
 import { createContext, runInContext } from 'node:vm'
 import { transform } from 'esbuild'
 import { describe, expect, it } from 'vitest'
-import { drawPictures, makePlan, ncPrograms, pictureSvg, readBatch, readPart, readShop } from '../../src/index.ts'
+import {
+  drawPictures,
+  jsonText,
+  makePlan,
+  ncPrograms,
+  pictureSvg,
+  readBatch,
+  readPart,
+  readShop,
+} from '../../src/index.ts'
 
 const root = new URL('../../', import.meta.url)
 const textOf = (path: string): string => readFileSync(new URL(path, root), 'utf8')
@@ -38,7 +47,10 @@ describe('the planning half, for a page in a browser', () => {
     const bare = createContext({})
     runInContext(code, bare)
     const there: string = runInContext(`(${work.toString()})(linerwright, ${JSON.stringify(given)})`, bare)
-    const here = work({ drawPictures, makePlan, ncPrograms, pictureSvg, readBatch, readPart, readShop }, given)
+    const here = work(
+      { drawPictures, jsonText, makePlan, ncPrograms, pictureSvg, readBatch, readPart, readShop },
+      given,
+    )
     expect(JSON.parse(here).plan.ports.length).toBeGreaterThan(3)
     expect(JSON.parse(here).pictures.length).toBeGreaterThan(20)
     expect(there === here).toBe(true)
@@ -47,7 +59,7 @@ describe('the planning half, for a page in a browser', () => {
 
 type Library = Pick<
   typeof import('../../src/index.ts'),
-  'drawPictures' | 'makePlan' | 'ncPrograms' | 'pictureSvg' | 'readBatch' | 'readPart' | 'readShop'
+  'drawPictures' | 'jsonText' | 'makePlan' | 'ncPrograms' | 'pictureSvg' | 'readBatch' | 'readPart' | 'readShop'
 >
 type Given = {
   readonly part: string
@@ -66,5 +78,5 @@ function work(library: Library, given: Given): string {
   const { plan, findings } = library.makePlan({ part, shop, batch: { number, quantity }, issue: given.issue })
   if (!plan) throw new Error('the demo does not plan')
   const pictures = [...library.drawPictures(plan)].map(([name, picture]) => [name, library.pictureSvg(picture)])
-  return JSON.stringify({ plan, findings, pictures, programs: library.ncPrograms(plan, shop) })
+  return library.jsonText({ plan, findings, pictures, programs: library.ncPrograms(plan, shop) })
 }
