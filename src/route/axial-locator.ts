@@ -1,8 +1,6 @@
 import { toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
-
-/** The face that the top face is ground from: the bottom, or the underside of the band named. */
-export type AxialLocator = { readonly face: 'bottom' } | { readonly face: 'shoulder'; readonly band: string }
+import type { AxialLocator } from './operation.ts'
 
 /**
  * The top face is ground from the face whose distance to it the drawing holds closest, so that this distance is one

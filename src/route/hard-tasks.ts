@@ -94,6 +94,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             locatedBy: [seat, ...(faced ? [axial.face === 'bottom' ? 'bottom' : axial.band] : [])],
             locatedAs: outside.length > 0 ? 'ground' : 'turned',
             surfaces: [...bore, ...(faced ? ['top', 'length'] : [])],
+            ...(faced ? { axialLocator: axial } : {}),
             why: [
               ...told(needs.boreGround),
               ...(faced ? [`top face in the same chucking, square to the bore: ${needs.top.join('; ')}`] : []),
@@ -112,6 +113,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             locatedBy: [seat, axial.face === 'bottom' ? 'bottom' : axial.band],
             locatedAs: outside.length > 0 ? 'ground' : 'turned',
             surfaces: ['top', 'length'],
+            axialLocator: axial,
             why: [`top face: ${needs.top.join('; ')}`],
           } as const,
         ]

@@ -37,6 +37,9 @@ export type HardeningPurpose = 'nitride' | 'case-harden' | 'induction-harden'
 export const isHardening = (purpose: Purpose): purpose is HardeningPurpose =>
   purpose === 'nitride' || purpose === 'case-harden' || purpose === 'induction-harden'
 
+/** The face that the top face is ground from: the bottom, or the underside of the band named. */
+export type AxialLocator = { readonly face: 'bottom' } | { readonly face: 'shoulder'; readonly band: string }
+
 /** An operation in its place in the route, before sizes and times are known. */
 export type Operation = {
   /** Tens, in order. */
@@ -52,6 +55,8 @@ export type Operation = {
   readonly locatedBy: readonly string[]
   /** In which state those surfaces then are; left out where they do not bear on the sizes. */
   readonly locatedAs?: 'turned' | 'ground'
+  /** Where it grinds the top face: the face that it measures from. */
+  readonly axialLocator?: AxialLocator
   /** Of a check: the operations that it lets the work go out to, or takes it back from. */
   readonly guards?: readonly Purpose[]
   /** The surfaces it makes: `bore`, a band's name, `top`, `bottom`, `length`, a port's name. */

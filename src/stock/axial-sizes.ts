@@ -2,10 +2,9 @@ import type { Band } from '../band.ts'
 import type { Spread } from '../limits.ts'
 import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
-import { axialLocator } from '../route/axial-locator.ts'
+import type { AxialLocator } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
-import { groundLength } from './finish-chain.ts'
 import type { SolvedChain } from './solve-chain.ts'
 
 /** A step between two diameters: the band that ends there, and which way its face looks. */
@@ -22,7 +21,8 @@ export type AxialSizes = {
   readonly topStock: Millimetre
   readonly growth: Spread
   readonly steps: readonly Step[]
-  readonly topGround: boolean
+  /** The face that the top face is ground from, where it is ground. */
+  readonly locator?: AxialLocator
 }
 
 /** The steps of outside and bore, from the top down. A bore step looks up where the bore above is the larger. */
@@ -41,10 +41,11 @@ function stepsOf({ outside, bore }: Pick<Part, 'outside' | 'bore'>): readonly St
  */
 export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined, growth: Spread): AxialSizes {
   const steps = stepsOf(part)
-  const locator = axialLocator(part)
+  const locator = top?.chain.finishes[0]?.operation.axialLocator
   const stock = (top?.stocks[0] ?? 0) / 2
   const own = top?.growth ?? growth
-  const byLength = top !== undefined && locator.face === 'bottom'
+  const byLength = top !== undefined && locator?.face === 'bottom'
+  const byDepthOf = (band: Band): boolean => locator?.face === 'shoulder' && locator.band === band.name
   const { habits } = shop
   /** Middle moved by the stock and the growth at both ends; as wide as turning holds, never wider than what is asked. */
   const before = (after: Limits, bothEnds: boolean): Limits => {
@@ -56,12 +57,8 @@ export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined,
   }
   const softLength = byLength ? top.soft : before(part.length, true)
   const softDepth = new Map(
-    steps.map(({ band, looks }) => [
-      band.name,
-      top && locator.face === 'shoulder' && locator.band === band.name ? top.soft : before(band.to, looks === 'down'),
-    ]),
+    steps.map(({ band, looks }) => [band.name, top && byDepthOf(band) ? top.soft : before(band.to, looks === 'down')]),
   )
-  const ground = groundLength(part, shop)
   return {
     softLength,
     hardenedLength: {
@@ -69,17 +66,12 @@ export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined,
       lower: softLength.lower + 2 * own.least,
       upper: softLength.upper + 2 * own.most,
     },
-    finishedLength: byLength ? ground : part.length,
+    finishedLength: byLength ? top.chain.final : part.length,
     softDepth,
-    finishedDepth: new Map(
-      steps.map(({ band }) => [
-        band.name,
-        top && locator.face === 'shoulder' && locator.band === band.name ? ground : band.to,
-      ]),
-    ),
+    finishedDepth: new Map(steps.map(({ band }) => [band.name, top && byDepthOf(band) ? top.chain.final : band.to])),
     topStock: stock - own.nominal,
     growth: own,
     steps,
-    topGround: top !== undefined,
+    ...(locator && { locator }),
   }
 }

@@ -9,9 +9,8 @@ import { between, type DrawnSize, type Limits, middleOf, toleranceOf } from '../
 import type { Part, StockChoice } from '../part/part.ts'
 import { platingSizes } from '../plating/plating-sizes.ts'
 import type { Process } from '../process.ts'
-import { axialLocator } from '../route/axial-locator.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
-import type { Operation } from '../route/operation.ts'
+import type { AxialLocator, Operation } from '../route/operation.ts'
 import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type About, type Notebook, reckoned, SCRATCH } from '../working.ts'
@@ -116,9 +115,11 @@ export function finishChains(
   return [
     ...part.outside.map(band => chain('outside', band.name, band.path, band.size, { band })),
     ...part.bore.map(band => chain('bore', band.name, band.path, taperedLimits(band), { band })),
-    ...(operations.some(({ process, surfaces }) => process === 'grind' && surfaces.includes('top'))
-      ? [chain('face', 'top', part.top.path, groundLength(part, shop), { tolerance: groundTolerance(part, shop) })]
-      : []),
+    ...operations.flatMap(({ axialLocator }) => {
+      if (!axialLocator) return []
+      const { limits, tolerance } = groundLength(lengthToTop(part, axialLocator), shop)
+      return [chain('face', 'top', part.top.path, limits, { tolerance })]
+    }),
   ]
 }
 
@@ -135,24 +136,23 @@ const taperedLimits = ({ size, taper = 0 }: Band): Limits =>
   taper === 0 ? size : { nominal: size.nominal, lower: size.lower - taper, upper: size.upper }
 
 /** The length between the face that locates and the top face, as the drawing has it. */
-function lengthToTop(part: Part): DrawnSize {
-  const locator = axialLocator(part)
+function lengthToTop(part: Part, locator: AxialLocator): DrawnSize {
   const drawn = locator.face === 'bottom' ? part.length : part.outside.find(({ name }) => name === locator.band)?.to
   return drawn ?? part.length
 }
 
 /** Held as closely as a ground face is, or as the drawing asks where that is closer. */
-function groundTolerance(part: Part, shop: Shop): Known<'mm'> {
-  const drawn = toleranceOf(lengthToTop(part))
+function groundTolerance(size: DrawnSize, shop: Shop): Known<'mm'> {
+  const drawn = toleranceOf(size)
   const held = habit(shop, 'faceGrindingTolerance', 'mm')
   return drawn < held.value ? known(drawn, 'mm', fromPart('/body/length')) : held
 }
 
 /** The length between the face that locates and the top face, about the middle of the drawing's limits. */
-export function groundLength(part: Part, shop: Shop): Limits {
-  const size = lengthToTop(part)
-  const half = groundTolerance(part, shop).value / 2
-  return { ...between(middleOf(size) - half, middleOf(size) + half), nominal: size.nominal }
+function groundLength(size: DrawnSize, shop: Shop): { readonly limits: Limits; readonly tolerance: Known<'mm'> } {
+  const tolerance = groundTolerance(size, shop)
+  const half = tolerance.value / 2
+  return { limits: { ...between(middleOf(size) - half, middleOf(size) + half), nominal: size.nominal }, tolerance }
 }
 
 const FINE_GROUND_TOLERANCE = known(FINE_GROUND.tolerance, 'mm', fromHandbook(FINE_GROUND.source))

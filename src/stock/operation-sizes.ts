@@ -2,8 +2,7 @@ import type { Band } from '../band.ts'
 import { between, type DrawnSize, type Limits, middleOf } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import type { Part } from '../part/part.ts'
-import { axialLocator } from '../route/axial-locator.ts'
-import type { Operation } from '../route/operation.ts'
+import type { AxialLocator, Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { AxialSizes } from './axial-sizes.ts'
@@ -153,7 +152,7 @@ function finishedSizes(sized: Sized, operation: Operation): readonly OperationSi
       ? bandSizes(chain.band, chain.band.size, chain.kind === 'bore')
       : [inProcess(chain.surface, 'diameter', limits, chain.band?.size)]
   })
-  return [...round, ...(operation.surfaces.includes('top') ? topSizes(sized) : [])]
+  return [...round, ...(operation.axialLocator ? topSizes(sized, operation.axialLocator) : [])]
 }
 
 function platedSizes({ plated }: Sized): readonly OperationSize[] {
@@ -163,8 +162,7 @@ function platedSizes({ plated }: Sized): readonly OperationSize[] {
 }
 
 /** The dimension that the top face is ground to: over all, or from the underside that locates it. */
-function topSizes({ part, axial }: Sized): readonly OperationSize[] {
-  const locator = axialLocator(part)
+function topSizes({ part, axial }: Sized, locator: AxialLocator): readonly OperationSize[] {
   const roughness = part.top.roughness === undefined ? {} : { roughness: part.top.roughness }
   if (locator.face === 'bottom') {
     return [{ feature: 'length', measure: 'length', ...axial.finishedLength, drawn: part.length.written, ...roughness }]

@@ -2,7 +2,6 @@ import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { between, type DrawnSize, type Limits } from '../limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
-import { axialLocator } from '../route/axial-locator.ts'
 import type { Operation, Purpose } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialChart, type ChartLine, type FaceGrowth, type Resultant, type WorkingDimension } from './axial-chart.ts'
@@ -22,8 +21,6 @@ export function partChart(part: Part, shop: Shop, operations: readonly Operation
   const number = (...purposes: readonly Purpose[]) =>
     operations.find(({ purpose }) => purposes.includes(purpose))?.number ?? 0
   const turned = number('finish-turn')
-  const locator = axialLocator(part)
-  const from = locator.face === 'bottom' ? 'bottom' : locator.band
   const down = (symbol: string, to: string, limits: Limits, operation: number): ChartLine => ({
     kind: 'cut',
     symbol,
@@ -55,14 +52,15 @@ export function partChart(part: Part, shop: Shop, operations: readonly Operation
       limits: { nominal, lower: least, upper: most },
     })
   }
-  if (sizes.topGround) {
+  const { locator } = sizes
+  if (locator) {
     const finished = locator.face === 'bottom' ? sizes.finishedLength : sizes.finishedDepth.get(locator.band)
     if (finished) {
       lines.push({
         kind: 'cut',
         symbol: `W${sizes.steps.length + 2}`,
         operation: number('grind-bore', 'grind-top'),
-        from,
+        from: locator.face === 'bottom' ? 'bottom' : locator.band,
         to: 'top',
         direction: 'up',
         limits: finished,

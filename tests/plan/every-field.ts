@@ -48,6 +48,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       holding: 'Hold in soft jaws.',
       locatedBy: ['seat'],
       locatedAs: 'turned',
+      axialLocator: { face: 'shoulder', band: 'flange' },
       guards: ['nitride'],
       surfaces: ['bore'],
       because: ['first'],
