@@ -30,13 +30,15 @@ export type Options = {
 /** Gathers an option that may be given several times. */
 export const gathered = (text: string, before: readonly string[] = []): readonly string[] => [...before, text]
 
-export function wholeNumber(text: string): number {
-  const value = Number(text)
-  if (!/^\d+$/.test(text) || value < 1 || value > 100_000) {
-    throw new InvalidArgumentError(`a whole number from 1 to 100000 is wanted, got "${text}"`)
+export const wholeNumber =
+  (most: number) =>
+  (text: string): number => {
+    const value = Number(text)
+    if (!/^\d+$/.test(text) || value < 1 || value > most) {
+      throw new InvalidArgumentError(`a whole number from 1 to ${most} is wanted, got "${text}"`)
+    }
+    return value
   }
-  return value
-}
 
 export function calendarDate(text: string): string {
   const date = new Date(`${text}T00:00:00Z`)

@@ -158,11 +158,11 @@ type Obeyed = 'units' | 'operation'
 function planning(command: Command, ...obeyed: readonly Obeyed[]): Command {
   command
     .option('--shop <file>', 'shop file (else shop.yaml beside the part, else the built-in shop)')
-    .option('--quantity <n>', 'good pieces wanted', wholeNumber)
+    .option('--quantity <n>', 'good pieces wanted', wholeNumber(1000))
     .option('--batch <number>', 'batch number, or a batch file (.yaml) that gives number, quantity, date and heat')
     .option('--date <YYYY-MM-DD>', 'date of issue (else that of the batch file, else today)', calendarDate)
     .option('--json', 'plain data on standard output and nothing else there')
-  if (obeyed.includes('operation')) command.option('--operation <n>', 'this operation only', wholeNumber)
+  if (obeyed.includes('operation')) command.option('--operation <n>', 'this operation only', wholeNumber(100_000))
   if (obeyed.includes('units'))
     command.addOption(new Option('--units <units>', 'units to print').choices(['mm', 'inch']).default('mm'))
   return command

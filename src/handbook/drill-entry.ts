@@ -2,7 +2,7 @@ import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A drill that meets a tilted or curved face, and leaves it again into a bore. */
 const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
-const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 30, upTo: 179 }
+const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 30, upTo: 180 }
 const theta: Input = { meaning: 'angle between the hole and the normal of the face', unit: 'deg', from: 0, upTo: 85 }
 
 export const pointLength: Formula<'D' | 'sigma'> = formula({

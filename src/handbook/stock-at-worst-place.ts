@@ -148,3 +148,19 @@ export const faceGrowth: Formula<'g_o' | 'g_b' | 'D' | 'd' | 'L'> = formula({
   example: { given: { g_o: 0.0149, g_b: 0.0048, D: 60, d: 52, L: 100 }, gives: 0.0185, digits: 4 },
   value: ({ g_o, g_b, D, d, L }) => (g_o * d + g_b * D) / (D + d) + ((g_o - g_b) * L) / (D + d),
 })
+
+/** One side masked: what the open side grows beside the stretch is free growth, and the length stretches with the core. */
+export const faceGrowthOneSided: Formula<'F' | 'epsilon' | 'L'> = formula({
+  symbol: 'g_f',
+  meaning: 'growth at each end face, one side masked',
+  unit: 'mm',
+  expression: 'F + epsilon * L / 2',
+  inputs: {
+    F: small('free growth at the surface that is not masked'),
+    epsilon: { meaning: 'stretch of the core', unit: '', from: -0.1, upTo: 0.1 },
+    L: diameter('length'),
+  },
+  source: 'derived: a masked side moves by the stretch alone, half of it times its diameter',
+  example: { given: { F: 0.01, epsilon: 0.0001, L: 100 }, gives: 0.015, digits: 3 },
+  value: ({ F, epsilon, L }) => F + (epsilon * L) / 2,
+})

@@ -37,7 +37,7 @@ export const stressReliefCeiling: Formula<'T_t' | 'm'> = formula({
   unit: '°C',
   expression: 'T_t - m',
   inputs: {
-    T_t: { meaning: 'temper of the bar', unit: '°C', from: 300, upTo: 720 },
+    T_t: { meaning: 'temper of the bar', unit: '°C', from: 100, upTo: 720 },
     m: { meaning: 'margin under the temper', unit: 'K', from: 0, upTo: 100 },
   },
   source: 'Lucefin technical cards 42CrMo4 and 34CrAlNi7-10: 50 K under the temper',

@@ -36,6 +36,8 @@ export function orderedDepth(
   const s_any = Math.max(0, ...removal.map(({ most }) => most))
   const { asked, findings } = depthAsked(part, window, wall)
   if (asked === undefined) return { refused: depthMissing(part, window) }
+  const { core, limit, surface } = figures
+  if (!(core.value < limit && limit < surface.usual)) return { refused: noRise(part, window, figures) }
   const about = { about: 'case' }
   const reasons = [
     {
@@ -142,6 +144,21 @@ function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
     '/hardening',
     `${process} without a depth: ${DEPTH_DEFINITIONS[term]} decides the stock and the order`,
     'write depth: min … as it must be left after finishing',
+  )
+}
+
+/** A depth of hardness ends between core and surface; where the bar is about as hard as the case there is no such place. */
+function noRise(part: Part, { process, term }: HardeningWindow, { surface, core, limit }: CaseFigures): Finding {
+  const soft = limit <= core.value
+  return caseFinding(
+    part,
+    'error',
+    'case/hardness-out-of-reach',
+    soft && term === 'SHD' ? '/hardening/hardness' : '/material/hardness',
+    `${process} of ${part.material.grade}: the ${term} would end at ${fixed(limit, 0)} HV, which is not between the core's ${fixed(core.value, 0)} HV and the surface's ${fixed(surface.usual, 0)} HV`,
+    soft
+      ? 'ask for more hardness, or start from softer bar'
+      : 'start from softer bar, or choose a steel that hardens further',
   )
 }
 

@@ -41,6 +41,9 @@ export const placesRead = ({ resolution }: Gauge): number =>
  * only inside the limits by its uncertainty. Nothing where even that leaves no room to accept a part.
  */
 export function chooseGauge(gauges: readonly Gauge[], asked: Asked): Chosen | undefined {
+  const width = widthOf({ kind: asked.kind, lower: asked.lower, upper: asked.upper })
+  // Limits that meet leave nothing to accept, whatever the gauge; why they meet is said where they are planned.
+  if (width !== undefined && !(width > 0)) return undefined
   const reach = asked.reach ?? asked.nominal
   const able = gauges
     .filter(({ kind, from, to }) => kind === asked.kind && reach >= from && reach <= to)

@@ -31,7 +31,7 @@ const FIGURES: Readonly<Record<Figure, readonly [QuantityKind, Range]>> = {
   turnedLayer: ['roughness', LAYER],
   groundRoughness: ['roughness', LAYER],
   groundLayer: ['roughness', LAYER],
-  cleanUpAllowance: ['length', RUNOUT],
+  cleanUpAllowance: ['length', { from: 0, upTo: 0.1 }],
   nitridingTemperature: ['temperature', { from: 300, upTo: 700 }],
   nitridingTimeLimit: ['hours', { over: 0, upTo: 1000 }],
   sawKerf: ['length', SMALL],

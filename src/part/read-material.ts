@@ -4,9 +4,12 @@ import type { Material } from './part.ts'
 import { suggestionOrList } from './suggestion.ts'
 import type { View } from './view.ts'
 
+/** Cooler tempers nothing; above it steel begins to turn into austenite. Source: memory: Ac1 of these steels 720 to 760 °C. */
+const TEMPER = { from: 100, upTo: 720 }
+
 export function readMaterial(view: View): Material | undefined {
   const hardness = readHardness(view, 'hardness')
-  const temper = view.quantity('temper', 'temperature', { over: 0, upTo: 1000 })
+  const temper = view.quantity('temper', 'temperature', TEMPER)
   const written = view.text('grade')
   const grade = readGrade(view, 'grade')
   if (written === undefined || grade === undefined) return undefined

@@ -85,8 +85,8 @@ function generalToleranceOf(root: View): GeneralTolerance {
   return CLASSES.find(known => written === known || written === `ISO 2768-${known}`) ?? 'm'
 }
 
-/** More than this is no finishing stock. */
-const STOCK = { from: 0, upTo: 10 }
+/** On diameter; more than this is no finishing stock: the deepest case there is lies half as deep. */
+const STOCK = { from: 0, upTo: 3 }
 
 const readStock = (view: View | undefined): StockChoice =>
   present({

@@ -56,7 +56,7 @@ export function readTools(root: View): readonly Tool[] {
       noseRadius: view.quantity('nose-radius', 'length', LENGTH),
       length: view.quantity('length', 'length', LENGTH),
       grade: view.text('grade'),
-      point: view.quantity('point', 'angle', { over: 0, upTo: 180 }),
+      point: view.quantity('point', 'angle', { from: 60, upTo: 180 }),
     })
     if (name === undefined || kind === undefined || !Object.hasOwn(NEEDED, kind)) return []
     for (const key of NEEDED[kind].filter(key => !view.has(key) && !view.misspelt)) {

@@ -1,14 +1,13 @@
-import { faceGrowth } from '../handbook/stock-at-worst-place.ts'
 import type { Growth } from '../hardening/case-growth.ts'
 import { boreOf, seatOf } from '../hardening/case-surfaces.ts'
 import { growthFor, type PlannedCase, planCase, type Removal } from '../hardening/plan-case.ts'
-import { fromPart, type KnownSpread, known, type Origin, worked } from '../known.ts'
-import type { Spread } from '../limits.ts'
+import type { KnownSpread } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import { leastStocks, stepOf } from './choose-stock.ts'
+import { faceSpread } from './face-spread.ts'
 import type { FinishChain } from './finish-chain.ts'
 import { NO_GROWTH, type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
 import { type Cut, cutsOf, removalOf } from './stock-entries.ts'
@@ -216,29 +215,5 @@ export function growthsOf(
   const D = seatOf(part)?.size.nominal
   const d = boreOf(part)?.size.nominal
   if (!part.hardening || D === undefined) return { outside, bore, face: NO_GROWTH }
-  // With one side masked, or no bore, the two cannot be told apart: the face grows as the open side does.
-  const bothOpen = d !== undefined && outside.nominal !== 0 && bore.nominal !== 0
-  const at = (end: keyof Spread) =>
-    bothOpen
-      ? notebook.use(
-          faceGrowth,
-          {
-            g_o: known(outside[end], 'mm', outside),
-            g_b: known(bore[end], 'mm', bore),
-            D: known(D, 'mm', fromPart('/body/outside')),
-            d: known(d, 'mm', fromPart('/body/bore')),
-            L: known(part.length.nominal, 'mm', fromPart('/body/length')),
-          },
-          { about: `faces, ${end}` },
-        )
-      : Math.max(outside[end], bore[end])
-  const origin = faceOrigin(outside, bore, bothOpen)
-  return { outside, bore, face: { least: at('least'), nominal: at('nominal'), most: at('most'), ...origin } }
-}
-
-/** As well known as the two sides that it is taken from; the open one, where only one is. */
-function faceOrigin(outside: KnownSpread, bore: KnownSpread, bothOpen: boolean): Origin {
-  const { from, source } = bore.nominal > outside.nominal ? bore : outside
-  if (!bothOpen || from === 'measured') return { from, source }
-  return worked(`${faceGrowth.symbol}, ${faceGrowth.meaning}`)
+  return { outside, bore, face: faceSpread(notebook, part, { outside, bore, D, d }) }
 }

@@ -17,7 +17,7 @@ describe('the command line', () => {
     [['chek', 'liner.yaml'], /unknown command 'chek'\s+\(Did you mean check\?\)/],
     [['stock', 'liner.yaml', '--untis', 'inch'], /unknown option '--untis'\s+\(Did you mean --units\?\)/],
     [['stock'], /missing required argument 'part'/],
-    [['stock', 'liner.yaml', '--quantity', 'many'], /a whole number from 1 to 100000 is wanted, got "many"/],
+    [['stock', 'liner.yaml', '--quantity', 'many'], /a whole number from 1 to 1000 is wanted, got "many"/],
     [['stock', 'liner.yaml', '--date', '2026-02-30'], /a date YYYY-MM-DD is wanted, got "2026-02-30"/],
     [['stock', 'nowhere.yaml'], /nowhere\.yaml: cannot be read: there is no such file/],
     [['new', 'gear', 'gear.yaml'], /Allowed choices are liner, sleeve, pin, piston/],

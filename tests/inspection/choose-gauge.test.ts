@@ -114,3 +114,8 @@ describe('what a gauge reads', () => {
     expect(placesRead({ ...TWO_POINT, resolution })).toBe(places)
   })
 })
+
+it('finds no gauge for limits that meet or have changed places: nothing could be accepted', () => {
+  expect(chooseGauge([AIR_PLUG], { ...H6, upper: 48 })).toBeUndefined()
+  expect(chooseGauge([AIR_PLUG], { ...H6, upper: 47.9 })).toBeUndefined()
+})

@@ -11,9 +11,17 @@ export const pairSymmetry: PortCheck = {
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (planned.at <= 0 || planned.at === 180) return []
-      const other = ports.find(
-        ({ planned: { role, at } }) => role === planned.role && at < 0 && Math.abs(at + planned.at) < 5,
+      // A sleeve may have several rows of ports: the pair stands in the port's own row, at depths that it shares.
+      const mirrored = ports.filter(
+        ({ planned: { role, at, top, bottom } }) =>
+          role === planned.role &&
+          at < 0 &&
+          Math.abs(at + planned.at) < 5 &&
+          top < planned.bottom &&
+          planned.top < bottom,
       )
+      const apart = (other: (typeof ports)[number]) => Math.abs(other.planned.top - planned.top)
+      const other = mirrored.toSorted((a, b) => apart(a) - apart(b))[0]
       if (!other) return []
       const top = Math.abs(planned.top - other.planned.top)
       const bottom = Math.abs(planned.bottom - other.planned.bottom)

@@ -69,6 +69,9 @@ export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly pas
       ports: [
         { ...pair, at: 90, top: 44 },
         { ...pair, at: -90, top: 44.02 },
+        // A row of its own above them.
+        { ...pair, name: 'upper', at: 90, top: 22 },
+        { ...pair, name: 'upper, mirrored', at: -90, top: 22 },
       ],
     },
   },

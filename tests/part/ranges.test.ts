@@ -1,0 +1,35 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { chanceOfEnough } from '../../src/handbook/start-quantity.ts'
+import batchSchema from '../../src/part/batch.schema.json' with { type: 'json' }
+import { readPart } from '../../src/part/read-part.ts'
+import { readShop } from '../../src/part/read-shop.ts'
+
+const LINER = readFileSync('parts/OX-098-21.yaml', 'utf8')
+const SHOP = readFileSync('parts/shop.yaml', 'utf8')
+const faultsOf = (text: string) => readPart(text, 'part.yaml').findings.map(({ code }) => code)
+const shopFaults = (text: string) => readShop(text, 'shop.yaml').findings.map(({ code }) => code)
+
+describe('the reader takes no more than the formulas do', () => {
+  it.each([
+    ['a temper in the room of austenite', 'temper: 620', 'temper: 721'],
+    ['a temper that tempers nothing', 'temper: 620', 'temper: 90'],
+    ['an engine that hardly turns', 'speed: 4200', 'speed: 1e-308'],
+    ['a finishing stock of 5 mm', 'hardening:', 'stock: {top: 5}\nhardening:'],
+  ])('%s', (_, from, to) => {
+    expect(faultsOf(LINER)).not.toContain('input/out-of-range')
+    expect(faultsOf(LINER.replace(from, to))).toContain('input/out-of-range')
+  })
+
+  it.each([
+    ['a clean-up of 2 mm to spare', 'saw-kerf: 1.6', 'saw-kerf: 1.6\n  clean-up-allowance: 2'],
+    ['a drill with a point like a needle', 'point: 140', 'point: 20'],
+  ])('%s', (_, from, to) => {
+    expect(shopFaults(SHOP)).not.toContain('input/out-of-range')
+    expect(shopFaults(SHOP.replace(from, to))).toContain('input/out-of-range')
+  })
+
+  it('as many pieces as the start quantity is reckoned for', () => {
+    expect(batchSchema.properties.batch.properties.quantity.maximum).toBe(chanceOfEnough.inputs.Q.upTo)
+  })
+})
