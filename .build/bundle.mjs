@@ -1,7 +1,8 @@
-// Bundles the program into dist/, with what it needs beside it: schemas, the typeface, and the notices of what went in.
+// Bundles the program into dist/, with what it needs beside it: schemas, the typeface, the notices of what went in, and types.
 import { spawnSync } from 'node:child_process'
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { bundleAll } from './bundles.mjs'
+import { writeDeclarations } from './declarations.mjs'
 import { noticesOf, packagesOf } from './notices.mjs'
 
 rmSync('dist', { recursive: true, force: true })
@@ -27,3 +28,5 @@ const { status, stderr } = spawnSync(process.execPath, ['.build/compile-ahead.cj
   stdio: ['ignore', 'ignore', 'pipe'],
 })
 if (status !== 0) throw new Error(`the built command does not run: ${stderr}`)
+
+writeDeclarations(['index', 'browser', 'node'])

@@ -20,7 +20,7 @@ beforeAll(() => {
   mkdirSync(works)
   writeFileSync(join(works, 'package.json'), JSON.stringify({ private: true, type: 'module' }))
   run('npm', ['install', '--prefer-offline', '--ignore-scripts', join(desk, tarball)])
-}, 120_000)
+}, 240_000)
 afterAll(() => rmSync(desk, { recursive: true, force: true }))
 
 /** The program that the README shows. */
@@ -32,7 +32,7 @@ const example = (): string => {
   return program
 }
 
-describe('the packed tarball, installed in another folder', () => {
+describe('the packed tarball, installed in another folder', { timeout: 120_000 }, () => {
   it('has the command, which lists its commands and plans', () => {
     expect(run('npx', ['--no-install', 'linerwright', '--help'])).toContain('traveller')
     run('npx', ['--no-install', 'linerwright', 'new', 'liner', 'my-liner.yaml'])
