@@ -26,6 +26,7 @@ type InputCode =
   | 'input/fit'
   | 'input/hardness-scale'
   | 'input/implausible'
+  | 'input/letters'
   | 'input/linkage'
   | 'input/missing-key'
   | 'input/name-twice'

@@ -1,4 +1,5 @@
 import type { FindingCode } from './finding-code.ts'
+import { writtenOut } from './refusal.ts'
 
 export type Severity = 'error' | 'warning' | 'note'
 
@@ -37,6 +38,6 @@ export function byPlace(findings: readonly Finding[]): readonly Finding[] {
 
 /** `file:line:column  severity  code  message`, and the hint on its own line. */
 export function printed({ at, severity, code, message, hint }: Finding): string {
-  const line = `${at.file}:${at.line}:${at.column}  ${severity}  ${code}  ${message}`
-  return hint === undefined ? line : `${line}\n  hint: ${hint}`
+  const line = writtenOut(`${at.file}:${at.line}:${at.column}  ${severity}  ${code}  ${message}`)
+  return hint === undefined ? line : `${line}\n  hint: ${writtenOut(hint)}`
 }

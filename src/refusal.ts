@@ -11,11 +11,15 @@ const LONGEST = 400
 
 /** A text that came from outside as one line: what would move the cursor or colour the terminal is written out instead. */
 export function oneLine(text: string): string {
-  const flat = text.slice(0, 4 * LONGEST).replace(/[\p{Cc}\p{Zl}\p{Zp}]/gu, writtenOut)
+  const flat = writtenOut(text.slice(0, 4 * LONGEST))
   return flat.length <= LONGEST ? flat : `${flat.slice(0, LONGEST)}…`
 }
 
-/** The same of a text that has lines of its own. */
-export const withoutControls = (text: string): string => text.replace(/(?!\n)\p{Cc}/gu, writtenOut)
+/** Whatever would move the cursor, colour the terminal or turn the direction of writing, by its number instead. */
+export const writtenOut = (text: string): string =>
+  text.replace(/[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/gu, numbered)
 
-const writtenOut = (character: string): string => `\\u${(character.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`
+/** The same of a text that has lines of its own. */
+export const withoutControls = (text: string): string => text.replace(/(?!\n)\p{Cc}/gu, numbered)
+
+const numbered = (character: string): string => `\\u${(character.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`

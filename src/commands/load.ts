@@ -2,7 +2,7 @@ import { dirname, join } from 'node:path'
 import type { BatchRequest } from '../batch/batch.ts'
 import { byPlace, type Finding, hasErrors } from '../finding.ts'
 import type { Part } from '../part/part.ts'
-import { type BatchFile, readBatch } from '../part/read-batch.ts'
+import { type BatchFile, readBatch, readBatchNumber } from '../part/read-batch.ts'
 import { readPart } from '../part/read-part.ts'
 import { readShop } from '../part/read-shop.ts'
 import { fileOfSetting, type Setting, setValues } from '../part/set-values.ts'
@@ -75,7 +75,12 @@ function settingsOf(texts: readonly string[]): Readonly<Record<'part' | 'shop', 
 /** `--batch` is a batch number, or a batch file by its ending. */
 function batchOf({ batch }: Options, world: World): { batch: BatchFile; findings: readonly Finding[] } {
   if (batch === undefined) return { batch: {}, findings: [] }
-  if (!/\.ya?ml$/i.test(batch)) return { batch: { number: batch }, findings: [] }
+  if (!/\.ya?ml$/i.test(batch)) {
+    const { batch: given, findings } = readBatchNumber(batch, '--batch')
+    const fault = findings.find(({ severity }) => severity === 'error')
+    if (fault || !given) throw new UsageProblem(`--batch: ${fault?.message ?? 'that is no batch number'}`)
+    return { batch: given, findings }
+  }
   const read = readBatch(world.readText(batch), batch)
   return { batch: read.batch ?? {}, findings: read.findings }
 }

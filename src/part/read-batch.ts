@@ -28,11 +28,18 @@ export function readBatch(text: string, file: string): ReadBatch {
     view?.report({ code: 'input/unreadable', message: `date "${date}" is no day`, hint: 'write YYYY-MM-DD' }, 'date')
   }
   const batch = present({
-    number: view?.text('number'),
+    number: view?.label('number'),
     quantity: view?.count('quantity'),
     date,
-    heat: view?.text('heat'),
+    heat: view?.label('heat'),
   })
   const sorted = byPlace(document.findings)
   return hasErrors(sorted) ? { findings: sorted } : { batch, findings: sorted }
+}
+
+/** A batch number that is given by itself is judged as the one in a file is. Its findings stand at `file`. */
+export const readBatchNumber = (number: string, file: string): ReadBatch => {
+  const { batch, findings } = readBatch(`batch: {number: ${JSON.stringify(number)}}`, file)
+  const placed = findings.map(finding => ({ ...finding, at: { file, line: 1, column: 1 } }))
+  return { findings: placed, ...(batch && { batch }) }
 }

@@ -37,9 +37,9 @@ export function partFrom(source: YamlSource): ReadPart {
 function partOf(root: View, places: Part['places'], file: string): Part | undefined {
   const general = generalToleranceOf(root)
   const title = root.into('part')
-  const number = title?.text('number')
+  const number = title?.label('number')
   const name = title?.text('title')
-  const revision = title?.text('revision')
+  const revision = title?.label('revision')
   const kind = KINDS.find(known => known === title?.text('kind'))
   const engineView = root.into('engine')
   const engine = engineView && readEngine(engineView)

@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../finding.ts'
+import { lackingIn, letterName, SUBSTITUTE } from '../letters.ts'
 import type { DrawnSize } from '../limits.ts'
 import { readSize, type SizeContext } from './drawn-size.ts'
 import { type Fault, type QuantityKind, type Range, type Read, rangeFault, readQuantity } from './quantity.ts'
@@ -17,8 +18,10 @@ export type View = {
   readonly misspelt: boolean
   readonly has: (key: string) => boolean
   readonly pathOf: (key: string) => string
-  /** A name, number or remark, as it was written. */
+  /** A name or remark, as it was written. */
   readonly text: (key: string) => string | undefined
+  /** A number or mark by which a thing is called, part of file names and scan codes: a text of no more than sixty letters. */
+  readonly label: (key: string) => string | undefined
   readonly flag: (key: string) => boolean
   readonly count: (key: string) => number | undefined
   readonly quantity: (key: string, kind: QuantityKind, range?: Range) => number | undefined
@@ -36,6 +39,7 @@ export type View = {
 
 /** Longest name or remark that paper has room for. */
 const LONGEST_TEXT = 200
+const LONGEST_LABEL = 60
 
 /** `misspelt` are the pointers of mappings that have a key unknown to the schema. */
 export function viewOf(
@@ -66,6 +70,15 @@ export function viewOf(
     report(result.fault, key)
     return undefined
   }
+  const textAt = (key: string, longest: number): string | undefined =>
+    read(key, value => {
+      const text = typeof value === 'number' ? (source.written.get(pathOf(key)) ?? String(value)) : value.trim()
+      const fault = textFault(text, key, longest)
+      if (fault) return { fault }
+      const lacking = lackingIn(text)
+      if (lacking.length > 0) report(lettersLacking(key, lacking), key, 'warning')
+      return { value: text }
+    })
   return {
     path,
     keys: Object.keys(data),
@@ -74,12 +87,8 @@ export function viewOf(
     pathOf,
     raw,
     report,
-    text: key =>
-      read(key, value => {
-        const text = typeof value === 'number' ? (source.written.get(pathOf(key)) ?? String(value)) : value.trim()
-        const fault = textFault(text, key)
-        return fault ? { fault } : { value: text }
-      }),
+    text: key => textAt(key, LONGEST_TEXT),
+    label: key => textAt(key, LONGEST_LABEL),
     flag: key => raw(key) === true,
     count: key => {
       const value = raw(key)
@@ -113,21 +122,28 @@ export function viewOf(
 /** What makes two findings of one file the same. */
 const signOf = ({ at, message }: Finding): string => `${at.line}:${at.column} ${message}`
 
-function textFault(text: string, key: string): Fault | undefined {
+function textFault(text: string, key: string, longest: number): Fault | undefined {
   if (text === '') return { code: 'input/unreadable', message: `${key} is an empty text` }
-  if (/\p{Cc}/u.test(text)) {
+  // Line ends of other alphabets and marks that turn the direction of writing too: both make a line read as another.
+  if (/[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/u.test(text)) {
     return {
       code: 'input/unreadable',
       message: `${key} has a line end or a control character in it`,
       hint: 'write it in one line',
     }
   }
-  if (text.length <= LONGEST_TEXT) return undefined
+  if (text.length <= longest) return undefined
   return {
     code: 'input/out-of-range',
-    message: `${key} has ${text.length} characters; paper has room for ${LONGEST_TEXT}`,
+    message: `${key} has ${text.length} characters; paper has room for ${longest}`,
   }
 }
+
+const lettersLacking = (key: string, lacking: readonly string[]): Fault => ({
+  code: 'input/letters',
+  message: `${key} has ${lacking.slice(0, 5).map(letterName).join(', ')}${lacking.length > 5 ? ` and ${lacking.length - 5} more` : ''}, which the typeface of the paper lacks: ${SUBSTITUTE} stands in its place`,
+  hint: 'write it in Latin, Greek or Cyrillic letters and common signs',
+})
 
 const isMapping = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -25,16 +25,33 @@ const BAR_HEIGHT = onPaper(10)
 
 const drawn = new Map<string, Bars>()
 
-/** A code for a reader gun, reckoned once for paper and screen. Plain ASCII, since readers differ in what they make of the rest. */
+/** Widest row of bars that half a page takes; a longer text becomes a matrix. */
+const WIDEST = onPaper(88)
+const LONGEST_ROW = 60
+/** Well within what a matrix holds (ISO/IEC 16022: 1,556 octets); part, revision and batch of Latin letters have at most 200. */
+const LONGEST = 1000
+
+/**
+ * A code for a reader gun, reckoned once for paper and screen. Plain ASCII, since readers differ in what they make of the rest:
+ * other letters are written by their octets, %C3%84 (RFC 3986, 2.1), so that two texts never share a code.
+ */
 export function barsOf(symbology: Symbology, text: string): Bars {
   const key = `${symbology} ${text}`
-  const bars = drawn.get(key) ?? draw(symbology, text)
+  const bars = drawn.get(key) ?? fitting(symbology, inAscii(text))
   drawn.set(key, bars)
   return bars
 }
 
+const inAscii = (text: string): string =>
+  text.replace(/\p{Cs}/gu, '\ufffd').replace(/[^\x20-\x7e]/gu, character => encodeURIComponent(character))
+
+function fitting(symbology: Symbology, text: string): Bars {
+  if (text.length > LONGEST_ROW) return draw('datamatrix', text.slice(0, LONGEST))
+  const bars = draw(symbology, text)
+  return bars.width <= WIDEST ? bars : draw('datamatrix', text)
+}
+
 function draw(symbology: Symbology, text: string): Bars {
-  if (!/^[\x20-\x7e]+$/.test(text)) throw new RangeError(`a code holds plain ASCII, got "${text}"`)
   // The named export of this name is the encoder of another symbology.
   const [code] = bwip.raw({ bcid: symbology, text })
   if (code === undefined) throw new Error(`no code for "${text}"`)

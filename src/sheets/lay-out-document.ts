@@ -38,7 +38,7 @@ export type DocumentToPrint = {
 export function layOutDocument(
   { block, sheets, paper, smaller, ...given }: DocumentToPrint,
   fill: Fill,
-  { measure, guard }: Typeface,
+  { measure }: Pick<Typeface, 'measure'>,
 ): LaidDocument {
   const sheet = sheetOf(paper)
   const pictures = new Map(given.pictures)
@@ -46,8 +46,6 @@ export function layOutDocument(
   let to = 0
   const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
     const nodes = alignDecimals(fill(template, view))
-    for (const text of [documentType, corner, heading]) guard(text)
-    eachText(nodes, guard)
     const section: Tag = { type: 'Sect' }
     const bodiesWith = (drawn: ReadonlyMap<string, Picture>) => {
       const layout = { measure, pictures: drawn, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
@@ -66,8 +64,6 @@ export function layOutDocument(
     to += bodies.length
     return { documentType, corner, heading, nodes, from, to, section, bodies }
   })
-  for (const text of Object.values(block)) guard(text)
-  for (const { marks } of pictures.values()) for (const mark of marks) if (mark.kind === 'text') guard(mark.text)
   const pages = laid.flatMap(({ section, bodies, from, ...title }) =>
     bodies.map((items, index) => [
       ...headItems(block, title, sheet, measure, index === 0 ? { type: 'H1', parent: section } : undefined),
@@ -88,11 +84,4 @@ function shrunkIn(
     const picture = name === undefined ? undefined : smaller(name)
     return [...(name !== undefined && picture ? [[name, picture] as const] : []), ...shrunkIn(children, smaller)]
   })
-}
-
-function eachText(nodes: readonly Node[], see: (text: string) => void): void {
-  for (const node of nodes) {
-    if (isNode(node)) eachText(node.children, see)
-    else see(node)
-  }
 }

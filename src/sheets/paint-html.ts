@@ -5,6 +5,9 @@ import { type Element, isNode, type Node } from './markup.ts'
 import type { TitleBlock } from './page-frame.ts'
 import { styleSheet } from './style-sheet.ts'
 
+/** Nothing is fetched, nothing runs and nothing is sent: the page is a page. W3C Content Security Policy Level 3. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
+
 /** The document as one file of HTML that needs nothing beside it: the same markup, the same sheet numbers as on paper. */
 export function paintHtml({ block, sheets, pages, pictures, paper }: LaidDocument): string {
   const title = `${block.identificationNumber} rev ${block.revision}, batch ${block.batch}`
@@ -26,6 +29,7 @@ ${footer(block, sheet, pages.length)}
 <html lang="en">
 <head>
 <meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="fingerprint" content="${escaped(block.fingerprint)}">
 <title>${escaped(title)}</title>

@@ -64,13 +64,14 @@ function paintSteps(pdf: Pdf, steps: readonly PathStep[]): void {
 /** A text on its baseline in the fill colour of a page, which is black; symbols that the typeface lacks are drawn in its line. */
 export function paintText(
   pdf: Pdf,
-  text: string,
+  written: string,
   x: Point,
   baseline: Point,
   size: Point,
   bold: boolean,
   face: Typeface,
 ): void {
+  const text = face.shown(written)
   pdf.font(bold ? 'bold' : 'regular', size)
   if (!SYMBOL.test(text)) {
     pdf.text(text, x, baseline, { lineBreak: false, baseline: 'alphabetic' })

@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit'
 import { LINE } from '../pictures/picture.ts'
+import { escaped } from '../pictures/picture-svg.ts'
 import type { Item, Tag } from './display-list.ts'
 import type { LaidDocument } from './lay-out-document.ts'
 import { paintMarks, paintText } from './paint-marks.ts'
@@ -43,6 +44,7 @@ export async function paintPdf(
   })
   // Every run stands where the layout put it: the writer need not measure it twice more, for an underline and for its own pen.
   Object.assign(pdf, { widthOfString: () => 0 })
+  escapeMetadata(pdf)
   const bytes = collected(pdf)
   pdf.registerFont('regular', face.faces.regular as never).registerFont('bold', face.faces.bold as never)
   const structure = tagged ? openStructure(pdf) : undefined
@@ -53,6 +55,21 @@ export async function paintPdf(
   structure?.end()
   pdf.end()
   return await bytes
+}
+
+/** The writer puts the same words into the metadata, which is XML, as they are: `Smith & Sons` would break it. */
+function escapeMetadata(pdf: Pdf): void {
+  const writer: { info: object; readonly _addInfo: () => void } = pdf as never
+  const plain = writer.info
+  const inXml = Object.entries(plain).map(([key, value]) => [key, typeof value === 'string' ? escaped(value) : value])
+  const addInfo = writer._addInfo
+  Object.assign(writer, {
+    _addInfo: () => {
+      writer.info = Object.fromEntries(inXml)
+      addInfo.call(writer)
+      writer.info = plain
+    },
+  })
 }
 
 function collected(pdf: Pdf): Promise<Uint8Array> {

@@ -1,15 +1,16 @@
 import { create, type Font, type GlyphRun } from 'fontkit'
+import { SUBSTITUTE } from '../letters.ts'
 import type { Measure } from '../pictures/picture.ts'
 import { SYMBOL, SYMBOL_WIDTH, SYMBOLS } from './symbols.ts'
 
 /** The bytes of the two faces, TrueType. */
 export type Fonts = { readonly regular: Uint8Array; readonly bold: Uint8Array }
 
-/** The one typeface of our paper, opened once: it measures, it refuses what it cannot print, and the painter embeds it. */
+/** The one typeface of our paper, opened once: it measures, it says what stands for a letter that it lacks, and the painter embeds it. */
 export type Typeface = {
   readonly measure: Measure
-  /** Throws on a character that would print as an empty box. */
-  readonly guard: (text: string) => void
+  /** The text as it is printed: a box for every letter that the faces lack. */
+  readonly shown: (text: string) => string
   /** For the writer of PDF alone.
    * @internal */
   readonly faces: { readonly regular: Font; readonly bold: Font }
@@ -19,7 +20,22 @@ export type Typeface = {
 export function openTypeface(fonts: Fonts): Typeface {
   const faces = { regular: faceOf(fonts.regular), bold: faceOf(fonts.bold) }
   const known = { regular: new Map<string, number>(), bold: new Map<string, number>() }
-  const printable = new Set<string>(SYMBOLS.keys())
+  const printable = new Map<string, boolean>([...SYMBOLS.keys()].map(symbol => [symbol, true]))
+  const has = (character: string): boolean => {
+    const found = printable.get(character)
+    if (found !== undefined) return found
+    const point = character.codePointAt(0) ?? 0
+    const inBoth = faces.regular.hasGlyphForCodePoint(point) && faces.bold.hasGlyphForCodePoint(point)
+    const answer = inBoth && !/\p{Cc}/u.test(character)
+    printable.set(character, answer)
+    return answer
+  }
+  const shown = (text: string): string => {
+    for (const character of text) {
+      if (!has(character)) return [...text].map(each => (has(each) ? each : SUBSTITUTE)).join('')
+    }
+    return text
+  }
 
   /** Width of a word, in em: measured once, since the same words come back on every sheet. */
   const width = (word: string, face: 'regular' | 'bold'): number => {
@@ -27,7 +43,9 @@ export function openTypeface(fonts: Fonts): Typeface {
     if (found !== undefined) return found
     const { unitsPerEm } = faces[face]
     const plain = (text: string) => (text === '' ? 0 : faces[face].layout(text).advanceWidth / unitsPerEm)
-    const em = word.split(SYMBOL).reduce((sum, part) => sum + (SYMBOLS.has(part) ? SYMBOL_WIDTH : plain(part)), 0)
+    const em = shown(word)
+      .split(SYMBOL)
+      .reduce((sum, part) => sum + (SYMBOLS.has(part) ? SYMBOL_WIDTH : plain(part)), 0)
     known[face].set(word, em)
     return em
   }
@@ -41,18 +59,7 @@ export function openTypeface(fonts: Fonts): Typeface {
       for (const word of text.match(/[^ ]* |[^ ]+/g) ?? []) em += width(word, face)
       return em * size
     },
-    guard: text => {
-      for (const character of text) {
-        if (printable.has(character)) continue
-        const point = character.codePointAt(0) ?? 0
-        if (!faces.regular.hasGlyphForCodePoint(point) || !faces.bold.hasGlyphForCodePoint(point)) {
-          throw new RangeError(
-            `the typeface has no "${character}" (U+${point.toString(16).toUpperCase().padStart(4, '0')}), in "${text}"`,
-          )
-        }
-        printable.add(character)
-      }
-    },
+    shown,
   }
 }
 

@@ -2,33 +2,43 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { create, type GlyphRun } from 'fontkit'
 import { describe, expect, it } from 'vitest'
+import { isLacking, letterName, SUBSTITUTE } from '../../src/letters.ts'
+import { barsOf } from '../../src/sheets/barcodes.ts'
 import { layOutDocument } from '../../src/sheets/lay-out-document.ts'
 import { parseMarkup } from '../../src/sheets/markup.ts'
+import { paintHtml } from '../../src/sheets/paint-html.ts'
+import { paintPdf } from '../../src/sheets/paint-pdf.ts'
 import { typeface } from './demo-packet.ts'
 
 const require = createRequire(import.meta.url)
 
-describe('the guard of the typeface', () => {
-  it.each([...'Ø±≤≥µ°√Δ→×⌀∥∠◎⏥○−–·☐½'])('lets %s pass, which the two faces have', character => {
-    expect(() => typeface.guard(character)).not.toThrow()
+describe('the letters of the paper', () => {
+  it.each([...'Ø±≤≥µ°√Δ→×⌀∥∠◎⏥○−–·☐½Ж⌖⌭⌓⌒⌯⌰⏤⟂'])('%s is printed as it is: a face has it, or it is drawn', character => {
+    expect(typeface.shown(character)).toBe(character)
+    expect(isLacking(character)).toBe(false)
   })
 
-  it.each([...'⌖⌭⌓⌒⌯⌰⏤⟂'])('lets %s pass, which is drawn: symbols of ISO 1101', character => {
-    expect(() => typeface.guard(character)).not.toThrow()
-    expect(typeface.measure(character, 10)).toBeGreaterThan(5)
+  it.each(['漢', 'Ⓜ', '🙂', '\n', '\u0007', '\ud800'])('a box stands for %j', character => {
+    expect(typeface.shown(`a ${character} b`)).toBe(`a ${SUBSTITUTE} b`)
+    expect(typeface.measure(`a ${character} b`, 10)).toBeCloseTo(typeface.measure(`a ${SUBSTITUTE} b`, 10), 9)
+    expect(isLacking(character)).toBe(true)
   })
 
-  it.each(['漢', 'Ⓜ', '\n', '\u0007'])('refuses %j, which would print as an empty box', character => {
-    expect(() => typeface.guard(`a ${character} b`)).toThrow(/the typeface has no/)
+  it('are those that both faces have, and the drawn symbols: the list is held against the files', () => {
+    for (let point = 0; point <= 0x1ffff; point++) {
+      const character = String.fromCodePoint(point)
+      if (isLacking(character) !== (typeface.shown(character) !== character))
+        expect(letterName(character)).toBe('known')
+    }
   })
 
-  it('reads every text of a sheet before it is printed', () => {
+  it('a sheet with a letter that is lacking is laid out and painted with a box for it', async () => {
     const document = {
       block: {
-        legalOwner: 'Oxmere Pump Works',
-        identificationNumber: 'OX-098-21',
+        legalOwner: 'Smith & Sons <Oxmere>',
+        identificationNumber: 'OX-漢',
         revision: 'B',
-        title: 'Cylinder liner',
+        title: 'Cylinder liner 🙂',
         batch: '24-117',
         dateOfIssue: '2026-11-25',
         creator: 'linerwright',
@@ -38,12 +48,29 @@ describe('the guard of the typeface', () => {
       pictures: new Map(),
       paper: 'a4' as const,
     }
-    expect(() => layOutDocument(document, () => parseMarkup('<p>Grind the 銹 off</p>', 'note'), typeface)).toThrow(
-      'U+92B9',
-    )
-    expect(
-      layOutDocument(document, () => parseMarkup('<p>Grind the rust off</p>', 'note'), typeface).pages,
-    ).toHaveLength(1)
+    const markup = '<p>Grind the 銹 off</p><figure data-code="code128" data-text="OX-漢"/>'
+    const laid = layOutDocument(document, () => parseMarkup(markup, 'note'), typeface)
+    expect(laid.pages).toHaveLength(1)
+    const pdf = new TextDecoder('latin1').decode(await paintPdf(laid, typeface, { compress: false }))
+    const metadata = pdf.slice(pdf.indexOf('<rdf:RDF'), pdf.indexOf('</rdf:RDF>'))
+    expect(metadata).toContain('Smith &amp; Sons &lt;Oxmere&gt;')
+    expect(metadata).not.toMatch(/&(?!amp;|lt;|gt;|quot;|#)/)
+    expect(pdf).toContain('(Smith & Sons <Oxmere>)')
+    expect(paintHtml(laid)).toContain('Grind the 銹 off')
+  })
+})
+
+describe('codes for a reader gun', () => {
+  it('are plain ASCII, and two texts never share one', () => {
+    expect(barsOf('datamatrix', 'Ä/1').text).toBe('%C3%84/1')
+    expect(barsOf('datamatrix', '漢/1').text).not.toBe(barsOf('datamatrix', '字/1').text)
+    expect(barsOf('code128', 'OX-098-21').text).toBe('OX-098-21')
+  })
+
+  it('are no wider than half a page, however long the text', () => {
+    const long = barsOf('code128', '漢'.repeat(200))
+    expect(long.symbology).toBe('datamatrix')
+    expect(long.width).toBeLessThan(88 * (72 / 25.4))
   })
 })
 
