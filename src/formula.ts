@@ -1,7 +1,9 @@
+import type { Quantity, Unit } from './units.ts'
+
 /** One input of a published formula, with the range its source gives. */
-export type Input = {
+export type Input<U extends Unit = Unit> = {
   readonly meaning: string
-  readonly unit: string
+  readonly unit: U
   /** Exclusive lower end. */
   readonly over?: number
   /** Inclusive lower end. */
@@ -14,27 +16,29 @@ export type Input = {
   readonly whole?: true
 }
 
-export type Given<K extends string = string> = { readonly [k in K]: number }
+/** The unit of each symbol. */
+export type Units = { readonly [symbol: string]: Unit }
+export type Given<I extends Units = Units> = { readonly [k in keyof I]: Quantity<I[k]> }
 
 /**
  * A handbook formula. The workings print from it, so nothing is said twice: tests evaluate `expression` with a general
  * maths library and hold it against `value`, and run `example` to the digits printed.
  */
-export type Formula<K extends string = string> = {
+export type Formula<I extends Units = Units, U extends Unit = Unit> = {
   readonly symbol: string
   readonly meaning: string
-  readonly unit: string
+  readonly unit: U
   /** In the syntax of a general maths library: `0.45 * cbrt(D) + 0.001 * D`; angles in radians inside functions. */
   readonly expression: string
-  readonly inputs: { readonly [k in K]: Input }
+  readonly inputs: { readonly [k in keyof I]: Input<I[k]> }
   /** Document, edition, clause; or `derived: …`; or `memory: …`; or `common practice, no source`. */
   readonly source: string
   readonly example: {
-    readonly given: Given<K>
+    readonly given: Given<NoInfer<I>>
     readonly gives: number
     readonly digits?: number
   }
-  readonly value: (given: Given<K>) => number
+  value(given: Given<NoInfer<I>>): Quantity<U>
 }
 
 export type OutOfRange = {
@@ -45,11 +49,11 @@ export type OutOfRange = {
 }
 
 /** The inputs that the formula's own source does not cover. The check that tells the user reads this first. */
-export function outOfRange<K extends string>(
-  { inputs }: Pick<Formula<K>, 'inputs'>,
-  given: Given<K>,
+export function outOfRange<I extends Units>(
+  { inputs }: Pick<Formula<I>, 'inputs'>,
+  given: Given<I>,
 ): readonly OutOfRange[] {
-  return (Object.entries(inputs) as [K, Input][]).flatMap(([symbol, input]) => {
+  return (Object.entries(inputs) as [keyof I & string, Input][]).flatMap(([symbol, input]) => {
     const value = given[symbol]
     return covers(input, value) ? [] : [{ symbol, value, allowed: allowed(input), unit: input.unit }]
   })
@@ -75,8 +79,8 @@ function allowed({ over, from, under, upTo, whole }: Input): string {
 }
 
 /** Wraps `value` with the range check: a formula throws outside its range, since the caller should have asked first. */
-export function formula<K extends string>(definition: Formula<K>): Formula<K> {
-  const inputs = Object.entries(definition.inputs) as [K, Input][]
+export function formula<I extends Units, U extends Unit>(definition: Formula<I, U>): Formula<I, U> {
+  const inputs = Object.entries(definition.inputs) as [keyof I & string, Input][]
   return {
     ...definition,
     value: given => {

@@ -1,5 +1,5 @@
 import type { Spread } from './limits.ts'
-import type { Quantity } from './units.ts'
+import type { Quantity, Unit } from './units.ts'
 
 /**
  * Who gave a figure: the built-in works, the shop file, a measurement of the works, the part file, a table of the
@@ -14,22 +14,22 @@ export type Origin = {
 }
 
 /** A figure with its unit and where it comes from, made where it is chosen and carried along from there. */
-export type Known<U extends string = string> = Origin & { readonly value: Quantity<U>; readonly unit: U }
+export type Known<U extends Unit = Unit> = Origin & { readonly value: Quantity<U>; readonly unit: U }
 
 /** A known figure under the name that it has on paper. */
-export type Figure<U extends string = string> = Known<U> & { readonly figure: string }
+export type Figure<U extends Unit = Unit> = Known<U> & { readonly figure: string }
 
 /** A spread whose three ends come from one place; lengths, per side. */
 export type KnownSpread = Spread & Origin
 
-export const known = <U extends string>(value: Quantity<U>, unit: U, { from, source }: Origin): Known<U> => ({
+export const known = <U extends Unit>(value: Quantity<U>, unit: U, { from, source }: Origin): Known<U> => ({
   value,
   unit,
   from,
   source,
 })
 
-export const named = <U extends string>(figure: string, { value, unit, from, source }: Known<U>): Figure<U> => ({
+export const named = <U extends Unit>(figure: string, { value, unit, from, source }: Known<U>): Figure<U> => ({
   figure,
   value,
   unit,

@@ -1,5 +1,6 @@
-import type { Formula, Given } from './formula.ts'
+import type { Formula, Given, Units } from './formula.ts'
 import { isKnown, type Known, known, type Origin, worked } from './known.ts'
+import type { Quantity, Unit } from './units.ts'
 
 /** One figure with its formula, the numbers in it and where the formula comes from. */
 export type Working = {
@@ -25,17 +26,21 @@ export type WorkingInput = Origin & { readonly symbol: string; readonly value: n
 export type About = { readonly operation?: number; readonly about?: string }
 
 /** What a formula is fed: bare numbers, or figures that carry where they come from. */
-export type Fed<K extends string> = { readonly [k in K]: number | Known }
+export type Fed<I extends Units = Units> = { readonly [k in keyof I]: Quantity<I[k]> | Known<I[k]> }
 
 /** Keeps every use of a formula as a working while it computes. One a capability; its list goes out with the result. */
 export type Notebook = {
-  readonly use: <K extends string>(formula: Formula<K>, given: Fed<K>, about?: About) => number
+  readonly use: <I extends Units, U extends Unit>(
+    formula: Formula<I, U>,
+    given: Fed<NoInfer<I>>,
+    about?: About,
+  ) => Quantity<U>
   /** A figure that is chosen, read or looked up rather than computed by a formula. */
   readonly note: (entry: Omit<Working, 'formula'>) => void
   readonly workings: readonly Working[]
 }
 
-type Use = { readonly formula: Formula; readonly given: Fed<string>; readonly about: About; readonly value: number }
+type Use = { readonly formula: Formula; readonly given: Fed; readonly about: About; readonly value: number }
 
 export function openNotebook(): Notebook {
   // Kept as used and written out only when read: a planner that tries fifty figures pays for the text of the one it keeps.
@@ -67,10 +72,10 @@ function written({ formula, given, about: { operation, about }, value }: Use): W
 }
 
 /** The numbers alone. A figure in another unit than the formula asks for is a fault of the planner. */
-function numbersOf<K extends string>(
-  { symbol, inputs }: Pick<Formula<K>, 'symbol' | 'inputs'>,
-  given: Fed<K>,
-): Given<K> {
+function numbersOf<I extends Units>(
+  { symbol, inputs }: Pick<Formula<I>, 'symbol' | 'inputs'>,
+  given: Fed<I>,
+): Given<I> {
   const numbers: Record<string, number> = {}
   for (const key in given) {
     const input = given[key]
@@ -78,25 +83,22 @@ function numbersOf<K extends string>(
       throw new Error(`${symbol}: ${key} is in ${inputs[key].unit}, got ${input.value} ${input.unit}`)
     numbers[key] = isKnown(input) ? input.value : input
   }
-  return numbers as Given<K>
+  return numbers as Given<I>
 }
 
-function originsOf(given: Fed<string>): readonly WorkingInput[] {
+function originsOf(given: Fed): readonly WorkingInput[] {
   return Object.entries(given).flatMap(([symbol, input]) =>
     isKnown(input) ? [{ symbol, value: input.value, unit: input.unit, from: input.from, source: input.source }] : [],
   )
 }
 
 /** Uses a formula and gives its result as a figure that says so. */
-export const reckoned = <K extends string>(
+export const reckoned = <I extends Units, U extends Unit>(
   notebook: Notebook,
-  formula: Formula<K>,
-  given: Fed<K>,
+  formula: Formula<I, U>,
+  given: Fed<NoInfer<I>>,
   about?: About,
-): Known<'mm'> => {
-  if (formula.unit !== 'mm') throw new Error(`${formula.symbol} is in ${formula.unit}, not in mm`)
-  return known(notebook.use(formula, given, about), 'mm', worked(`${formula.symbol}, ${formula.meaning}`))
-}
+): Known<U> => known(notebook.use(formula, given, about), formula.unit, worked(`${formula.symbol}, ${formula.meaning}`))
 
 /** Computes and keeps nothing: for trials whose figures do not go out. */
 export const SCRATCH: Notebook = {

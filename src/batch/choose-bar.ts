@@ -4,7 +4,7 @@ import { allowanceOfRevolution, spatialDeviation } from '../handbook/machining-a
 import type { MaterialGroup } from '../handbook/materials.ts'
 import { rowFor } from '../handbook/nominal-range.ts'
 import { CHUCK_SETTING } from '../handbook/surface-before.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, micrometres, millimetres } from '../units.ts'
 import { type Notebook, openNotebook } from '../working.ts'
 
 export type BarNeed = {
@@ -72,9 +72,9 @@ function spareOf(form: BarForm, bar: BarSize, diameter: Millimetre, length: Mill
   const setting = rowFor(CHUCK_SETTING, bar.diameter)
   const epsilon = (form.surface === 'rough' ? setting?.hotRolled : setting?.machined) ?? 0
   const rho_1 = notebook.use(barBow, { D_c: form.bow, L: length }, about)
-  const rho_2 = notebook.use(centringError, { T_b: 1000 * (bar.above + bar.below) }, about)
+  const rho_2 = notebook.use(centringError, { T_b: micrometres(bar.above + bar.below) }, about)
   const rho = notebook.use(spatialDeviation, { rho_1, rho_2 }, about)
-  const cleanUp = notebook.use(allowanceOfRevolution, { Rz: form.Rz, T: form.T, rho, epsilon }, about) / 1000
+  const cleanUp = millimetres(notebook.use(allowanceOfRevolution, { Rz: form.Rz, T: form.T, rho, epsilon }, about))
   const skin = notebook.use(skinAllowance, { s: bar.skin }, about)
   const defects = form.rolled ? notebook.use(rolledDefectAllowance, { d: bar.diameter }, about) : 0
   const allowance = Math.max(cleanUp, skin, defects)

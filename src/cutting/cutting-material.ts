@@ -6,6 +6,7 @@ import { MILLING_ROWS, type MillingRow } from '../handbook/milling-speeds.ts'
 import { SPECIFIC_FORCE_ROWS, type SpecificForceRow, TEXTBOOK_FORCE } from '../handbook/specific-force.ts'
 import { TURNING_ROWS, type TurningRow } from '../handbook/turning-speeds.ts'
 import { type Part, placeOf } from '../part/part.ts'
+import type { Vickers } from '../units.ts'
 
 /** The work as it is cut: its rows in the tables, found by family and hardness as delivered. */
 export type CuttingMaterial = {
@@ -78,7 +79,7 @@ export function cuttingMaterial(part: Part): KnownMaterial {
 }
 
 /** By the table; beyond it by the ratio that holds over all of it. Memory: ISO 18265, HB = 0.95 HV. */
-const brinell = (hardness: number): number => convertedFrom('HV', hardness)?.HB ?? 0.95 * hardness
+const brinell = (hardness: Vickers): number => convertedFrom('HV', hardness)?.HB ?? 0.95 * hardness
 
 const refused = (part: Part, key: string, message: string, hint: string): KnownMaterial => ({
   findings: [{ code: 'cutting/no-data', severity: 'error', message, at: placeOf(part, `/material/${key}`), hint }],

@@ -5,7 +5,7 @@ import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
-import type { Millimetre } from '../units.ts'
+import type { Kilowatt, Millimetre, MillimetrePerRevolution, NewtonMetre } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
 import { figure } from './figure.ts'
@@ -61,11 +61,11 @@ export function drillThrough(
   const spindle = spindleFor(machine, material.drilling.speed, D, notebook, about)
   let { spindleSpeed: n } = spindle
   const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
-  const torqueAt = (f: number): number => {
+  const torqueAt = (f: MillimetrePerRevolution): NewtonMetre => {
     const h = drillChipThickness.value({ f, sigma: drill.point })
     return drillTorque.value({ kc: specificCuttingForce.value({ ...material.force, h, K: FACTOR }), f, D })
   }
-  const powerAt = (f: number): number => drillPower.value({ M: torqueAt(f), n })
+  const powerAt = (f: MillimetrePerRevolution): Kilowatt => drillPower.value({ M: torqueAt(f), n })
   const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
   if (powerAt(feed) > available) {
     limitedBy.push(`motor power ${machine.power} kW`)

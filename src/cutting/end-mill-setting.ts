@@ -17,14 +17,15 @@ import {
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { peakMillingForce } from '../handbook/milling-force.ts'
 import { MILLING_STARTS, type MillingRow } from '../handbook/milling-speeds.ts'
-import type {
-  Kilowatt,
-  MetrePerMinute,
-  Micrometre,
-  Millimetre,
-  MillimetrePerMinute,
-  Newton,
-  SpindleSpeed,
+import {
+  type Kilowatt,
+  type MetrePerMinute,
+  type Micrometre,
+  type Millimetre,
+  type MillimetrePerMinute,
+  micrometres,
+  type Newton,
+  type SpindleSpeed,
 } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -94,7 +95,7 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
   const isSlender = D < slender.under || mill.fluteLength > slender.overDiameter * D
   const usual = (isSlender ? row.slotDepth.slender : row.slotDepth.stub) * D
   const strong = strengthLimit(mill, leastMargin) / unitForce
-  const stiff = (1000 * MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
+  const stiff = micrometres(MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
   const mostDepth = Math.min(usual, strong, stiff)
   if (strong < Math.min(usual, stiff)) limitedBy.push(marginReason(leastMargin))
   else if (stiff < usual) limitedBy.push(`bend of the cutter, half of the ${figure(wall)} mm left on the wall`)
@@ -158,7 +159,7 @@ function warnAboutChip(task: CuttingTask, mill: EndMill, fz: Millimetre, vc: Met
     task.report({
       code: 'cutting/chip-too-thin',
       severity: 'warning',
-      message: `${mill.name}: a feed of ${figure(1000 * fz)} µm a tooth rubs; under ${1000 * THINNEST_MILLING_CHIP.feedPerTooth} µm the edge is rounder than the chip is thick`,
+      message: `${mill.name}: a feed of ${figure(micrometres(fz))} µm a tooth rubs; under ${micrometres(THINNEST_MILLING_CHIP.feedPerTooth)} µm the edge is rounder than the chip is thick`,
       hint: 'draw a larger corner for a larger cutter',
       path: '/ports',
     })

@@ -3,7 +3,7 @@ import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
 import { feedForRoughness, ridgeHeightOfRa } from '../handbook/turning.ts'
 import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
 import { toleranceOf } from '../limits.ts'
-import type { Micrometre, Millimetre, MillimetrePerRevolution } from '../units.ts'
+import { type Micrometre, type Millimetre, type MillimetrePerRevolution, micrometres } from '../units.ts'
 import { wallAt } from '../wall.ts'
 import { SCRATCH } from '../working.ts'
 import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
@@ -161,11 +161,11 @@ function feedWanted(task: CuttingTask, feature: string, nose: Millimetre): Wante
 /** The two equal passes take most of it out again; over half the tolerance they do not. */
 function watchBend(task: CuttingTask, cut: BandCut, bar: BoringBar, deflection: Micrometre): void {
   const size = task.sizes.find(({ feature, measure }) => feature === cut.feature && measure === 'diameter')
-  if (!size || 2 * deflection <= 500 * toleranceOf(size)) return
+  if (!size || 2 * deflection <= micrometres(toleranceOf(size)) / 2) return
   task.report({
     code: 'cutting/bar-bends',
     severity: 'warning',
-    message: `${bar.name} gives way ${figure(2 * deflection)} µm on the diameter of ${cut.feature}, over half its tolerance of ${figure(1000 * toleranceOf(size))} µm`,
+    message: `${bar.name} gives way ${figure(2 * deflection)} µm on the diameter of ${cut.feature}, over half its tolerance of ${figure(micrometres(toleranceOf(size)))} µm`,
     hint: 'take a thicker or a carbide bar, or a lighter last cut',
     path: '/body/bore',
   })

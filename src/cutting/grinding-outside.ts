@@ -1,6 +1,7 @@
 import { equivalentDiameterOutside, grindingStroke } from '../handbook/grinding.ts'
 import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { isCentreless } from '../route/house-or-outside.ts'
+import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
 import { faceGrinding } from './grinding-face.ts'
@@ -45,7 +46,7 @@ export function grindOutside(task: CuttingTask): PlannedCuts {
 }
 
 /** Whether a larger band stands against this end. */
-const blocked = ({ after }: CuttingTask, cut: BandCut, depth: number): boolean =>
+const blocked = ({ after }: CuttingTask, cut: BandCut, depth: Millimetre): boolean =>
   after.outside.some(
     band => band.diameter > cut.to + 1e-6 && (Math.abs(band.from - depth) < 1e-6 || Math.abs(band.to - depth) < 1e-6),
   )

@@ -20,7 +20,7 @@ import {
 import { platingOf } from '../handbook/plating.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import type { Roughness } from '../limits.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, millimetresPerMinute } from '../units.ts'
 import { chooseStones, type Stones } from './choose-stones.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -101,7 +101,7 @@ function honeStep(
     spindleSpeed: n,
     feed: rate / strokes,
     feedUnit: 'µm/stroke',
-    tableFeed: 1000 * va,
+    tableFeed: millimetresPerMinute(va),
     depth: stock / 2,
     passes: Math.ceil(time * strokes - 1e-9),
     time: time + SHOP_TIMES.rapid,

@@ -11,7 +11,7 @@ import {
 } from '../handbook/chuck-distortion.ts'
 import type { CuttingFamily } from '../handbook/cutting-grades.ts'
 import { toleranceOf } from '../limits.ts'
-import type { Micrometre, Millimetre, Newton, SpindleSpeed } from '../units.ts'
+import { type Micrometre, type Millimetre, micrometres, type Newton, type SpindleSpeed } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -87,11 +87,11 @@ function springOf(task: CuttingTask, cut: BandCut, ring: Ring, held: HeldCut, us
   const delta_L = use(inwardAtJaw, pressed, about)
   const delta_M = use(outwardBetweenJaws, pressed, about)
   const k = use(arcFactor, { arc: JAWS.arc }, about)
-  return { set, lost, grip: F, lobes: 1000 * use(lobing, { delta_L, delta_M, k }, about) }
+  return { set, lost, grip: F, lobes: micrometres(use(lobing, { delta_L, delta_M, k }, about)) }
 }
 
 /** Lobes show twice on the diameter, and may take half of the tolerance there. */
-const mostLobes = (tolerance: Millimetre): Micrometre => 250 * tolerance
+const mostLobes = (tolerance: Millimetre): Micrometre => micrometres(tolerance) / 4
 
 /**
  * Share of a cutting force at which the wall, held against it, springs within its tolerance: 1 where it does, 0 where what
@@ -135,7 +135,7 @@ export function jawRemarks(task: CuttingTask, cut: BandCut, held: HeldCut): read
     task.report({
       code: 'cutting/jaws-bend-wall',
       severity: 'warning',
-      message: `${cut.feature}: jaws that hold against the cut leave lobes of ${figure(lobes, 2)} µm, over a quarter of the tolerance of ${figure(1000 * tolerance)} µm`,
+      message: `${cut.feature}: jaws that hold against the cut leave lobes of ${figure(lobes, 2)} µm, over a quarter of the tolerance of ${figure(micrometres(tolerance))} µm`,
       hint: 'soft jaws right round the part, axial clamping, a slower spindle or a lighter last cut',
       path: '/body/bore',
     })

@@ -1,6 +1,6 @@
 import { LAPPING, lappingTime } from '../handbook/lapping.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, micrometres } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import { byHand } from './hand-work.ts'
@@ -61,7 +61,7 @@ function lapBand(task: CuttingTask, cut: BandCut): readonly Step[] {
       time: time + SHOP_TIMES.rapid,
       remarks: [
         START_AT,
-        `${figure(1000 * z, 2)} µm on diameter at ${usual} µm a minute; at ${least} to ${most}, ${figure(slowest ?? 0, 2)} to ${figure(quickest ?? 0, 2)} min (${LAPPING.source})`,
+        `${figure(micrometres(z), 2)} µm on diameter at ${usual} µm a minute; at ${least} to ${most}, ${figure(slowest ?? 0, 2)} to ${figure(quickest ?? 0, 2)} min (${LAPPING.source})`,
         `${LAPPING.pressure.least} to ${LAPPING.pressure.most} N/mm² (${LAPPING.source}); stroke the ring end to end, turn the pin round half way`,
         `measure cold: out of round ${LAPPING.pin.roundness} µm, end to end ${LAPPING.pin.taper} µm over 50 mm at most (${LAPPING.source})`,
         'a lap does not take out lobes: look for them before',

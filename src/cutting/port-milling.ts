@@ -2,7 +2,7 @@ import { nearestBandAt } from '../band.ts'
 import { cutLife, cuttersNeeded } from '../handbook/cutter-life.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
-import type { Degree, Millimetre } from '../units.ts'
+import { type Degree, type Millimetre, metres } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { drillEntry, type Entry, type EntryDrill, entrySlope, flatFor, windThrough } from './entry-drilling.ts'
@@ -121,7 +121,7 @@ function withCutterCounts(
     [...settings].map(([name, { mill, row }]) => {
       const about = { operation: operation.number, about: name }
       const life = notebook.use(cutLife, { life2: row.life, D: mill.diameter }, about)
-      const s = ((lengths.get(name) ?? 0) * start) / 1000
+      const s = metres((lengths.get(name) ?? 0) * start)
       const count = notebook.use(cuttersNeeded, { s, life }, about)
       const remark = `${count} cutters for the batch: ${figure(s)} m of cut at about ${figure(life)} m each, a quarter over`
       return [name, { first: steps.findIndex(step => step.tool === name && step.action.startsWith('rough')), remark }]

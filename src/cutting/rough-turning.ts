@@ -3,7 +3,7 @@ import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
-import type { Micrometre, Millimetre, Newton } from '../units.ts'
+import { type Micrometre, type Millimetre, micrometres, type Newton } from '../units.ts'
 import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
@@ -108,9 +108,10 @@ export const reachInto = ({ after }: CuttingTask, { top, bottom }: BandCut): Mil
 
 /** How far the bar gives way, radially: twice as much on the diameter. */
 export const bend = (task: CuttingTask, { feature }: BandCut, bar: BoringBar, force: Newton): Micrometre =>
-  1000 *
-  task.notebook.use(
-    barDeflection,
-    { F: force, L: bar.overhang, E: bar.elasticModulus, d: bar.diameter },
-    { operation: task.operation.number, about: feature },
+  micrometres(
+    task.notebook.use(
+      barDeflection,
+      { F: force, L: bar.overhang, E: bar.elasticModulus, d: bar.diameter },
+      { operation: task.operation.number, about: feature },
+    ),
   )

@@ -1,6 +1,7 @@
 import type {
   Kilowatt,
   MetrePerMinute,
+  MetrePerSecond,
   Micrometre,
   Millimetre,
   MillimetrePerMinute,
@@ -32,7 +33,7 @@ export type Step = {
   readonly power?: Kilowatt
   readonly deflection?: Micrometre
   /** Grinding: the wheel, while speeds and feed above are the work's. m/s. */
-  readonly wheel?: { readonly speed: number; readonly spindleSpeed: SpindleSpeed }
+  readonly wheel?: { readonly speed: MetrePerSecond; readonly spindleSpeed: SpindleSpeed }
   /** Milling: 1200 N/mm² over the bending stress where the flutes run out. */
   readonly breakageMargin?: number
   /** What kept the step from the handbook's value: `spindle speed limit 12000 rpm`. */

@@ -15,7 +15,16 @@ import { THIN_HARD_LINER } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
-import type { Millimetre, Newton, SpindleSpeed } from '../units.ts'
+import {
+  kilowatts,
+  type MetrePerSecond,
+  type Micrometre,
+  type Millimetre,
+  micrometres,
+  type Newton,
+  type SpindleSpeed,
+  watts,
+} from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import type { GrindingSetting } from './ground-work.ts'
@@ -30,7 +39,7 @@ export type Wheel = {
 
 export type WheelSpin = {
   /** m/s. */
-  readonly speed: number
+  readonly speed: MetrePerSecond
   readonly spindleSpeed: SpindleSpeed
   readonly limitedBy?: string
 }
@@ -69,7 +78,7 @@ export type TraverseGrinding = {
 export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): readonly Step[] {
   const { machine, notebook, operation } = task
   const { setting, wheel, spin, stroke } = cut
-  const available = machine.power === undefined ? Infinity : 1000 * machine.power * TURNING_STARTS.driveEfficiency
+  const available = machine.power === undefined ? Infinity : watts(machine.power) * TURNING_STARTS.driveEfficiency
   const about = { operation: operation.number, about: cut.feature }
   const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: cut.diameter }, about)
   const finishStock = Math.min(cut.stock, THIN_HARD_LINER.finishStock)
@@ -109,7 +118,7 @@ export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): read
         passes: count + sparkOut,
         time: time + SHOP_TIMES.rapid,
         force: Ft,
-        power: (Ft * spin.speed) / 1000,
+        power: kilowatts(Ft * spin.speed),
         wheel: { speed: spin.speed, spindleSpeed: spin.spindleSpeed },
         ...(cut.bend === undefined ? {} : { deflection: bendAfter(task, cut, cut.bend, Ft, ae, sparkOut) }),
         ...(limitedBy ? { limitedBy } : {}),
@@ -133,10 +142,10 @@ function bendAfter(
   tangential: Newton,
   ae: Millimetre,
   N: number,
-): number {
+): Micrometre {
   const normal = NORMAL_FORCE_SHARE * tangential
   const about = { operation: task.operation.number, about: cut.feature }
-  const rest = task.notebook.use(sparkOutRest, { kc: normal / (1000 * ae), ks: 1 / bend, N }, about)
+  const rest = task.notebook.use(sparkOutRest, { kc: normal / micrometres(ae), ks: 1 / bend, N }, about)
   return normal * bend * rest
 }
 

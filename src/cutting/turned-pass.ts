@@ -75,8 +75,8 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
 
   const factor = wanted.operationFactor * FORCE_FACTORS.worn
   const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
-  const powerAt = (ap: number, f: number): number =>
-    (forceOf(material.force, ap, f, factor) * speed.cuttingSpeed) / 60_000
+  const powerAt = (ap: Millimetre, f: MillimetrePerRevolution): Kilowatt =>
+    cuttingPower.value({ Fc: forceOf(material.force, ap, f, factor), vc: speed.cuttingSpeed })
   if (powerAt(depth, feed) > available) {
     limitedBy.push(`motor power ${machine.power} kW`)
     const share = (available / powerAt(depth, feed)) ** (1 / (1 - material.force.mc))
@@ -106,7 +106,12 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
   }
 }
 
-export function forceOf({ kc11, mc }: { kc11: number; mc: number }, ap: number, f: number, K: number): Newton {
+export function forceOf(
+  { kc11, mc }: { kc11: number; mc: number },
+  ap: Millimetre,
+  f: MillimetrePerRevolution,
+  K: number,
+): Newton {
   const h = chipThickness.value({ f, kappa: KAPPA })
   const b = chipWidth.value({ ap, kappa: KAPPA })
   return specificCuttingForce.value({ kc11, mc, h, K }) * b * h
@@ -115,8 +120,8 @@ export function forceOf({ kc11, mc }: { kc11: number; mc: number }, ap: number, 
 /** From sharp tools by the published groups to worn ones, or to the textbook's value where that is higher. */
 function forceBand(
   { force, textbook }: CuttingMaterial,
-  ap: number,
-  f: number,
+  ap: Millimetre,
+  f: MillimetrePerRevolution,
   operationFactor: number,
 ): SettledPass['forceBand'] {
   const sharp = forceOf(force, ap, f, operationFactor)

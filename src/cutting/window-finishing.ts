@@ -12,7 +12,7 @@ import {
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import type { Millimetre, MillimetrePerMinute, Minute } from '../units.ts'
+import { type Millimetre, type MillimetrePerMinute, type Minute, micrometres } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { bendFor, type EndMillSetting, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
@@ -49,7 +49,7 @@ export function finishWindow(
 
   const levels = roundedUp(window.depth / (MILLING_STARTS.finishDepth * D))
   const depth = window.depth / levels
-  const mostBend = 1000 * BEND_OF_TOLERANCE * shop.habits.portEdgeTolerance
+  const mostBend = micrometres(BEND_OF_TOLERANCE * shop.habits.portEdgeTolerance)
   const unit = setting.finishForce(depth)
   const mc1 = 1 - material.force.mc
   // The force goes with a power of the feed, so the feed that the cutter just stands follows at once.

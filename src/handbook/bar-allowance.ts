@@ -3,7 +3,7 @@ import { type Formula, formula } from '../formula.ts'
 const KOVAN = 'memory: Kovan; Kosilova and Meshcheryakov, vol. 1'
 
 /** A bar's axis is off where it is not held: by its bow over the overhang, and by how well its skin finds the centre. */
-export const centringError: Formula<'T_b'> = formula({
+export const centringError: Formula<{ T_b: 'µm' }, 'µm'> = formula({
   symbol: 'rho_2',
   meaning: "offset of a bar's axis through centring on its skin",
   unit: 'µm',
@@ -14,7 +14,7 @@ export const centringError: Formula<'T_b'> = formula({
   value: ({ T_b }) => 250 * Math.sqrt((T_b / 1000) ** 2 + 1),
 })
 
-export const barBow: Formula<'D_c' | 'L'> = formula({
+export const barBow: Formula<{ D_c: 'µm/mm'; L: 'mm' }, 'µm'> = formula({
   symbol: 'rho_1',
   meaning: 'bow of a bar over its overhang',
   unit: 'µm',
@@ -28,7 +28,7 @@ export const barBow: Formula<'D_c' | 'L'> = formula({
   value: ({ D_c, L }) => D_c * L,
 })
 
-export const skinAllowance: Formula<'s'> = formula({
+export const skinAllowance: Formula<{ s: 'mm' }, 'mm'> = formula({
   symbol: 'Z_s',
   meaning: 'least to turn off a bar, on diameter, to be through its skin',
   unit: 'mm',
@@ -40,7 +40,7 @@ export const skinAllowance: Formula<'s'> = formula({
 })
 
 /** Seams and laps go with the size of the bar. */
-export const rolledDefectAllowance: Formula<'d'> = formula({
+export const rolledDefectAllowance: Formula<{ d: 'mm' }, 'mm'> = formula({
   symbol: 'Z_d',
   meaning: 'least to turn off a hot-rolled bar, on diameter, to be under its surface defects',
   unit: 'mm',

@@ -1,7 +1,7 @@
 import { type Formula, formula } from '../formula.ts'
 
 /** What is sawn off a bar: blanks at a pitch, from a trimmed end to the stub that the vice or chuck keeps. */
-export const blankLength: Formula<'L' | 'a' | 't'> = formula({
+export const blankLength: Formula<{ L: 'mm'; a: 'mm'; t: 'mm' }, 'mm'> = formula({
   symbol: 'L_b',
   meaning: 'length to set at the saw',
   unit: 'mm',
@@ -16,7 +16,7 @@ export const blankLength: Formula<'L' | 'a' | 't'> = formula({
   value: ({ L, a, t }) => L + 2 * a + t / 2,
 })
 
-export const blankPitch: Formula<'L_b' | 't' | 'k'> = formula({
+export const blankPitch: Formula<{ L_b: 'mm'; t: 'mm'; k: 'mm' }, 'mm'> = formula({
   symbol: 'p',
   meaning: 'pitch of the blanks along the bar, at the longest',
   unit: 'mm',
@@ -31,7 +31,7 @@ export const blankPitch: Formula<'L_b' | 't' | 'k'> = formula({
   value: ({ L_b, t, k }) => L_b + t / 2 + k,
 })
 
-export const blanksFromBar: Formula<'L' | 'f' | 'r' | 'p'> = formula({
+export const blanksFromBar: Formula<{ L: 'mm'; f: 'mm'; r: 'mm'; p: 'mm' }, 'pieces'> = formula({
   symbol: 'n',
   meaning: 'blanks from one bar',
   unit: 'pieces',
@@ -47,7 +47,7 @@ export const blanksFromBar: Formula<'L' | 'f' | 'r' | 'p'> = formula({
   value: ({ L, f, r, p }) => Math.floor((L - f - r) / p),
 })
 
-export const offcutLength: Formula<'L' | 'f' | 'n' | 'p'> = formula({
+export const offcutLength: Formula<{ L: 'mm'; f: 'mm'; n: 'pieces'; p: 'mm' }, 'mm'> = formula({
   symbol: 'o',
   meaning: 'left of a bar, stub and all',
   unit: 'mm',
@@ -63,7 +63,7 @@ export const offcutLength: Formula<'L' | 'f' | 'n' | 'p'> = formula({
   value: ({ L, f, n, p }) => L - f - n * p,
 })
 
-export const barMass: Formula<'d' | 'L' | 'rho'> = formula({
+export const barMass: Formula<{ d: 'mm'; L: 'mm'; rho: 'g/cm³' }, 'kg'> = formula({
   symbol: 'm',
   meaning: 'mass of a round bar',
   unit: 'kg',

@@ -1,9 +1,9 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
-const width = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
+const width = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
 
 /** Half width, about the middle. Optimistic for few terms or for people who all stay on the safe side. */
-export const stockByRootSumSquare: Formula<'T_before' | 'T_after' | 'G'> = formula({
+export const stockByRootSumSquare: Formula<{ T_before: 'mm'; T_after: 'mm'; G: 'mm' }, 'mm'> = formula({
   symbol: 't_S',
   meaning: 'half width of the stock on diameter, root of the sum of squares',
   unit: 'mm',
@@ -19,7 +19,7 @@ export const stockByRootSumSquare: Formula<'T_before' | 'T_after' | 'G'> = formu
 })
 
 /** Pieces of one furnace load share their growth and case, so that faults come together: this is the cautious figure. */
-export const chanceInBatch: Formula<'p' | 'n'> = formula({
+export const chanceInBatch: Formula<{ p: ''; n: '' }, ''> = formula({
   symbol: 'P',
   meaning: 'chance of one such piece or more in the batch',
   unit: '',

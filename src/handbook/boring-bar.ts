@@ -1,10 +1,10 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A boring bar or a grinding quill as a round cantilever. Holder and spindle give way too and are left out. */
-const E: Input = { meaning: 'elastic modulus of the bar', unit: 'N/mm²', from: 60_000, upTo: 700_000 }
-const L: Input = { meaning: 'overhang', unit: 'mm', over: 0, upTo: 10_000 }
-const d: Input = { meaning: 'diameter of the bar', unit: 'mm', over: 0, upTo: 1000 }
-const F: Input = { meaning: 'force across the end of the bar', unit: 'N', from: 0, upTo: 10_000_000 }
+const E: Input<'N/mm²'> = { meaning: 'elastic modulus of the bar', unit: 'N/mm²', from: 60_000, upTo: 700_000 }
+const L: Input<'mm'> = { meaning: 'overhang', unit: 'mm', over: 0, upTo: 10_000 }
+const d: Input<'mm'> = { meaning: 'diameter of the bar', unit: 'mm', over: 0, upTo: 1000 }
+const F: Input<'N'> = { meaning: 'force across the end of the bar', unit: 'N', from: 0, upTo: 10_000_000 }
 
 /**
  * Source of the moduli: steel: Isakov, Cutting Tool Engineering, July 2019, and steel data sheets (206 to 210 GPa);
@@ -21,7 +21,7 @@ export const LONGEST_OVERHANG = { steel: 4, heavyMetal: 5, carbide: 6 } as const
 /** So that the chips get out. Source: common practice, no source: 0.7 to 0.8 of the bore. */
 export const LARGEST_BAR_IN_BORE = 0.8
 
-export const barDeflection: Formula<'F' | 'L' | 'E' | 'd'> = formula({
+export const barDeflection: Formula<{ F: 'N'; L: 'mm'; E: 'N/mm²'; d: 'mm' }, 'mm'> = formula({
   symbol: 'y',
   meaning: 'deflection at the end of the bar',
   unit: 'mm',
@@ -32,7 +32,7 @@ export const barDeflection: Formula<'F' | 'L' | 'E' | 'd'> = formula({
   value: ({ F, L, E, d }) => (64 * F * L ** 3) / (3 * E * Math.PI * d ** 4),
 })
 
-export const barStiffness: Formula<'L' | 'E' | 'd'> = formula({
+export const barStiffness: Formula<{ L: 'mm'; E: 'N/mm²'; d: 'mm' }, 'N/µm'> = formula({
   symbol: 'k',
   meaning: 'stiffness at the end of the bar',
   unit: 'N/µm',

@@ -5,7 +5,7 @@ import { type Formula, formula } from '../formula.ts'
  * trust: the constants are from memory, for plain carbon steel and a conventional wheel under coolant. At equal infeed a
  * faster work speed lowers it; at equal removal rate a faster work speed with less infeed raises it.
  */
-export const burnThreshold: Formula<'de' | 'ae' | 'vw'> = formula({
+export const burnThreshold: Formula<{ de: 'mm'; ae: 'mm'; vw: 'm/min' }, 'J/mm³'> = formula({
   symbol: 'u_burn',
   meaning: 'specific energy from which burning is likely',
   unit: 'J/mm³',

@@ -17,11 +17,11 @@ export const CARBURISED_SURFACE = {
 /** Core of 16MnCr5 in small sections: 30 to 40 HRC, converted. */
 export const CARBURISED_CORE = { least: 302, usual: 345, most: 392, source: 'memory: 30 to 40 HRC, converted' } as const
 
-const T: Input = { meaning: 'carburising temperature', unit: '°C', from: 800, upTo: 1050 }
+const T: Input<'°C'> = { meaning: 'carburising temperature', unit: '°C', from: 800, upTo: 1050 }
 const HARRIS = 'memory: Harris; total carbon depth, not effective depth: Flame Metallurgical note, Engineers Edge table'
 
 /** Real cycles are longer: boost and diffuse, lower carbon potential, heating up. */
-export const carburisingTime: Formula<'CHD' | 'r' | 'T'> = formula({
+export const carburisingTime: Formula<{ CHD: 'mm'; r: ''; T: '°C' }, 'h'> = formula({
   symbol: 't',
   meaning: 'least time at temperature for a case hardening depth',
   unit: 'h',

@@ -18,13 +18,13 @@ export const CENTRELESS = {
 } as const
 
 /** Centreless grinding of pins, through feed. */
-const dr: Input = { meaning: 'diameter of the regulating wheel', unit: 'mm', over: 0, upTo: 600 }
-const nr: Input = { meaning: 'speed of the regulating wheel', unit: 'rpm', over: 0, upTo: 500 }
-const a: Input = { meaning: 'tilt of the regulating wheel', unit: 'deg', from: 0, upTo: 10 }
-const dw: Input = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 200 }
-const ds: Input = { meaning: 'diameter of the grinding wheel', unit: 'mm', over: 0, upTo: 1000 }
+const dr: Input<'mm'> = { meaning: 'diameter of the regulating wheel', unit: 'mm', over: 0, upTo: 600 }
+const nr: Input<'rpm'> = { meaning: 'speed of the regulating wheel', unit: 'rpm', over: 0, upTo: 500 }
+const a: Input<'deg'> = { meaning: 'tilt of the regulating wheel', unit: 'deg', from: 0, upTo: 10 }
+const dw: Input<'mm'> = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 200 }
+const ds: Input<'mm'> = { meaning: 'diameter of the grinding wheel', unit: 'mm', over: 0, upTo: 1000 }
 
-export const throughFeed: Formula<'dr' | 'nr' | 'a'> = formula({
+export const throughFeed: Formula<{ dr: 'mm'; nr: 'rpm'; a: 'deg' }, 'mm/min'> = formula({
   symbol: 'vf',
   meaning: 'through feed',
   unit: 'mm/min',
@@ -36,7 +36,7 @@ export const throughFeed: Formula<'dr' | 'nr' | 'a'> = formula({
 })
 
 /** Passes through the wheels; the infeed and the stock are both on diameter. */
-export const centrelessPasses: Formula<'z' | 'i'> = formula({
+export const centrelessPasses: Formula<{ z: 'mm'; i: 'mm' }, ''> = formula({
   symbol: 'N',
   meaning: 'passes through the wheels',
   unit: '',
@@ -50,7 +50,7 @@ export const centrelessPasses: Formula<'z' | 'i'> = formula({
   value: ({ z, i }) => Math.ceil(z / i - 10 ** -9),
 })
 
-export const centrelessWorkSpeed: Formula<'dr' | 'nr' | 'a'> = formula({
+export const centrelessWorkSpeed: Formula<{ dr: 'mm'; nr: 'rpm'; a: 'deg' }, 'm/min'> = formula({
   symbol: 'vw',
   meaning: 'work speed',
   unit: 'm/min',
@@ -61,7 +61,7 @@ export const centrelessWorkSpeed: Formula<'dr' | 'nr' | 'a'> = formula({
   value: ({ dr, nr, a }) => (Math.PI * dr * nr * Math.cos((a * Math.PI) / 180)) / 1000,
 })
 
-export const pinsPerMinute: Formula<'vf' | 'L'> = formula({
+export const pinsPerMinute: Formula<{ vf: 'mm/min'; L: 'mm' }, '1/min'> = formula({
   symbol: 'q',
   meaning: 'pins a minute, a tenth lost between them',
   unit: '1/min',
@@ -76,7 +76,7 @@ export const pinsPerMinute: Formula<'vf' | 'L'> = formula({
 })
 
 /** About 7° rounds best; odd lobes stay when the work is set low, even ones and chatter come when it is high. */
-export const centreHeight: Formula<'gamma' | 'ds' | 'dr' | 'dw'> = formula({
+export const centreHeight: Formula<{ gamma: 'deg'; ds: 'mm'; dr: 'mm'; dw: 'mm' }, 'mm'> = formula({
   symbol: 'h',
   meaning: "height of the work's centre above the wheels' centres",
   unit: 'mm',
@@ -87,7 +87,7 @@ export const centreHeight: Formula<'gamma' | 'ds' | 'dr' | 'dw'> = formula({
   value: ({ gamma, ds, dr, dw }) => (gamma * Math.PI) / 180 / (2 * (1 / (ds + dw) + 1 / (dr + dw))),
 })
 
-export const centreHeightAngle: Formula<'h' | 'ds' | 'dr' | 'dw'> = formula({
+export const centreHeightAngle: Formula<{ h: 'mm'; ds: 'mm'; dr: 'mm'; dw: 'mm' }, 'deg'> = formula({
   symbol: 'gamma',
   meaning: 'centre-height angle',
   unit: 'deg',

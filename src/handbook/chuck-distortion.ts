@@ -9,14 +9,14 @@ import { type Formula, formula, type Input } from '../formula.ts'
 const RING =
   'derived: thin ring without extension, as in handbooks of ring formulas; a published study met it within 6 %'
 
-const F: Input = { meaning: 'force of one jaw', unit: 'N', from: 0 }
-const R: Input = { meaning: 'mean radius of the wall', unit: 'mm', over: 0 }
-const t: Input = { meaning: 'wall, after the cut', unit: 'mm', over: 0 }
-const b: Input = { meaning: 'length that carries the load', unit: 'mm', over: 0 }
-const E: Input = { meaning: 'elastic modulus: 210000 for steel', unit: 'N/mm²', over: 0 }
-const N: Input = { meaning: 'jaws, evenly spaced', unit: '', from: 2, upTo: 12, whole: true }
+const F: Input<'N'> = { meaning: 'force of one jaw', unit: 'N', from: 0 }
+const R: Input<'mm'> = { meaning: 'mean radius of the wall', unit: 'mm', over: 0 }
+const t: Input<'mm'> = { meaning: 'wall, after the cut', unit: 'mm', over: 0 }
+const b: Input<'mm'> = { meaning: 'length that carries the load', unit: 'mm', over: 0 }
+const E: Input<'N/mm²'> = { meaning: 'elastic modulus: 210000 for steel', unit: 'N/mm²', over: 0 }
+const N: Input<''> = { meaning: 'jaws, evenly spaced', unit: '', from: 2, upTo: 12, whole: true }
 
-export const inwardAtJaw: Formula<'F' | 'R' | 't' | 'b' | 'E' | 'N'> = formula({
+export const inwardAtJaw: Formula<{ F: 'N'; R: 'mm'; t: 'mm'; b: 'mm'; E: 'N/mm²'; N: '' }, 'mm'> = formula({
   symbol: 'delta_L',
   meaning: 'inward movement of the wall at a jaw',
   unit: 'mm',
@@ -30,7 +30,7 @@ export const inwardAtJaw: Formula<'F' | 'R' | 't' | 'b' | 'E' | 'N'> = formula({
   },
 })
 
-export const outwardBetweenJaws: Formula<'F' | 'R' | 't' | 'b' | 'E' | 'N'> = formula({
+export const outwardBetweenJaws: Formula<{ F: 'N'; R: 'mm'; t: 'mm'; b: 'mm'; E: 'N/mm²'; N: '' }, 'mm'> = formula({
   symbol: 'delta_M',
   meaning: 'outward movement of the wall midway between jaws',
   unit: 'mm',
@@ -46,7 +46,7 @@ export const outwardBetweenJaws: Formula<'F' | 'R' | 't' | 'b' | 'E' | 'N'> = fo
   },
 })
 
-export const lobing: Formula<'delta_L' | 'delta_M' | 'k'> = formula({
+export const lobing: Formula<{ delta_L: 'mm'; delta_M: 'mm'; k: '' }, 'mm'> = formula({
   symbol: 'Delta',
   meaning: 'lobes that are left after release, radial, peak to valley',
   unit: 'mm',
@@ -62,7 +62,7 @@ export const lobing: Formula<'delta_L' | 'delta_M' | 'k'> = formula({
 })
 
 /** Of a long liner the jaws load little more than what they grip. For a grip at one end; midway it is stiffer. */
-export const loadedLength: Formula<'l_j' | 'R' | 'L'> = formula({
+export const loadedLength: Formula<{ l_j: 'mm'; R: 'mm'; L: 'mm' }, 'mm'> = formula({
   symbol: 'b_eff',
   meaning: 'length that carries the load of jaws at one end',
   unit: 'mm',
@@ -78,7 +78,7 @@ export const loadedLength: Formula<'l_j' | 'R' | 'L'> = formula({
 })
 
 /** For a jaw bored to the radius of the part. Three jaws of 120° would leave nothing. */
-export const arcFactor: Formula<'arc'> = formula({
+export const arcFactor: Formula<{ arc: 'deg' }, ''> = formula({
   symbol: 'k',
   meaning: 'share of the lobes that three wide jaws leave',
   unit: '',
@@ -97,7 +97,7 @@ export const arcFactor: Formula<'arc'> = formula({
 })
 
 /** Safety: 1.5 on the cutting force and 1.5 on the setting make 2.25 (VDI 3106, as quoted in chuck manuals). */
-export const jawForce: Formula<'S' | 'F_c' | 'd_c' | 'd_g' | 'F_f' | 'mu' | 'N'> = formula({
+export const jawForce: Formula<{ S: ''; F_c: 'N'; d_c: 'mm'; d_g: 'mm'; F_f: 'N'; mu: ''; N: '' }, 'N'> = formula({
   symbol: 'F',
   meaning: 'force that each jaw needs to hold against the cut',
   unit: 'N',
@@ -117,7 +117,7 @@ export const jawForce: Formula<'S' | 'F_c' | 'd_c' | 'd_g' | 'F_f' | 'mu' | 'N'>
 })
 
 /** Lightens the grip from outside: set the chuck that much harder at standstill. From inside it tightens. */
-export const jawPull: Formula<'m' | 'r' | 'n'> = formula({
+export const jawPull: Formula<{ m: 'kg'; r: 'mm'; n: 'rpm' }, 'N'> = formula({
   symbol: 'F_z',
   meaning: 'centrifugal force of one jaw',
   unit: 'N',
@@ -132,9 +132,9 @@ export const jawPull: Formula<'m' | 'r' | 'n'> = formula({
   value: ({ m, r, n }) => ((m * r) / 1000) * ((2 * Math.PI * n) / 60) ** 2,
 })
 
-const F_z: Input = { meaning: 'centrifugal force of one jaw', unit: 'N', from: 0 }
+const F_z: Input<'N'> = { meaning: 'centrifugal force of one jaw', unit: 'N', from: 0 }
 
-export const jawSetting: Formula<'F' | 'S_sp' | 'F_z'> = formula({
+export const jawSetting: Formula<{ F: 'N'; S_sp: ''; F_z: 'N' }, 'N'> = formula({
   symbol: 'F_set',
   meaning: 'force to set each jaw to at standstill, gripping from outside',
   unit: 'N',
@@ -145,7 +145,7 @@ export const jawSetting: Formula<'F' | 'S_sp' | 'F_z'> = formula({
   value: ({ F, S_sp, F_z }) => F + S_sp * F_z,
 })
 
-export const gripAtSpeed: Formula<'F_set' | 'F_z'> = formula({
+export const gripAtSpeed: Formula<{ F_set: 'N'; F_z: 'N' }, 'N'> = formula({
   symbol: 'F_n',
   meaning: 'force that each jaw has left at speed',
   unit: 'N',

@@ -1,10 +1,10 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Small end mills are changed on count, not on failure. A works logs its own metres and puts them here. */
-const s: Input = { meaning: 'cut length of the batch', unit: 'm', from: 0, upTo: 1e9 }
-const life: Input = { meaning: 'cut length that a cutter lasts', unit: 'm', over: 0, upTo: 100_000 }
+const s: Input<'m'> = { meaning: 'cut length of the batch', unit: 'm', from: 0, upTo: 1e9 }
+const life: Input<'m'> = { meaning: 'cut length that a cutter lasts', unit: 'm', over: 0, upTo: 100_000 }
 
-export const cutLife: Formula<'life2' | 'D'> = formula({
+export const cutLife: Formula<{ life2: 'm'; D: 'mm' }, 'm'> = formula({
   symbol: 'life',
   meaning: 'cut length that a cutter lasts',
   unit: 'm',
@@ -19,7 +19,7 @@ export const cutLife: Formula<'life2' | 'D'> = formula({
 })
 
 /** A quarter over for breakage. The guard of a millionth keeps an exact quotient from costing another cutter. */
-export const cuttersNeeded: Formula<'s' | 'life'> = formula({
+export const cuttersNeeded: Formula<{ s: 'm'; life: 'm' }, ''> = formula({
   symbol: 'N_c',
   meaning: 'cutters to have at hand for the batch, a quarter over',
   unit: '',

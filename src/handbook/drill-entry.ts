@@ -1,11 +1,16 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A drill that meets a tilted or curved face, and leaves it again into a bore. */
-const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
-const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 30, upTo: 180 }
-const theta: Input = { meaning: 'angle between the hole and the normal of the face', unit: 'deg', from: 0, upTo: 85 }
+const D: Input<'mm'> = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
+const sigma: Input<'deg'> = { meaning: 'point angle', unit: 'deg', from: 30, upTo: 180 }
+const theta: Input<'deg'> = {
+  meaning: 'angle between the hole and the normal of the face',
+  unit: 'deg',
+  from: 0,
+  upTo: 85,
+}
 
-export const pointLength: Formula<'D' | 'sigma'> = formula({
+export const pointLength: Formula<{ D: 'mm'; sigma: 'deg' }, 'mm'> = formula({
   symbol: 'l_p',
   meaning: "length of the drill's point",
   unit: 'mm',
@@ -17,7 +22,7 @@ export const pointLength: Formula<'D' | 'sigma'> = formula({
 })
 
 /** From first touch to full diameter; the same again where the drill breaks through. */
-export const entryLength: Formula<'D' | 'theta' | 'sigma'> = formula({
+export const entryLength: Formula<{ D: 'mm'; theta: 'deg'; sigma: 'deg' }, 'mm'> = formula({
   symbol: 'L_e',
   meaning: 'travel of the drill from first touch to full diameter',
   unit: 'mm',
@@ -28,7 +33,7 @@ export const entryLength: Formula<'D' | 'theta' | 'sigma'> = formula({
   value: ({ D, theta, sigma }) => (D / 2) * (Math.tan((theta * Math.PI) / 180) + 1 / Math.tan((sigma * Math.PI) / 360)),
 })
 
-export const slopeOfEntry: Formula<'theta' | 'q'> = formula({
+export const slopeOfEntry: Formula<{ theta: 'deg'; q: '' }, 'deg'> = formula({
   symbol: 'phi',
   meaning: 'angle between the hole and the normal of the outside where it enters',
   unit: 'deg',

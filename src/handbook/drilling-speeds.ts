@@ -1,8 +1,9 @@
+import type { MetrePerMinute } from '../units.ts'
 import type { HardnessRow } from './cutting-grades.ts'
 
 export type DrillingRow = HardnessRow & {
   /** Coated carbide, m/min. */
-  readonly speed: number
+  readonly speed: MetrePerMinute
   /** Feed over diameter, 1/rev, for drills up to 10 mm. */
   readonly feed: number
   readonly source: string

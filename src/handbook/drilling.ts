@@ -4,13 +4,13 @@ import { type Formula, formula, type Input } from '../formula.ts'
  * Thrust of a twist drill by two methods that differ by up to two: Kienzle's law, which gives its torque too, and the
  * handbook's constants after Shaw and Oxford. Show the band, not one figure.
  */
-const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
-const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 20 }
-const kc: Input = { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 1_000_000 }
-const sigma: Input = { meaning: 'point angle', unit: 'deg', from: 60, upTo: 180 }
-const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
-const Kd: Input = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
-const W: Input = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
+const D: Input<'mm'> = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
+const f: Input<'mm/rev'> = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 20 }
+const kc: Input<'N/mm²'> = { meaning: 'specific cutting force', unit: 'N/mm²', from: 200, upTo: 1_000_000 }
+const sigma: Input<'deg'> = { meaning: 'point angle', unit: 'deg', from: 60, upTo: 180 }
+const n: Input<'rpm'> = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
+const Kd: Input<''> = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
+const W: Input<''> = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
 
 const HANDBOOK = "Machinery's Handbook, 31st ed., pp. 1152-1153"
 
@@ -32,7 +32,7 @@ export const STEEL_DRILL_CONSTANT: readonly { readonly HB: number; readonly Kd: 
 ]
 
 /** Of each of the two lips. */
-export const drillChipThickness: Formula<'f' | 'sigma'> = formula({
+export const drillChipThickness: Formula<{ f: 'mm/rev'; sigma: 'deg' }, 'mm'> = formula({
   symbol: 'h',
   meaning: 'chip thickness of a two-lipped drill',
   unit: 'mm',
@@ -43,7 +43,7 @@ export const drillChipThickness: Formula<'f' | 'sigma'> = formula({
   value: ({ f, sigma }) => (f / 2) * Math.sin((sigma * Math.PI) / 360),
 })
 
-export const drillTorque: Formula<'kc' | 'f' | 'D'> = formula({
+export const drillTorque: Formula<{ kc: 'N/mm²'; f: 'mm/rev'; D: 'mm' }, 'N m'> = formula({
   symbol: 'M',
   meaning: 'drilling torque',
   unit: 'N m',
@@ -55,7 +55,7 @@ export const drillTorque: Formula<'kc' | 'f' | 'D'> = formula({
 })
 
 /** A chisel that is not thinned pushes 1.5 to 2 times as hard. */
-export const drillThrust: Formula<'kc' | 'f' | 'D' | 'sigma'> = formula({
+export const drillThrust: Formula<{ kc: 'N/mm²'; f: 'mm/rev'; D: 'mm'; sigma: 'deg' }, 'N'> = formula({
   symbol: 'F',
   meaning: 'drilling thrust, point thinned or split',
   unit: 'N',
@@ -66,7 +66,7 @@ export const drillThrust: Formula<'kc' | 'f' | 'D' | 'sigma'> = formula({
   value: ({ kc, f, D, sigma }) => ((0.5 * kc * D) / 2) * f * Math.sin((sigma * Math.PI) / 360),
 })
 
-export const drillPower: Formula<'M' | 'n'> = formula({
+export const drillPower: Formula<{ M: 'N m'; n: 'rpm' }, 'kW'> = formula({
   symbol: 'P',
   meaning: 'power at the drill',
   unit: 'kW',
@@ -78,7 +78,7 @@ export const drillPower: Formula<'M' | 'n'> = formula({
 })
 
 /** The handbook's tables are exactly these powers of feed and diameter; its 5.96 at 8.80 mm is a misprint of 5.70. */
-export const handbookThrust: Formula<'Kd' | 'f' | 'D' | 'B' | 'J' | 'W'> = formula({
+export const handbookThrust: Formula<{ Kd: ''; f: 'mm/rev'; D: 'mm'; B: ''; J: ''; W: '' }, 'N'> = formula({
   symbol: 'T',
   meaning: 'drilling thrust',
   unit: 'N',

@@ -1,9 +1,9 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A small end mill as a cantilever of two diameters: flutes, then shank or neck. Holder and spindle are left out. */
-const F: Input = { meaning: 'force across the tip', unit: 'N', from: 0, upTo: 1_000_000 }
-const d1: Input = { meaning: 'diameter of the flutes as a solid rod', unit: 'mm', over: 0, upTo: 500 }
-const l1: Input = { meaning: 'flutes and relief from the tip', unit: 'mm', over: 0, upTo: 1000 }
+const F: Input<'N'> = { meaning: 'force across the tip', unit: 'N', from: 0, upTo: 1_000_000 }
+const d1: Input<'mm'> = { meaning: 'diameter of the flutes as a solid rod', unit: 'mm', over: 0, upTo: 500 }
+const l1: Input<'mm'> = { meaning: 'flutes and relief from the tip', unit: 'mm', over: 0, upTo: 1000 }
 
 /** Tensile and transverse rupture: memory, carbide of 10 % cobalt, and half of it in tension (hardmetal engineering note). */
 export const ENDURANCE = { static: 1200, repeated: 600 } as const
@@ -11,7 +11,7 @@ export const ENDURANCE = { static: 1200, repeated: 600 } as const
 /** Margin against `ENDURANCE.static`. Source: common practice, no source. */
 export const BREAKAGE_MARGIN = { least: 3, leastWithRunoutAndCorner: 2, corner: 1.5 } as const
 
-export const fluteDiameter: Formula<'D'> = formula({
+export const fluteDiameter: Formula<{ D: 'mm' }, 'mm'> = formula({
   symbol: 'd1',
   meaning: 'diameter of a rod as stiff as the flutes',
   unit: 'mm',
@@ -23,7 +23,7 @@ export const fluteDiameter: Formula<'D'> = formula({
 })
 
 /** For a load at height a above the tip, take l1 - a and L - a. */
-export const endMillDeflection: Formula<'F' | 'E' | 'l1' | 'd1' | 'L' | 'd2'> = formula({
+export const endMillDeflection: Formula<{ F: 'N'; E: 'N/mm²'; l1: 'mm'; d1: 'mm'; L: 'mm'; d2: 'mm' }, 'µm'> = formula({
   symbol: 'delta',
   meaning: 'deflection of the cutter at its tip',
   unit: 'µm',
@@ -42,7 +42,7 @@ export const endMillDeflection: Formula<'F' | 'E' | 'l1' | 'd1' | 'L' | 'd2'> = 
     ((F * 64) / (3 * E * Math.PI)) * (l1 ** 3 / d1 ** 4 + (L ** 3 - l1 ** 3) / d2 ** 4) * 1000,
 })
 
-export const bendingStress: Formula<'F' | 'l1' | 'd1'> = formula({
+export const bendingStress: Formula<{ F: 'N'; l1: 'mm'; d1: 'mm' }, 'N/mm²'> = formula({
   symbol: 'sigma',
   meaning: 'bending stress where the flutes run out',
   unit: 'N/mm²',
@@ -53,7 +53,7 @@ export const bendingStress: Formula<'F' | 'l1' | 'd1'> = formula({
   value: ({ F, l1, d1 }) => (32 * F * l1) / (Math.PI * d1 ** 3),
 })
 
-export const breakageMargin: Formula<'sigma'> = formula({
+export const breakageMargin: Formula<{ sigma: 'N/mm²' }, ''> = formula({
   symbol: 'SF',
   meaning: 'margin against breaking the cutter',
   unit: '',

@@ -1,10 +1,10 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Engagement, chip and feed of a small end mill. */
-const r: Input = { meaning: 'radial engagement over cutter diameter, ae/D', unit: '', over: 0, upTo: 1 }
-const fz: Input = { meaning: 'feed per tooth', unit: 'mm', over: 0, upTo: 10 }
-const z: Input = { meaning: 'teeth', unit: '', from: 1, upTo: 100, whole: true }
-const vf: Input = { meaning: 'table feed', unit: 'mm/min', over: 0, upTo: 1_000_000 }
+const r: Input<''> = { meaning: 'radial engagement over cutter diameter, ae/D', unit: '', over: 0, upTo: 1 }
+const fz: Input<'mm'> = { meaning: 'feed per tooth', unit: 'mm', over: 0, upTo: 10 }
+const z: Input<''> = { meaning: 'teeth', unit: '', from: 1, upTo: 100, whole: true }
+const vf: Input<'mm/min'> = { meaning: 'table feed', unit: 'mm/min', over: 0, upTo: 1_000_000 }
 
 /** Of the smallest chip that cuts, and of the smallest feed. Source: Cheng et al., Int. J. Adv. Manuf. Technol. 97 (2018),
  * 0.14 to 0.43 of the edge radius; memory: small coated tools have an edge radius of 3 to 6 µm. */
@@ -13,7 +13,7 @@ export const THINNEST_MILLING_CHIP = { feedPerTooth: 0.004, chip: 0.002 } as con
 /** Under 3 mm runout rules, so the feed is raised for a thin chip by no more than this. Source: common practice, no source. */
 export const MOST_FEED_FOR_THINNING = 2.5
 
-export const meanChip: Formula<'fz' | 'r'> = formula({
+export const meanChip: Formula<{ fz: 'mm'; r: '' }, 'mm'> = formula({
   symbol: 'hm',
   meaning: 'mean chip thickness',
   unit: 'mm',
@@ -24,7 +24,7 @@ export const meanChip: Formula<'fz' | 'r'> = formula({
   value: ({ fz, r }) => (fz * 2 * r) / Math.acos(1 - 2 * r),
 })
 
-export const feedForChip: Formula<'hmax' | 'r'> = formula({
+export const feedForChip: Formula<{ hmax: 'mm'; r: '' }, 'mm'> = formula({
   symbol: 'fz',
   meaning: 'feed per tooth that gives the thickest chip wanted in a side cut',
   unit: 'mm',
@@ -35,7 +35,7 @@ export const feedForChip: Formula<'hmax' | 'r'> = formula({
   value: ({ hmax, r }) => hmax / (2 * Math.sqrt(r * (1 - r))),
 })
 
-export const millingFeed: Formula<'fz' | 'z' | 'n'> = formula({
+export const millingFeed: Formula<{ fz: 'mm'; z: ''; n: 'rpm' }, 'mm/min'> = formula({
   symbol: 'vf',
   meaning: 'table feed',
   unit: 'mm/min',
@@ -46,7 +46,7 @@ export const millingFeed: Formula<'fz' | 'z' | 'n'> = formula({
   value: ({ fz, z, n }) => fz * z * n,
 })
 
-export const millingPower: Formula<'ap' | 'ae' | 'vf' | 'kc'> = formula({
+export const millingPower: Formula<{ ap: 'mm'; ae: 'mm'; vf: 'mm/min'; kc: 'N/mm²' }, 'kW'> = formula({
   symbol: 'Pc',
   meaning: 'power at the cut',
   unit: 'kW',
@@ -63,7 +63,7 @@ export const millingPower: Formula<'ap' | 'ae' | 'vf' | 'kc'> = formula({
 })
 
 /** The centre runs on a smaller radius than the wall: at R = r it would stand and wrap the corner. Keep r under 0.8 R. */
-export const insideCornerFeed: Formula<'vf' | 'R' | 'rc'> = formula({
+export const insideCornerFeed: Formula<{ vf: 'mm/min'; R: 'mm'; rc: 'mm' }, 'mm/min'> = formula({
   symbol: 'vf_c',
   meaning: "feed of the cutter's centre in an inside corner",
   unit: 'mm/min',
@@ -81,7 +81,7 @@ export const insideCornerFeed: Formula<'vf' | 'R' | 'rc'> = formula({
 export const LARGEST_CUTTER_IN_CORNER = 0.8
 
 /** True of any smooth closed path without a dent, since it turns once round. */
-export const insetPath: Formula<'U' | 's'> = formula({
+export const insetPath: Formula<{ U: 'mm'; s: 'mm' }, 'mm'> = formula({
   symbol: 'U_r',
   meaning: 'path moved inward by the stock left on the wall',
   unit: 'mm',
@@ -96,7 +96,7 @@ export const insetPath: Formula<'U' | 's'> = formula({
 })
 
 /** The mean of the adjacent-tooth difference; at most t for two teeth. */
-export const runoutChip: Formula<'t' | 'z'> = formula({
+export const runoutChip: Formula<{ t: 'mm'; z: '' }, 'mm'> = formula({
   symbol: 'Delta',
   meaning: 'thicker chip of the worst tooth',
   unit: 'mm',
@@ -107,7 +107,7 @@ export const runoutChip: Formula<'t' | 'z'> = formula({
   value: ({ t, z }) => t * Math.sin(Math.PI / z),
 })
 
-export const runoutForce: Formula<'Delta' | 'fz' | 'mc'> = formula({
+export const runoutForce: Formula<{ Delta: 'mm'; fz: 'mm'; mc: '' }, ''> = formula({
   symbol: 'K_t',
   meaning: 'force of the worst tooth over that of an even one',
   unit: '',

@@ -1,7 +1,7 @@
 import { type Formula, formula } from '../formula.ts'
 
 /** How many times the interval of uncertainty goes into the tolerance: 4 is the strict rule; many shops write 10 and mean resolution. */
-export const gaugeRatio: Formula<'T' | 'U'> = formula({
+export const gaugeRatio: Formula<{ T: 'mm'; U: 'mm' }, '-'> = formula({
   symbol: 'N',
   meaning: 'tolerance over the width of the uncertainty interval',
   unit: '-',
@@ -16,7 +16,7 @@ export const gaugeRatio: Formula<'T' | 'U'> = formula({
 })
 
 /** The maker proves conformity: the guard band on each side is the whole expanded uncertainty. */
-export const acceptanceFrom: Formula<'lower' | 'g'> = formula({
+export const acceptanceFrom: Formula<{ lower: 'mm'; g: 'mm' }, 'mm'> = formula({
   symbol: 'a_l',
   meaning: 'least reading to accept',
   unit: 'mm',
@@ -30,7 +30,7 @@ export const acceptanceFrom: Formula<'lower' | 'g'> = formula({
   value: ({ lower, g }) => lower + g,
 })
 
-export const acceptanceTo: Formula<'upper' | 'g'> = formula({
+export const acceptanceTo: Formula<{ upper: 'mm'; g: 'mm' }, 'mm'> = formula({
   symbol: 'a_u',
   meaning: 'largest reading to accept',
   unit: 'mm',

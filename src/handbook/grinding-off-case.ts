@@ -1,10 +1,10 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Taking stock off a hardened surface: the surface as hardened and the ground one are never on one axis. */
-const millimetres = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 5 })
+const millimetres = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 5 })
 
 /** The place where the limit hardness is reached stays put, whatever the profile's shape. */
-export const depthToOrder: Formula<'N_f' | 's_max'> = formula({
+export const depthToOrder: Formula<{ N_f: 'mm'; s_max: 'mm' }, 'mm'> = formula({
   symbol: 'N_order',
   meaning: 'hardness depth to order so that the depth asked is left where most is taken off',
   unit: 'mm',
@@ -15,7 +15,7 @@ export const depthToOrder: Formula<'N_f' | 's_max'> = formula({
   value: ({ N_f, s_max }) => N_f + s_max,
 })
 
-export const depthForShare: Formula<'s_max' | 'f'> = formula({
+export const depthForShare: Formula<{ s_max: 'mm'; f: '' }, 'mm'> = formula({
   symbol: 'N_order',
   meaning: 'hardness depth to order so that no more than a share of it is taken off',
   unit: 'mm',
@@ -29,7 +29,7 @@ export const depthForShare: Formula<'s_max' | 'f'> = formula({
   value: ({ s_max, f }) => s_max / f,
 })
 
-export const caseLeft: Formula<'N' | 's'> = formula({
+export const caseLeft: Formula<{ N: 'mm'; s: 'mm' }, 'mm'> = formula({
   symbol: 'N_r',
   meaning: 'hardness depth left after finishing',
   unit: 'mm',

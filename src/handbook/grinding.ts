@@ -1,17 +1,17 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Cylindrical grinding, outside and in a bore: kinematics, passes, contact. Infeeds `ae` are radial. */
-const vs: Input = { meaning: 'wheel speed', unit: 'm/s', over: 0, upTo: 1000 }
-const vw: Input = { meaning: 'work speed', unit: 'm/min', over: 0, upTo: 200 }
-const ds: Input = { meaning: 'diameter of the wheel', unit: 'mm', over: 0, upTo: 10_000 }
-const dw: Input = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 1000 }
-const nw: Input = { meaning: 'work speed in revolutions', unit: 'rpm', over: 0, upTo: 1e9 }
-const ae: Input = { meaning: 'infeed, radial', unit: 'mm', over: 0, upTo: 0.5 }
-const b: Input = { meaning: 'width of the wheel', unit: 'mm', over: 0, upTo: 1000 }
-const z: Input = { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 100 }
+const vs: Input<'m/s'> = { meaning: 'wheel speed', unit: 'm/s', over: 0, upTo: 1000 }
+const vw: Input<'m/min'> = { meaning: 'work speed', unit: 'm/min', over: 0, upTo: 200 }
+const ds: Input<'mm'> = { meaning: 'diameter of the wheel', unit: 'mm', over: 0, upTo: 10_000 }
+const dw: Input<'mm'> = { meaning: 'diameter of the work', unit: 'mm', over: 0, upTo: 1000 }
+const nw: Input<'rpm'> = { meaning: 'work speed in revolutions', unit: 'rpm', over: 0, upTo: 1e9 }
+const ae: Input<'mm'> = { meaning: 'infeed, radial', unit: 'mm', over: 0, upTo: 0.5 }
+const b: Input<'mm'> = { meaning: 'width of the wheel', unit: 'mm', over: 0, upTo: 1000 }
+const z: Input<'mm'> = { meaning: 'stock on diameter', unit: 'mm', from: 0, upTo: 100 }
 
 /** Wheels wear: work out the speed anew for the diameter that is mounted, and never pass the wheel's own mark. */
-export const wheelSpindleSpeed: Formula<'vs' | 'ds'> = formula({
+export const wheelSpindleSpeed: Formula<{ vs: 'm/s'; ds: 'mm' }, 'rpm'> = formula({
   symbol: 'ns',
   meaning: 'spindle speed of the wheel',
   unit: 'rpm',
@@ -22,7 +22,7 @@ export const wheelSpindleSpeed: Formula<'vs' | 'ds'> = formula({
   value: ({ vs, ds }) => (60_000 * vs) / (Math.PI * ds),
 })
 
-export const traverseFeed: Formula<'s' | 'b' | 'nw'> = formula({
+export const traverseFeed: Formula<{ s: ''; b: 'mm'; nw: 'rpm' }, 'mm/min'> = formula({
   symbol: 'vfa',
   meaning: 'traverse of the table',
   unit: 'mm/min',
@@ -33,7 +33,7 @@ export const traverseFeed: Formula<'s' | 'b' | 'nw'> = formula({
   value: ({ s, b, nw }) => s * b * nw,
 })
 
-export const specificRemovalRate: Formula<'ae' | 'vw'> = formula({
+export const specificRemovalRate: Formula<{ ae: 'mm'; vw: 'm/min' }, 'mm³/(mm s)'> = formula({
   symbol: 'Q_w',
   meaning: 'metal removed by each mm of wheel width',
   unit: 'mm³/(mm s)',
@@ -44,7 +44,7 @@ export const specificRemovalRate: Formula<'ae' | 'vw'> = formula({
   value: ({ ae, vw }) => (ae * vw * 1000) / 60,
 })
 
-export const equivalentChip: Formula<'ae' | 'vw' | 'vs'> = formula({
+export const equivalentChip: Formula<{ ae: 'mm'; vw: 'm/min'; vs: 'm/s' }, 'µm'> = formula({
   symbol: 'h_eq',
   meaning: 'equivalent chip thickness',
   unit: 'µm',
@@ -55,7 +55,7 @@ export const equivalentChip: Formula<'ae' | 'vw' | 'vs'> = formula({
   value: ({ ae, vw, vs }) => ((ae * vw) / 60 / vs) * 1000,
 })
 
-export const equivalentDiameterOutside: Formula<'ds' | 'dw'> = formula({
+export const equivalentDiameterOutside: Formula<{ ds: 'mm'; dw: 'mm' }, 'mm'> = formula({
   symbol: 'de',
   meaning: 'equivalent diameter, outside grinding',
   unit: 'mm',
@@ -66,7 +66,7 @@ export const equivalentDiameterOutside: Formula<'ds' | 'dw'> = formula({
   value: ({ ds, dw }) => (ds * dw) / (dw + ds),
 })
 
-export const equivalentDiameterInside: Formula<'dw' | 'q'> = formula({
+export const equivalentDiameterInside: Formula<{ dw: 'mm'; q: '' }, 'mm'> = formula({
   symbol: 'de',
   meaning: 'equivalent diameter, bore grinding',
   unit: 'mm',
@@ -77,7 +77,7 @@ export const equivalentDiameterInside: Formula<'dw' | 'q'> = formula({
   value: ({ dw, q }) => (q * dw) / (1 - q),
 })
 
-export const grindingStroke: Formula<'L' | 'ov' | 'b'> = formula({
+export const grindingStroke: Formula<{ L: 'mm'; ov: 'mm'; b: 'mm' }, 'mm'> = formula({
   symbol: 'L_s',
   meaning: 'stroke of the table',
   unit: 'mm',
@@ -92,7 +92,7 @@ export const grindingStroke: Formula<'L' | 'ov' | 'b'> = formula({
   value: ({ L, ov, b }) => L + 2 * ov - b,
 })
 
-export const grindingPasses: Formula<'z' | 'ae'> = formula({
+export const grindingPasses: Formula<{ z: 'mm'; ae: 'mm' }, ''> = formula({
   symbol: 'N',
   meaning: 'passes, the infeed radial and the stock on diameter',
   unit: '',
@@ -103,7 +103,7 @@ export const grindingPasses: Formula<'z' | 'ae'> = formula({
   value: ({ z, ae }) => Math.ceil(z / (2 * ae) - 10 ** -9),
 })
 
-export const traverseTime: Formula<'N' | 'L_s' | 'vfa'> = formula({
+export const traverseTime: Formula<{ N: ''; L_s: 'mm'; vfa: 'mm/min' }, 'min'> = formula({
   symbol: 't',
   meaning: 'time of the passes',
   unit: 'min',
@@ -118,7 +118,7 @@ export const traverseTime: Formula<'N' | 'L_s' | 'vfa'> = formula({
   value: ({ N, L_s, vfa }) => (N * L_s) / vfa,
 })
 
-export const plungeTime: Formula<'zr' | 'zf' | 'fr' | 'ff' | 'N' | 'nw'> = formula({
+export const plungeTime: Formula<{ zr: 'mm'; zf: 'mm'; fr: 'mm'; ff: 'mm'; N: ''; nw: 'rpm' }, 'min'> = formula({
   symbol: 't',
   meaning: 'time of a plunge: rough, finish, spark out',
   unit: 'min',
@@ -137,7 +137,7 @@ export const plungeTime: Formula<'zr' | 'zf' | 'fr' | 'ff' | 'N' | 'nw'> = formu
 })
 
 /** Share of the spring in quill and work that is still there after sparking out: linear model. */
-export const sparkOutRest: Formula<'kc' | 'ks' | 'N'> = formula({
+export const sparkOutRest: Formula<{ kc: 'N/µm'; ks: 'N/µm'; N: '' }, ''> = formula({
   symbol: 'x_N',
   meaning: 'deflection left after spark-out passes, as a share',
   unit: '',
@@ -152,7 +152,7 @@ export const sparkOutRest: Formula<'kc' | 'ks' | 'N'> = formula({
   value: ({ kc, ks, N }) => (kc / (kc + ks)) ** N,
 })
 
-export const grindingForce: Formula<'ae' | 'vw' | 's' | 'b' | 'u' | 'vs'> = formula({
+export const grindingForce: Formula<{ ae: 'mm'; vw: 'm/min'; s: ''; b: 'mm'; u: 'J/mm³'; vs: 'm/s' }, 'N'> = formula({
   symbol: 'Ft',
   meaning: 'tangential force, traversing',
   unit: 'N',

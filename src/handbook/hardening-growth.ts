@@ -18,7 +18,7 @@ export const QUENCH_CHANGE = {
   },
 } as const
 
-export const quenchGrowth: Formula<'c' | 'D'> = formula({
+export const quenchGrowth: Formula<{ c: ''; D: 'mm' }, 'mm'> = formula({
   symbol: 'g',
   meaning: 'change per side of an outside diameter by quench and temper',
   unit: 'mm',

@@ -1,11 +1,11 @@
-import type { Vickers } from '../units.ts'
+import type { Megapascal, Vickers } from '../units.ts'
 
 /** One row: Vickers, Brinell, Rockwell C, tensile strength in MPa. What is absent does not exist at that hardness. */
 export type ConversionRow = {
   readonly HV: Vickers
   readonly HB?: number
   readonly HRC?: number
-  readonly strength?: number
+  readonly strength?: Megapascal
 }
 
 /** Unalloyed and low-alloy steel. DIN 50150 conversion tables, two copies that agree where both have the row. */

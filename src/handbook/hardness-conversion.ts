@@ -30,7 +30,7 @@ export function convertedFrom(scale: HardnessScale, value: number): ConversionRo
 }
 
 /** A check on the table, not a substitute: within 0.9 % of ASTM E140 up to 67 HRC, 1.4 % at 68. */
-export const vickersFromRockwell: Formula<'HRC'> = formula({
+export const vickersFromRockwell: Formula<{ HRC: 'HRC' }, 'HV'> = formula({
   symbol: 'HV',
   meaning: 'Vickers hardness for a Rockwell C hardness, converted',
   unit: 'HV',

@@ -10,15 +10,20 @@ export const SHAPE = { low: 1, expected: 1.7, high: 2 } as const
 const SHAPE_SOURCE =
   'stretched exponential through surface and limit hardness; shape 1.7, band 1 to 2, memory/estimate: measured low-alloy profiles are flat near the surface'
 
-const n: Input = { meaning: 'shape of the profile', unit: '', from: 0.8, upTo: 4 }
-const N: Input = { meaning: 'hardness depth as hardened', unit: 'mm', over: 0, upTo: 5 }
-const p: Input = { meaning: 'share of the rise over the core left at the hardness depth', unit: '', over: 0, under: 1 }
-const q: Input = { meaning: 'share of the rise over the core that is asked', unit: '', over: 0, under: 1 }
-const w: Input = { meaning: 'scale of the profile', unit: 'mm', over: 0, upTo: 10 }
-const hardness = (meaning: string): Input => ({ meaning, unit: 'HV', over: 0, upTo: 1500 })
+const n: Input<''> = { meaning: 'shape of the profile', unit: '', from: 0.8, upTo: 4 }
+const N: Input<'mm'> = { meaning: 'hardness depth as hardened', unit: 'mm', over: 0, upTo: 5 }
+const p: Input<''> = {
+  meaning: 'share of the rise over the core left at the hardness depth',
+  unit: '',
+  over: 0,
+  under: 1,
+}
+const q: Input<''> = { meaning: 'share of the rise over the core that is asked', unit: '', over: 0, under: 1 }
+const w: Input<'mm'> = { meaning: 'scale of the profile', unit: 'mm', over: 0, upTo: 10 }
+const hardness = (meaning: string): Input<'HV'> => ({ meaning, unit: 'HV', over: 0, upTo: 1500 })
 
 /** With H the limit hardness of the process, or the hardness asked after finishing. */
-export const shareOfRise: Formula<'H' | 'H_s' | 'H_c'> = formula({
+export const shareOfRise: Formula<{ H: 'HV'; H_s: 'HV'; H_c: 'HV' }, ''> = formula({
   symbol: 'p',
   meaning: 'share of the rise of hardness over the core',
   unit: '',
@@ -29,7 +34,7 @@ export const shareOfRise: Formula<'H' | 'H_s' | 'H_c'> = formula({
   value: ({ H, H_s, H_c }) => (H - H_c) / (H_s - H_c),
 })
 
-export const profileScale: Formula<'N' | 'p' | 'n'> = formula({
+export const profileScale: Formula<{ N: 'mm'; p: ''; n: '' }, 'mm'> = formula({
   symbol: 'w',
   meaning: 'scale of the hardness profile',
   unit: 'mm',
@@ -40,7 +45,7 @@ export const profileScale: Formula<'N' | 'p' | 'n'> = formula({
   value: ({ N, p, n }) => N / Math.log(1 / p) ** (1 / n),
 })
 
-export const hardnessAtDepth: Formula<'H_s' | 'H_c' | 'z' | 'w' | 'n'> = formula({
+export const hardnessAtDepth: Formula<{ H_s: 'HV'; H_c: 'HV'; z: 'mm'; w: 'mm'; n: '' }, 'HV'> = formula({
   symbol: 'H',
   meaning: 'hardness at a depth below the surface as hardened',
   unit: 'HV',
@@ -57,7 +62,7 @@ export const hardnessAtDepth: Formula<'H_s' | 'H_c' | 'z' | 'w' | 'n'> = formula
   value: ({ H_s, H_c, z, w, n }) => H_c + (H_s - H_c) * Math.exp(-((z / w) ** n)),
 })
 
-export const depthForHardness: Formula<'s' | 'p' | 'q' | 'n'> = formula({
+export const depthForHardness: Formula<{ s: 'mm'; p: ''; q: ''; n: '' }, 'mm'> = formula({
   symbol: 'N',
   meaning: 'hardness depth to order so that a hardness is held where most is taken off',
   unit: 'mm',

@@ -1,13 +1,13 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** A cutter that winds its way down into solid metal: where no drill can start, on a face too steep for it. */
-const Dh: Input = { meaning: 'diameter of the hole', unit: 'mm', over: 0, upTo: 1000 }
-const epsilon: Input = { meaning: 'ramp angle', unit: 'deg', over: 0, upTo: 10 }
+const Dh: Input<'mm'> = { meaning: 'diameter of the hole', unit: 'mm', over: 0, upTo: 1000 }
+const epsilon: Input<'deg'> = { meaning: 'ramp angle', unit: 'deg', over: 0, upTo: 10 }
 
 /** Hole over cutter diameter. Source: common practice, no source: 1.3 to 1.9. */
 export const HELIX_HOLE = { least: 1.3, most: 1.9 } as const
 
-export const helixPath: Formula<'a' | 'epsilon'> = formula({
+export const helixPath: Formula<{ a: 'mm'; epsilon: 'deg' }, 'mm'> = formula({
   symbol: 'l_h',
   meaning: "path of the cutter's centre down the helix",
   unit: 'mm',
@@ -18,7 +18,7 @@ export const helixPath: Formula<'a' | 'epsilon'> = formula({
   value: ({ a, epsilon }) => a / Math.sin((epsilon * Math.PI) / 180),
 })
 
-export const helixFeed: Formula<'vf' | 'Dh' | 'D'> = formula({
+export const helixFeed: Formula<{ vf: 'mm/min'; Dh: 'mm'; D: 'mm' }, 'mm/min'> = formula({
   symbol: 'vf_c',
   meaning: "feed of the cutter's centre round a hole",
   unit: 'mm/min',

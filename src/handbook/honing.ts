@@ -1,14 +1,14 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Kinematics of honing. The cross-hatch angle is the included one, opening about the circumference. */
-const d: Input = { meaning: 'bore diameter', unit: 'mm', over: 0, upTo: 1000 }
-const vt: Input = { meaning: 'peripheral speed', unit: 'm/min', over: 0, upTo: 10_000 }
-const va: Input = { meaning: 'mean axial speed', unit: 'm/min', over: 0, upTo: 10_000 }
-const S: Input = { meaning: 'stroke', unit: 'mm', over: 0, upTo: 10_000 }
-const alpha: Input = { meaning: 'cross-hatch angle, included', unit: 'deg', over: 0, under: 180 }
-const l_s: Input = { meaning: 'stone length', unit: 'mm', over: 0, upTo: 10_000 }
+const d: Input<'mm'> = { meaning: 'bore diameter', unit: 'mm', over: 0, upTo: 1000 }
+const vt: Input<'m/min'> = { meaning: 'peripheral speed', unit: 'm/min', over: 0, upTo: 10_000 }
+const va: Input<'m/min'> = { meaning: 'mean axial speed', unit: 'm/min', over: 0, upTo: 10_000 }
+const S: Input<'mm'> = { meaning: 'stroke', unit: 'mm', over: 0, upTo: 10_000 }
+const alpha: Input<'deg'> = { meaning: 'cross-hatch angle, included', unit: 'deg', over: 0, under: 180 }
+const l_s: Input<'mm'> = { meaning: 'stone length', unit: 'mm', over: 0, upTo: 10_000 }
 
-export const axialSpeed: Formula<'vt' | 'alpha'> = formula({
+export const axialSpeed: Formula<{ vt: 'm/min'; alpha: 'deg' }, 'm/min'> = formula({
   symbol: 'va',
   meaning: 'mean axial speed for the cross-hatch angle',
   unit: 'm/min',
@@ -19,7 +19,7 @@ export const axialSpeed: Formula<'vt' | 'alpha'> = formula({
   value: ({ vt, alpha }) => vt * Math.tan((alpha * Math.PI) / 360),
 })
 
-export const crossHatchAngle: Formula<'va' | 'vt'> = formula({
+export const crossHatchAngle: Formula<{ va: 'm/min'; vt: 'm/min' }, 'deg'> = formula({
   symbol: 'alpha',
   meaning: 'cross-hatch angle, included, opening about the circumference',
   unit: 'deg',
@@ -31,7 +31,7 @@ export const crossHatchAngle: Formula<'va' | 'vt'> = formula({
 })
 
 /** Double strokes, there and back: counting strokes gives twice as many. */
-export const doubleStrokes: Formula<'va' | 'S'> = formula({
+export const doubleStrokes: Formula<{ va: 'm/min'; S: 'mm' }, '1/min'> = formula({
   symbol: 'n_s',
   meaning: 'double strokes',
   unit: '1/min',
@@ -42,7 +42,7 @@ export const doubleStrokes: Formula<'va' | 'S'> = formula({
   value: ({ va, S }) => (1000 * va) / (2 * S),
 })
 
-export const honingSpeed: Formula<'vt' | 'va'> = formula({
+export const honingSpeed: Formula<{ vt: 'm/min'; va: 'm/min' }, 'm/min'> = formula({
   symbol: 'vr',
   meaning: 'speed of the stone along its groove',
   unit: 'm/min',
@@ -53,7 +53,7 @@ export const honingSpeed: Formula<'vt' | 'va'> = formula({
   value: ({ vt, va }) => Math.sqrt(vt ** 2 + va ** 2),
 })
 
-export const honingStroke: Formula<'L' | 'ov' | 'l_s'> = formula({
+export const honingStroke: Formula<{ L: 'mm'; ov: 'mm'; l_s: 'mm' }, 'mm'> = formula({
   symbol: 'S',
   meaning: 'stroke of the hone',
   unit: 'mm',
@@ -73,7 +73,7 @@ export const honingStroke: Formula<'L' | 'ov' | 'l_s'> = formula({
   value: ({ L, ov, l_s }) => L + 2 * ov - l_s,
 })
 
-export const honedVolume: Formula<'d' | 'L' | 'z'> = formula({
+export const honedVolume: Formula<{ d: 'mm'; L: 'mm'; z: 'mm' }, 'mm³'> = formula({
   symbol: 'V',
   meaning: 'metal honed away',
   unit: 'mm³',
@@ -88,7 +88,7 @@ export const honedVolume: Formula<'d' | 'L' | 'z'> = formula({
   value: ({ d, L, z }) => (Math.PI * d * L * z) / 2,
 })
 
-export const honingTime: Formula<'z' | 'rate'> = formula({
+export const honingTime: Formula<{ z: 'mm'; rate: 'µm/min' }, 'min'> = formula({
   symbol: 't',
   meaning: 'honing time',
   unit: 'min',
@@ -103,7 +103,7 @@ export const honingTime: Formula<'z' | 'rate'> = formula({
 })
 
 /** Of the circumference at the height of the ports. */
-export const landShare: Formula<'w' | 'd'> = formula({
+export const landShare: Formula<{ w: 'mm'; d: 'mm' }, ''> = formula({
   symbol: 'lambda',
   meaning: 'share of land round the ports',
   unit: '',
@@ -115,7 +115,7 @@ export const landShare: Formula<'w' | 'd'> = formula({
 })
 
 /** For a stone longer than the belt of ports. Removal there is faster by its reciprocal, for equal pressure. */
-export const landUnderStone: Formula<'lambda' | 'h_p' | 'l_s'> = formula({
+export const landUnderStone: Formula<{ lambda: ''; h_p: 'mm'; l_s: 'mm' }, ''> = formula({
   symbol: 'lambda_m',
   meaning: 'share of land under a stone that spans the ports',
   unit: '',

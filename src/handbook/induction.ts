@@ -18,7 +18,7 @@ export const SHD_SHARE = 0.8
 export const WALL_IN_DEPTHS = 3
 
 /** Trade limits of an induction hardener (2017): 1045 55 HRC and more, 4140 54 to 59. */
-export const martensiteHardness: Formula<'C'> = formula({
+export const martensiteHardness: Formula<{ C: '%' }, 'HRC'> = formula({
   symbol: 'HRC',
   meaning: 'average hardness of martensite',
   unit: 'HRC',

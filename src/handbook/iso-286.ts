@@ -1,4 +1,4 @@
-import type { Micrometre, Millimetre } from '../units.ts'
+import { type Micrometre, type Millimetre, millimetres } from '../units.ts'
 import { type DeviationRow, type HoleLetter, SHAFT_DEVIATIONS, type ShaftLetter } from './fundamental-deviation.ts'
 import { rowFor } from './nominal-range.ts'
 import { isGrade, toleranceCell } from './standard-tolerance.ts'
@@ -40,7 +40,15 @@ export function limitsOfFit(nominal: Millimetre, fit: string): LimitsOfFit {
   if (letter === 'K' && grade > 8 && nominal > 3) return refuse(`K${grade} is not defined over 3 mm`)
   const kind = letter === letter.toUpperCase() ? 'hole' : 'shaft'
   const { upper, lower } = micrometres(letter, grade, tolerance, row, step(nominal, grade))
-  return { ok: true, kind, letter, grade, upper: upper / 1000, lower: lower / 1000, source: SHAFT_DEVIATIONS.source }
+  return {
+    ok: true,
+    kind,
+    letter,
+    grade,
+    upper: millimetres(upper),
+    lower: millimetres(lower),
+    source: SHAFT_DEVIATIONS.source,
+  }
 }
 
 type Deviations = { readonly upper: Micrometre; readonly lower: Micrometre }

@@ -6,12 +6,12 @@ import { type Formula, formula, type Input } from '../formula.ts'
  * The source covers chips of 0.05 to 2.5 mm. Small cutters work below it, where the law is extrapolated and stands within
  * 1 % of a linear-edge model at 6 µm; under 2 µm an edge rubs rather than cuts, so the range stops there.
  */
-const h: Input = { meaning: 'chip thickness', unit: 'mm', from: 0.002, upTo: 2.5 }
-const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
-const kappa: Input = { meaning: 'cutting-edge (entering) angle', unit: 'deg', from: 30, upTo: 120 }
-const ap: Input = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 200 }
-const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
-const Fc: Input = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 10_000_000 }
+const h: Input<'mm'> = { meaning: 'chip thickness', unit: 'mm', from: 0.002, upTo: 2.5 }
+const f: Input<'mm/rev'> = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
+const kappa: Input<'deg'> = { meaning: 'cutting-edge (entering) angle', unit: 'deg', from: 30, upTo: 120 }
+const ap: Input<'mm'> = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 200 }
+const vc: Input<'m/min'> = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
+const Fc: Input<'N'> = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 10_000_000 }
 
 /** Factors on the specific force. Source: memory: Tschätsch and Dubbel. */
 export const FORCE_FACTORS = {
@@ -24,7 +24,7 @@ export const FORCE_FACTORS = {
 /** Radial against cutting force. Source: common practice, no source. */
 export const PASSIVE_FORCE_SHARE = { roughing: 0.4, finishingBelowNoseRadius: 0.6 } as const
 
-export const chipThickness: Formula<'f' | 'kappa'> = formula({
+export const chipThickness: Formula<{ f: 'mm/rev'; kappa: 'deg' }, 'mm'> = formula({
   symbol: 'h',
   meaning: 'chip thickness',
   unit: 'mm',
@@ -35,7 +35,7 @@ export const chipThickness: Formula<'f' | 'kappa'> = formula({
   value: ({ f, kappa }) => f * Math.sin((kappa * Math.PI) / 180),
 })
 
-export const chipWidth: Formula<'ap' | 'kappa'> = formula({
+export const chipWidth: Formula<{ ap: 'mm'; kappa: 'deg' }, 'mm'> = formula({
   symbol: 'b',
   meaning: 'chip width',
   unit: 'mm',
@@ -46,7 +46,7 @@ export const chipWidth: Formula<'ap' | 'kappa'> = formula({
   value: ({ ap, kappa }) => ap / Math.sin((kappa * Math.PI) / 180),
 })
 
-export const specificCuttingForce: Formula<'kc11' | 'mc' | 'h' | 'K'> = formula({
+export const specificCuttingForce: Formula<{ kc11: 'N/mm²'; mc: ''; h: 'mm'; K: '' }, 'N/mm²'> = formula({
   symbol: 'kc',
   meaning: 'specific cutting force',
   unit: 'N/mm²',
@@ -62,7 +62,7 @@ export const specificCuttingForce: Formula<'kc11' | 'mc' | 'h' | 'K'> = formula(
   value: ({ kc11, mc, h, K }) => kc11 * h ** -mc * K,
 })
 
-export const cuttingForce: Formula<'kc' | 'b' | 'h'> = formula({
+export const cuttingForce: Formula<{ kc: 'N/mm²'; b: 'mm'; h: 'mm' }, 'N'> = formula({
   symbol: 'Fc',
   meaning: 'cutting force',
   unit: 'N',
@@ -77,7 +77,7 @@ export const cuttingForce: Formula<'kc' | 'b' | 'h'> = formula({
   value: ({ kc, b, h }) => kc * b * h,
 })
 
-export const cuttingPower: Formula<'Fc' | 'vc'> = formula({
+export const cuttingPower: Formula<{ Fc: 'N'; vc: 'm/min' }, 'kW'> = formula({
   symbol: 'Pc',
   meaning: 'power at the cut',
   unit: 'kW',

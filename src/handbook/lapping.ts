@@ -20,7 +20,7 @@ export const LAPPING = {
   source: 'common practice, no source',
 } as const
 
-export const lappingTime: Formula<'z' | 'rate'> = formula({
+export const lappingTime: Formula<{ z: 'mm'; rate: 'µm/min' }, 'min'> = formula({
   symbol: 't',
   meaning: 'lapping time',
   unit: 'min',

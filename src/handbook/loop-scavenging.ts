@@ -1,11 +1,16 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Where the streams of a mirrored pair go in plan. Azimuths from the exhaust, headings from straight at the axis. */
-const r: Input = { meaning: 'radius of the bore', unit: 'mm', over: 0 }
-const phi: Input = { meaning: 'azimuth of the port from the exhaust', unit: 'deg', over: 0, under: 180 }
-const psi: Input = { meaning: 'heading, turned back from straight at the axis', unit: 'deg', over: -90, under: 90 }
+const r: Input<'mm'> = { meaning: 'radius of the bore', unit: 'mm', over: 0 }
+const phi: Input<'deg'> = { meaning: 'azimuth of the port from the exhaust', unit: 'deg', over: 0, under: 180 }
+const psi: Input<'deg'> = {
+  meaning: 'heading, turned back from straight at the axis',
+  unit: 'deg',
+  over: -90,
+  under: 90,
+}
 
-export const meetingBehindAxis: Formula<'r' | 'phi' | 'psi'> = formula({
+export const meetingBehindAxis: Formula<{ r: 'mm'; phi: 'deg'; psi: 'deg' }, 'mm'> = formula({
   symbol: 'X_back',
   meaning: 'where the streams of the pair meet, behind the axis',
   unit: 'mm',
@@ -16,7 +21,7 @@ export const meetingBehindAxis: Formula<'r' | 'phi' | 'psi'> = formula({
   value: ({ r, phi, psi }) => (r * Math.sin((psi * Math.PI) / 180)) / Math.sin(((phi - psi) * Math.PI) / 180),
 })
 
-export const meetingFraction: Formula<'r' | 'X_back'> = formula({
+export const meetingFraction: Formula<{ r: 'mm'; X_back: 'mm' }, ''> = formula({
   symbol: 'f',
   meaning: 'meeting point as a share of the bore, from the exhaust side',
   unit: '',
@@ -27,7 +32,7 @@ export const meetingFraction: Formula<'r' | 'X_back'> = formula({
   value: ({ r, X_back }) => (r + X_back) / (2 * r),
 })
 
-export const exitAzimuth: Formula<'phi' | 'psi'> = formula({
+export const exitAzimuth: Formula<{ phi: 'deg'; psi: 'deg' }, 'deg'> = formula({
   symbol: 'phi_exit',
   meaning: 'azimuth at which a stream that meets nothing reaches the wall',
   unit: 'deg',

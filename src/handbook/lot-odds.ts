@@ -1,12 +1,18 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
-const pieces = (meaning: string, from: number): Input => ({ meaning, unit: 'pieces', from, upTo: 1000, whole: true })
+const pieces = (meaning: string, from: number): Input<'pieces'> => ({
+  meaning,
+  unit: 'pieces',
+  from,
+  upTo: 1000,
+  whole: true,
+})
 
 /**
  * The hypergeometric sum: exact for a lot that is finite, as every lot of a small works is. The binomial distribution,
  * right for a long series, is too kind to a small lot's sample.
  */
-export const chanceOfAcceptance: Formula<'N' | 'D' | 'n' | 'Ac'> = formula({
+export const chanceOfAcceptance: Formula<{ N: 'pieces'; D: 'pieces'; n: 'pieces'; Ac: 'pieces' }, ''> = formula({
   symbol: 'P_a',
   meaning: 'chance that the sample passes the lot',
   unit: '',
@@ -37,7 +43,7 @@ function logChoose(from: number, choose: number): number {
   return sum
 }
 
-export const rejectableCount: Formula<'q' | 'N'> = formula({
+export const rejectableCount: Formula<{ q: ''; N: 'pieces' }, 'pieces'> = formula({
   symbol: 'D',
   meaning: 'nonconforming pieces in a lot that should not pass',
   unit: 'pieces',

@@ -5,14 +5,14 @@ import { type Formula, formula, type Input } from '../formula.ts'
  * setting error of the present step. On diameter for surfaces of revolution. Micrometres, as in the handbooks.
  */
 const SOURCE = 'memory: V. M. Kovan; Kosilova & Meshcheryakov, vol. 1'
-const micrometres = (meaning: string): Input => ({ meaning, unit: 'µm', from: 0, upTo: 10_000 })
+const micrometres = (meaning: string): Input<'µm'> => ({ meaning, unit: 'µm', from: 0, upTo: 10_000 })
 const Rz = micrometres('roughness height left by the step before')
 const T = micrometres('damaged layer left by the step before')
 const rho = micrometres('spatial deviation left by the step before: bow, offset of axes, distortion')
 const epsilon = micrometres('setting error of the present step')
 
 /** After hardening T is dropped, and is the compound layer to be removed for a nitrided part; dropped too for cast iron. */
-export const allowanceOfRevolution: Formula<'Rz' | 'T' | 'rho' | 'epsilon'> = formula({
+export const allowanceOfRevolution: Formula<{ Rz: 'µm'; T: 'µm'; rho: 'µm'; epsilon: 'µm' }, 'µm'> = formula({
   symbol: '2Z_min',
   meaning: 'least allowance on diameter of a surface of revolution',
   unit: 'µm',
@@ -24,7 +24,7 @@ export const allowanceOfRevolution: Formula<'Rz' | 'T' | 'rho' | 'epsilon'> = fo
 })
 
 /** Of two independent causes. */
-export const spatialDeviation: Formula<'rho_1' | 'rho_2'> = formula({
+export const spatialDeviation: Formula<{ rho_1: 'µm'; rho_2: 'µm' }, 'µm'> = formula({
   symbol: 'rho',
   meaning: 'spatial deviation from two causes',
   unit: 'µm',

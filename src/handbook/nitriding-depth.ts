@@ -12,16 +12,16 @@ export const REFERENCE_TEMPERATURE = 520
 
 const SQUARE_ROOT_LAW =
   'depth proportional to the root of time: case-hardening introduction text; range memory: diffusion theory'
-const T: Input = { meaning: 'nitriding temperature', unit: '°C', from: 400, upTo: 650 }
-const K: Input = { meaning: 'depth constant at that temperature', unit: 'mm/h^0.5', over: 0, upTo: 0.3 }
-const Q: Input = {
+const T: Input<'°C'> = { meaning: 'nitriding temperature', unit: '°C', from: 400, upTo: 650 }
+const K: Input<'mm/h^0.5'> = { meaning: 'depth constant at that temperature', unit: 'mm/h^0.5', over: 0, upTo: 0.3 }
+const Q: Input<'J/mol'> = {
   meaning: 'activation energy of nitrogen diffusion in ferrite',
   unit: 'J/mol',
   over: 0,
   upTo: 200_000,
 }
 
-export const depthConstant: Formula<'K_ref' | 'T' | 'T_ref' | 'Q'> = formula({
+export const depthConstant: Formula<{ K_ref: 'mm/h^0.5'; T: '°C'; T_ref: '°C'; Q: 'J/mol' }, 'mm/h^0.5'> = formula({
   symbol: 'K',
   meaning: 'depth constant at the nitriding temperature',
   unit: 'mm/h^0.5',
@@ -39,7 +39,7 @@ export const depthConstant: Formula<'K_ref' | 'T' | 'T_ref' | 'Q'> = formula({
     K_ref * Math.exp((-Q / (2 * 8.314463)) * (1 / (T + 273.15) - 1 / (T_ref + 273.15))),
 })
 
-export const nitridingTime: Formula<'N' | 'K'> = formula({
+export const nitridingTime: Formula<{ N: 'mm'; K: 'mm/h^0.5' }, 'h'> = formula({
   symbol: 't',
   meaning: 'time at temperature for a nitriding hardness depth',
   unit: 'h',

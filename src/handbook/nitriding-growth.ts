@@ -15,9 +15,9 @@ export const GROWTH_COEFFICIENTS = {
 export const CASE_STRESS = 300
 export const STEEL = { modulus: 206_000, poisson: 0.3 } as const
 
-const millimetres = (meaning: string, upTo: number): Input => ({ meaning, unit: 'mm', from: 0, upTo })
+const millimetres = (meaning: string, upTo: number): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo })
 
-export const growthPerSide: Formula<'k_d' | 'N' | 'k_c' | 'C'> = formula({
+export const growthPerSide: Formula<{ k_d: ''; N: 'mm'; k_c: ''; C: 'mm' }, 'mm'> = formula({
   symbol: 'g',
   meaning: 'growth per side in nitriding',
   unit: 'mm',
@@ -34,7 +34,7 @@ export const growthPerSide: Formula<'k_d' | 'N' | 'k_c' | 'C'> = formula({
   value: ({ k_d, N, k_c, C }) => k_d * N + k_c * C,
 })
 
-export const coreStress: Formula<'sigma' | 'h_1' | 'h_2' | 't'> = formula({
+export const coreStress: Formula<{ sigma: 'MPa'; h_1: 'mm'; h_2: 'mm'; t: 'mm' }, 'MPa'> = formula({
   symbol: 'sigma_c',
   meaning: 'tension in the core that balances the case',
   unit: 'MPa',
@@ -50,7 +50,7 @@ export const coreStress: Formula<'sigma' | 'h_1' | 'h_2' | 't'> = formula({
   value: ({ sigma, h_1, h_2, t }) => (sigma * (h_1 + h_2)) / (t - h_1 - h_2),
 })
 
-export const coreStretch: Formula<'nu' | 'sigma_c' | 'E'> = formula({
+export const coreStretch: Formula<{ nu: ''; sigma_c: 'MPa'; E: 'MPa' }, ''> = formula({
   symbol: 'epsilon',
   meaning: 'stretch of a thin wall by its case',
   unit: '',
@@ -66,7 +66,7 @@ export const coreStretch: Formula<'nu' | 'sigma_c' | 'E'> = formula({
 })
 
 /** The whole ring grows: a bore gets larger too. */
-export const diameterStretch: Formula<'epsilon' | 'D'> = formula({
+export const diameterStretch: Formula<{ epsilon: ''; D: 'mm' }, 'mm'> = formula({
   symbol: 'dD',
   meaning: 'change of a diameter as the wall stretches',
   unit: 'mm',

@@ -65,13 +65,13 @@ export const PLATINGS: readonly Plating[] = [
 
 export const platingOf = (coating: string): Plating | undefined => PLATINGS.find(row => row.coating === coating)
 
-const diameter = (meaning: string): Input => ({ meaning, unit: 'mm', over: 0, upTo: 1000 })
-const t: Input = { meaning: 'coating left per side', unit: 'mm', over: 0, upTo: 1 }
-const s: Input = { meaning: 'coating honed off per side', unit: 'mm', from: 0, upTo: 0.5 }
+const diameter = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', over: 0, upTo: 1000 })
+const t: Input<'mm'> = { meaning: 'coating left per side', unit: 'mm', over: 0, upTo: 1 }
+const s: Input<'mm'> = { meaning: 'coating honed off per side', unit: 'mm', from: 0, upTo: 0.5 }
 const SIZES = 'derived: geometry'
 
 /** It needs the form of the finished bore: plating copies what it finds. */
-export const boreBeforePlating: Formula<'d' | 't'> = formula({
+export const boreBeforePlating: Formula<{ d: 'mm'; t: 'mm' }, 'mm'> = formula({
   symbol: 'd_pre',
   meaning: 'bore before plating',
   unit: 'mm',
@@ -82,7 +82,7 @@ export const boreBeforePlating: Formula<'d' | 't'> = formula({
   value: ({ d, t }) => d + 2 * t,
 })
 
-export const boreAsPlated: Formula<'d_pre' | 't' | 's'> = formula({
+export const boreAsPlated: Formula<{ d_pre: 'mm'; t: 'mm'; s: 'mm' }, 'mm'> = formula({
   symbol: 'd_plated',
   meaning: 'bore as plated',
   unit: 'mm',
@@ -93,12 +93,12 @@ export const boreAsPlated: Formula<'d_pre' | 't' | 's'> = formula({
   value: ({ d_pre, t, s }) => d_pre - 2 * (t + s),
 })
 
-const width = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 10 })
+const width = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 10 })
 const u = width('how much thinner or thicker the layer is at its worst place')
 const f = width('form error of the bore under the layer, radial')
 const LAYER = 'derived: the layer lies between the bore before plating and the bore that is measured'
 
-export const layerLeast: Formula<'d_pre' | 'd' | 'u' | 'f'> = formula({
+export const layerLeast: Formula<{ d_pre: 'mm'; d: 'mm'; u: 'mm'; f: 'mm' }, 'mm'> = formula({
   symbol: 't_least',
   meaning: 'least coating per side, at the worst place',
   unit: 'mm',
@@ -114,7 +114,7 @@ export const layerLeast: Formula<'d_pre' | 'd' | 'u' | 'f'> = formula({
   value: ({ d_pre, d, u, f }) => (d_pre - d) / 2 - u - f,
 })
 
-export const layerMost: Formula<'d_pre' | 'd' | 'u' | 'f'> = formula({
+export const layerMost: Formula<{ d_pre: 'mm'; d: 'mm'; u: 'mm'; f: 'mm' }, 'mm'> = formula({
   symbol: 't_most',
   meaning: 'most coating per side, at the worst place',
   unit: 'mm',
@@ -130,7 +130,7 @@ export const layerMost: Formula<'d_pre' | 'd' | 'u' | 'f'> = formula({
   value: ({ d_pre, d, u, f }) => (d_pre - d) / 2 + u + f,
 })
 
-export const thicknessToAim: Formula<'t_asked' | 'T_pre' | 'T_end' | 'u' | 'f'> = formula({
+export const thicknessToAim: Formula<{ t_asked: 'mm'; T_pre: 'mm'; T_end: 'mm'; u: 'mm'; f: 'mm' }, 'mm'> = formula({
   symbol: 't',
   meaning: 'coating per side to aim at, so that the least asked is left everywhere',
   unit: 'mm',
@@ -147,7 +147,7 @@ export const thicknessToAim: Formula<'t_asked' | 'T_pre' | 'T_end' | 'u' | 'f'> 
   value: ({ t_asked, T_pre, T_end, u, f }) => t_asked + (T_pre + T_end) / 4 + u + f,
 })
 
-export const depositionTime: Formula<'t' | 's' | 'v'> = formula({
+export const depositionTime: Formula<{ t: 'mm'; s: 'mm'; v: 'µm/h' }, 'h'> = formula({
   symbol: 'h',
   meaning: 'time in the plating bath',
   unit: 'h',

@@ -1,11 +1,11 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Time-area of ports and the volumes it is measured by. */
-const B: Input = { meaning: 'bore', unit: 'mm', over: 0 }
-const S: Input = { meaning: 'stroke', unit: 'mm', over: 0 }
-const N: Input = { meaning: 'crank speed', unit: 'rpm', over: 0 }
+const B: Input<'mm'> = { meaning: 'bore', unit: 'mm', over: 0 }
+const S: Input<'mm'> = { meaning: 'stroke', unit: 'mm', over: 0 }
+const N: Input<'rpm'> = { meaning: 'crank speed', unit: 'rpm', over: 0 }
 
-export const blowdownTimeAt: Formula<'dtheta' | 'N'> = formula({
+export const blowdownTimeAt: Formula<{ dtheta: 'deg'; N: 'rpm' }, 'ms'> = formula({
   symbol: 't_bd',
   meaning: 'time of the blowdown',
   unit: 'ms',
@@ -16,7 +16,7 @@ export const blowdownTimeAt: Formula<'dtheta' | 'N'> = formula({
   value: ({ dtheta, N }) => (1000 * dtheta) / (6 * N),
 })
 
-export const meanPistonSpeed: Formula<'S' | 'N'> = formula({
+export const meanPistonSpeed: Formula<{ S: 'mm'; N: 'rpm' }, 'm/s'> = formula({
   symbol: 'c_m',
   meaning: 'mean piston speed',
   unit: 'm/s',
@@ -27,7 +27,7 @@ export const meanPistonSpeed: Formula<'S' | 'N'> = formula({
   value: ({ S, N }) => (2 * S * N) / 60_000,
 })
 
-export const sweptVolume: Formula<'B' | 'S'> = formula({
+export const sweptVolume: Formula<{ B: 'mm'; S: 'mm' }, 'mm³'> = formula({
   symbol: 'V_s',
   meaning: 'swept volume',
   unit: 'mm³',
@@ -39,7 +39,7 @@ export const sweptVolume: Formula<'B' | 'S'> = formula({
 })
 
 /** The part of the stroke above the exhaust's top edge, which is what is left to compress. */
-export const trappedVolume: Formula<'B' | 'x_E'> = formula({
+export const trappedVolume: Formula<{ B: 'mm'; x_E: 'mm' }, 'mm³'> = formula({
   symbol: 'V_ts',
   meaning: 'swept volume trapped above the exhaust port',
   unit: 'mm³',
@@ -50,10 +50,10 @@ export const trappedVolume: Formula<'B' | 'x_E'> = formula({
   value: ({ B, x_E }) => (Math.PI / 4) * B ** 2 * x_E,
 })
 
-const V_c: Input = { meaning: 'volume above the crown at top dead centre', unit: 'mm³', over: 0 }
+const V_c: Input<'mm³'> = { meaning: 'volume above the crown at top dead centre', unit: 'mm³', over: 0 }
 
 /** Counted from exhaust closing, which is when compression begins. */
-export const trappedRatio: Formula<'V_ts' | 'V_c'> = formula({
+export const trappedRatio: Formula<{ V_ts: 'mm³'; V_c: 'mm³' }, ''> = formula({
   symbol: 'CR_t',
   meaning: 'trapped compression ratio',
   unit: '',
@@ -64,7 +64,7 @@ export const trappedRatio: Formula<'V_ts' | 'V_c'> = formula({
   value: ({ V_ts, V_c }) => (V_ts + V_c) / V_c,
 })
 
-export const geometricRatio: Formula<'V_s' | 'V_c'> = formula({
+export const geometricRatio: Formula<{ V_s: 'mm³'; V_c: 'mm³' }, ''> = formula({
   symbol: 'CR_g',
   meaning: 'geometric compression ratio',
   unit: '',
@@ -76,7 +76,7 @@ export const geometricRatio: Formula<'V_s' | 'V_c'> = formula({
 })
 
 /** By the rule of thumb that the published targets go with: one area for the whole time that the port is open. */
-export const meanAreaTimeArea: Formula<'A' | 'dtheta' | 'N' | 'V_s'> = formula({
+export const meanAreaTimeArea: Formula<{ A: 'mm²'; dtheta: 'deg'; N: 'rpm'; V_s: 'mm³' }, 's/m'> = formula({
   symbol: 'STA_m',
   meaning: 'specific time-area by the mean area',
   unit: 's/m',
@@ -92,7 +92,7 @@ export const meanAreaTimeArea: Formula<'A' | 'dtheta' | 'N' | 'V_s'> = formula({
   value: ({ A, dtheta, N, V_s }) => (1000 * A * dtheta) / (6 * N * V_s),
 })
 
-export const specificTimeArea: Formula<'AA' | 'N' | 'V_s'> = formula({
+export const specificTimeArea: Formula<{ AA: 'mm²·deg'; N: 'rpm'; V_s: 'mm³' }, 's/m'> = formula({
   symbol: 'STA',
   meaning: 'specific time-area',
   unit: 's/m',

@@ -1,12 +1,12 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Windows in a round wall: widths on the bore, and what a slanted cut does between one cylinder and another. */
-const r: Input = { meaning: 'radius of the finished bore', unit: 'mm', over: 0 }
-const beta: Input = { meaning: 'rise of the stream toward the head', unit: 'deg', over: -90, under: 90 }
-const l: Input = { meaning: "distance of the point from the liner's axis, across the stream", unit: 'mm' }
-const h: Input = { meaning: 'depth of the point on the finished bore', unit: 'mm' }
+const r: Input<'mm'> = { meaning: 'radius of the finished bore', unit: 'mm', over: 0 }
+const beta: Input<'deg'> = { meaning: 'rise of the stream toward the head', unit: 'deg', over: -90, under: 90 }
+const l: Input<'mm'> = { meaning: "distance of the point from the liner's axis, across the stream", unit: 'mm' }
+const h: Input<'mm'> = { meaning: 'depth of the point on the finished bore', unit: 'mm' }
 
-export const spannedAngle: Formula<'c' | 'r'> = formula({
+export const spannedAngle: Formula<{ c: 'mm'; r: 'mm' }, 'deg'> = formula({
   symbol: 'w',
   meaning: 'angle that the port spans on the finished bore',
   unit: 'deg',
@@ -17,7 +17,7 @@ export const spannedAngle: Formula<'c' | 'r'> = formula({
   value: ({ c, r }) => (2 * Math.asin(c / (2 * r)) * 180) / Math.PI,
 })
 
-export const chordOf: Formula<'w' | 'r'> = formula({
+export const chordOf: Formula<{ w: 'deg'; r: 'mm' }, 'mm'> = formula({
   symbol: 'c',
   meaning: 'chord, side edge to side edge',
   unit: 'mm',
@@ -32,7 +32,7 @@ export const chordOf: Formula<'w' | 'r'> = formula({
  * A cut that slants stands at another height on every cylinder. Rising ports move down, and open later, when the bore is
  * enlarged after the ports were cut.
  */
-export const depthOnCylinder: Formula<'h' | 'beta' | 'q' | 'r' | 'l' | 'g'> = formula({
+export const depthOnCylinder: Formula<{ h: 'mm'; beta: 'deg'; q: 'mm'; r: 'mm'; l: 'mm'; g: 'mm' }, 'mm'> = formula({
   symbol: 'h_q',
   meaning: 'depth of the edge on the bore as cut, below the top face as it then stands',
   unit: 'mm',
@@ -51,7 +51,7 @@ export const depthOnCylinder: Formula<'h' | 'beta' | 'q' | 'r' | 'l' | 'g'> = fo
     h + Math.tan((beta * Math.PI) / 180) * (Math.sqrt(q ** 2 - l ** 2) - Math.sqrt(r ** 2 - l ** 2)) + g,
 })
 
-export const anglePerTenth: Formula<'dx_dtheta'> = formula({
+export const anglePerTenth: Formula<{ dx_dtheta: 'mm/deg' }, 'deg'> = formula({
   symbol: 'dtheta_tenth',
   meaning: 'crank degrees that the opening moves for 0.1 mm of the top edge',
   unit: 'deg',
@@ -62,7 +62,7 @@ export const anglePerTenth: Formula<'dx_dtheta'> = formula({
   value: ({ dx_dtheta }) => 0.1 / dx_dtheta,
 })
 
-export const ignoredShiftAngle: Formula<'dh' | 'dx_dtheta'> = formula({
+export const ignoredShiftAngle: Formula<{ dh: 'mm'; dx_dtheta: 'mm/deg' }, 'deg'> = formula({
   symbol: 'dtheta',
   meaning: 'crank degrees that the port would open late if it were cut to the finished depth',
   unit: 'deg',
@@ -77,7 +77,7 @@ export const ignoredShiftAngle: Formula<'dh' | 'dx_dtheta'> = formula({
 })
 
 /** The rule of practice keeps the cutter off dwelling in a corner of its own radius. */
-export const largestCutterForCorner: Formula<'R'> = formula({
+export const largestCutterForCorner: Formula<{ R: 'mm' }, 'mm'> = formula({
   symbol: 'D',
   meaning: 'largest cutter for the tightest corner in its plane',
   unit: 'mm',
@@ -88,7 +88,7 @@ export const largestCutterForCorner: Formula<'R'> = formula({
   value: ({ R }) => 1.6 * R,
 })
 
-export const finishingPath: Formula<'P' | 'D'> = formula({
+export const finishingPath: Formula<{ P: 'mm'; D: 'mm' }, 'mm'> = formula({
   symbol: 'l_path',
   meaning: "length of the finishing path of the cutter's centre",
   unit: 'mm',

@@ -1,3 +1,4 @@
+import type { Millimetre } from '../units.ts'
 import { type NominalRange, rowFor } from './nominal-range.ts'
 
 type Range = NominalRange & { readonly least: number; readonly most: number }
@@ -27,7 +28,7 @@ export const DELIVERED_HARDNESS: Readonly<
 /** In HV, by HV = HB / 0.95 (memory: ISO 18265, unalloyed and low-alloy steel). Nothing where no range is at hand. */
 export function deliveredHardness(
   grade: string,
-  diameter: number,
+  diameter: Millimetre,
 ): { readonly least: number; readonly most: number } | undefined {
   const row = rowFor(DELIVERED_HARDNESS[grade]?.rows ?? [], diameter)
   return row && { least: row.least / 0.95, most: row.most / 0.95 }

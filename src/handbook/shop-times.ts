@@ -1,3 +1,4 @@
+import type { MetrePerMinute } from '../units.ts'
 import type { CuttingFamily } from './cutting-grades.ts'
 
 /**
@@ -26,7 +27,7 @@ export const SHOP_TIMES = {
 } as const
 
 /** Bandsaw, cm² of section a minute, and its band speed, m/min. Source: common practice, no source. */
-export const SAWING: Readonly<Record<CuttingFamily, { readonly rate: number; readonly speed: number }>> = {
+export const SAWING: Readonly<Record<CuttingFamily, { readonly rate: number; readonly speed: MetrePerMinute }>> = {
   'low-alloy steel': { rate: 20, speed: 45 },
   'aluminium-alloyed nitriding steel': { rate: 18, speed: 40 },
   'case-hardening steel': { rate: 25, speed: 55 },

@@ -6,13 +6,16 @@ import { type Formula, formula, type Input } from '../formula.ts'
  *
  * Domain: the rod must pass a quarter turn, L > R + |e|. `linkageLocks` asks before any of the formulas below is used.
  */
-const R: Input = { meaning: 'throw of the crank', unit: 'mm', over: 0 }
-const L: Input = { meaning: 'connecting rod, centre to centre', unit: 'mm', over: 0 }
-const e: Input = { meaning: "offset of the pin's path, positive toward the crankpin on the downstroke", unit: 'mm' }
-const S: Input = { meaning: 'stroke', unit: 'mm', over: 0 }
-const x: Input = { meaning: 'travel of the piston below top dead centre', unit: 'mm', from: 0 }
-const theta: Input = { meaning: 'crank angle after top dead centre', unit: 'deg' }
-const theta_T: Input = { meaning: 'crank angle of top dead centre from the cylinder line', unit: 'deg' }
+const R: Input<'mm'> = { meaning: 'throw of the crank', unit: 'mm', over: 0 }
+const L: Input<'mm'> = { meaning: 'connecting rod, centre to centre', unit: 'mm', over: 0 }
+const e: Input<'mm'> = {
+  meaning: "offset of the pin's path, positive toward the crankpin on the downstroke",
+  unit: 'mm',
+}
+const S: Input<'mm'> = { meaning: 'stroke', unit: 'mm', over: 0 }
+const x: Input<'mm'> = { meaning: 'travel of the piston below top dead centre', unit: 'mm', from: 0 }
+const theta: Input<'deg'> = { meaning: 'crank angle after top dead centre', unit: 'deg' }
+const theta_T: Input<'deg'> = { meaning: 'crank angle of top dead centre from the cylinder line', unit: 'deg' }
 
 const LAW_OF_COSINES = 'derived: geometry, law of cosines on crank, rod and line of stroke'
 
@@ -22,7 +25,7 @@ export const linkageLocks = (throwOfCrank: number, rod: number, offset: number):
 
 const clampedAcos = (cosine: number): number => Math.acos(Math.min(1, Math.max(-1, cosine)))
 
-export const crankThrow: Formula<'S' | 'L' | 'e'> = formula({
+export const crankThrow: Formula<{ S: 'mm'; L: 'mm'; e: 'mm' }, 'mm'> = formula({
   symbol: 'R',
   meaning: 'throw of the crank that gives the stroke',
   unit: 'mm',
@@ -33,7 +36,7 @@ export const crankThrow: Formula<'S' | 'L' | 'e'> = formula({
   value: ({ S, L, e }) => (S / 2) * Math.sqrt(1 - e ** 2 / (L ** 2 - S ** 2 / 4)),
 })
 
-export const topDeadCentre: Formula<'R' | 'L' | 'e'> = formula({
+export const topDeadCentre: Formula<{ R: 'mm'; L: 'mm'; e: 'mm' }, 'deg'> = formula({
   symbol: 'theta_T',
   meaning: 'crank angle of top dead centre from the cylinder line',
   unit: 'deg',
@@ -44,7 +47,7 @@ export const topDeadCentre: Formula<'R' | 'L' | 'e'> = formula({
   value: ({ R, L, e }) => (Math.asin(e / (L + R)) * 180) / Math.PI,
 })
 
-export const bottomDeadCentre: Formula<'R' | 'L' | 'e'> = formula({
+export const bottomDeadCentre: Formula<{ R: 'mm'; L: 'mm'; e: 'mm' }, 'deg'> = formula({
   symbol: 'theta_B',
   meaning: 'crank angle of bottom dead centre from the cylinder line',
   unit: 'deg',
@@ -55,7 +58,7 @@ export const bottomDeadCentre: Formula<'R' | 'L' | 'e'> = formula({
   value: ({ R, L, e }) => 180 + (Math.asin(e / (L - R)) * 180) / Math.PI,
 })
 
-export const pistonTravel: Formula<'R' | 'L' | 'e' | 'theta' | 'theta_T'> = formula({
+export const pistonTravel: Formula<{ R: 'mm'; L: 'mm'; e: 'mm'; theta: 'deg'; theta_T: 'deg' }, 'mm'> = formula({
   symbol: 'x',
   meaning: 'travel of the piston below top dead centre',
   unit: 'mm',
@@ -71,7 +74,7 @@ export const pistonTravel: Formula<'R' | 'L' | 'e' | 'theta' | 'theta_T'> = form
 })
 
 /** Half the turn for which an edge is covered: the opening and the closing lie either side of it. */
-export const coveredHalfTurn: Formula<'R' | 'L' | 'e' | 'x'> = formula({
+export const coveredHalfTurn: Formula<{ R: 'mm'; L: 'mm'; e: 'mm'; x: 'mm' }, 'deg'> = formula({
   symbol: 'a',
   meaning: 'half the turn for which the edge is covered',
   unit: 'deg',
@@ -87,7 +90,7 @@ export const coveredHalfTurn: Formula<'R' | 'L' | 'e' | 'x'> = formula({
 })
 
 /** How far the middle of the covered turn lies after top dead centre: nothing without an offset. */
-export const coveredTurnShift: Formula<'R' | 'L' | 'e' | 'x' | 'theta_T'> = formula({
+export const coveredTurnShift: Formula<{ R: 'mm'; L: 'mm'; e: 'mm'; x: 'mm'; theta_T: 'deg' }, 'deg'> = formula({
   symbol: 'g',
   meaning: 'how far the middle of the covered turn lies after top dead centre',
   unit: 'deg',
@@ -98,7 +101,7 @@ export const coveredTurnShift: Formula<'R' | 'L' | 'e' | 'x' | 'theta_T'> = form
   value: ({ R, L, e, x, theta_T }) => (Math.atan(e / (Math.sqrt((L + R) ** 2 - e ** 2) - x)) * 180) / Math.PI - theta_T,
 })
 
-export const openingAngle: Formula<'a' | 'g'> = formula({
+export const openingAngle: Formula<{ a: 'deg'; g: 'deg' }, 'deg'> = formula({
   symbol: 'theta_open',
   meaning: 'opening, after top dead centre',
   unit: 'deg',
@@ -112,7 +115,7 @@ export const openingAngle: Formula<'a' | 'g'> = formula({
   value: ({ a, g }) => a + g,
 })
 
-export const closingAngle: Formula<'a' | 'g'> = formula({
+export const closingAngle: Formula<{ a: 'deg'; g: 'deg' }, 'deg'> = formula({
   symbol: 'theta_close',
   meaning: 'closing, after top dead centre and round',
   unit: 'deg',
@@ -123,7 +126,7 @@ export const closingAngle: Formula<'a' | 'g'> = formula({
   value: ({ a, g }) => 360 - a + g,
 })
 
-export const travelPerDegree: Formula<'R' | 'L' | 'e' | 'theta' | 'theta_T'> = formula({
+export const travelPerDegree: Formula<{ R: 'mm'; L: 'mm'; e: 'mm'; theta: 'deg'; theta_T: 'deg' }, 'mm/deg'> = formula({
   symbol: 'dx_dtheta',
   meaning: 'travel of the piston for each crank degree',
   unit: 'mm/deg',
@@ -139,7 +142,7 @@ export const travelPerDegree: Formula<'R' | 'L' | 'e' | 'theta' | 'theta_T'> = f
   },
 })
 
-export const edgeDepth: Formula<'h_0' | 'x'> = formula({
+export const edgeDepth: Formula<{ h_0: 'mm'; x: 'mm' }, 'mm'> = formula({
   symbol: 'h',
   meaning: 'depth of the port edge below the top face',
   unit: 'mm',

@@ -1,4 +1,4 @@
-import type { Micrometre, Millimetre } from '../units.ts'
+import { type Micrometre, type Millimetre, millimetres } from '../units.ts'
 import { rowFor } from './nominal-range.ts'
 
 /**
@@ -182,5 +182,5 @@ export function standardTolerance(nominal: Millimetre, grade: number): Millimetr
   if (cell === undefined) {
     throw new RangeError(`IT2 to IT12 over 0 up to 250 mm only, got IT${grade} at ${nominal} mm`)
   }
-  return cell / 1000
+  return millimetres(cell)
 }

@@ -1,6 +1,6 @@
 import { type Formula, formula } from '../formula.ts'
 
-export const yieldAfter: Formula<'Y' | 'y'> = formula({
+export const yieldAfter: Formula<{ Y: ''; y: '' }, ''> = formula({
   symbol: 'Y',
   meaning: 'yield of the route, up to and with this operation',
   unit: '',
@@ -18,7 +18,7 @@ export const yieldAfter: Formula<'Y' | 'y'> = formula({
  * The binomial sum, counted by the pieces lost. A furnace load that goes wrong takes all its pieces with it: the formula
  * knows nothing of that.
  */
-export const chanceOfEnough: Formula<'Q' | 's' | 'Y'> = formula({
+export const chanceOfEnough: Formula<{ Q: 'pieces'; s: 'pieces'; Y: '' }, ''> = formula({
   symbol: 'P',
   meaning: 'chance that no more than the spare pieces are lost',
   unit: '',

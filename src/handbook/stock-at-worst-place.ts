@@ -4,15 +4,15 @@ import { type Formula, formula, type Input } from '../formula.ts'
  * What a finishing cut takes at the worst place of a surface, and what it must take: eccentricity, form and the layer that
  * has to go. Per side.
  */
-const diameter = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
-const small = (meaning: string): Input => ({ meaning, unit: 'mm', from: -1000, upTo: 1000 })
-const error = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
+const diameter = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
+const small = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: -1000, upTo: 1000 })
+const error = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
 
 const e = error('eccentricity of the surface to the axis it is cut about, radial')
 const f = error('form error, radial')
 const r = error('what must go for the surface to clean up, per side')
 
-export const formError: Formula<'o' | 'b'> = formula({
+export const formError: Formula<{ o: 'mm'; b: 'mm' }, 'mm'> = formula({
   symbol: 'f',
   meaning: 'form error, radial: out of round and bow',
   unit: 'mm',
@@ -24,7 +24,7 @@ export const formError: Formula<'o' | 'b'> = formula({
 })
 
 /** A bow tilts the end faces: the slope at the end of a flat arc is four times its rise over its length. */
-export const faceTilt: Formula<'b' | 'D' | 'L'> = formula({
+export const faceTilt: Formula<{ b: 'mm'; D: 'mm'; L: 'mm' }, 'mm'> = formula({
   symbol: 'f',
   meaning: 'how far the bow tilts an end face at its rim',
   unit: 'mm',
@@ -39,7 +39,7 @@ export const faceTilt: Formula<'b' | 'D' | 'L'> = formula({
   value: ({ b, D, L }) => (2 * b * D) / L,
 })
 
-export const sumOfEccentricities: Formula<'e_1' | 'e_2'> = formula({
+export const sumOfEccentricities: Formula<{ e_1: 'mm'; e_2: 'mm' }, 'mm'> = formula({
   symbol: 'e',
   meaning: 'eccentricity of the surface to the axis it is cut about, radial',
   unit: 'mm',
@@ -53,7 +53,7 @@ export const sumOfEccentricities: Formula<'e_1' | 'e_2'> = formula({
   value: ({ e_1, e_2 }) => e_1 + e_2,
 })
 
-export const layerToRemove: Formula<'Rz' | 'T'> = formula({
+export const layerToRemove: Formula<{ Rz: 'µm'; T: 'µm' }, 'mm'> = formula({
   symbol: 'r',
   meaning: 'roughness and damaged layer to cut through, per side',
   unit: 'mm',
@@ -68,7 +68,7 @@ export const layerToRemove: Formula<'Rz' | 'T'> = formula({
 })
 
 /** Through the roughness that the compound layer has grown on; where that is fine, still a little beyond the layer. */
-export const hardenedLayerToRemove: Formula<'Rz' | 'C' | 'm'> = formula({
+export const hardenedLayerToRemove: Formula<{ Rz: 'µm'; C: 'mm'; m: 'mm' }, 'mm'> = formula({
   symbol: 'r',
   meaning: 'compound layer and the roughness of the soft cut under it, per side',
   unit: 'mm',
@@ -83,7 +83,7 @@ export const hardenedLayerToRemove: Formula<'Rz' | 'C' | 'm'> = formula({
   value: ({ Rz, C, m }) => C + Math.max(Rz / 1000, m),
 })
 
-export const leastAtWorstPlace: Formula<'S' | 'e' | 'f'> = formula({
+export const leastAtWorstPlace: Formula<{ S: 'mm'; e: 'mm'; f: 'mm' }, 'mm'> = formula({
   symbol: 'z_least',
   meaning: 'least taken per side, at the worst place',
   unit: 'mm',
@@ -94,7 +94,7 @@ export const leastAtWorstPlace: Formula<'S' | 'e' | 'f'> = formula({
   value: ({ S, e, f }) => S / 2 - e - f,
 })
 
-export const mostAtWorstPlace: Formula<'S' | 'e' | 'f'> = formula({
+export const mostAtWorstPlace: Formula<{ S: 'mm'; e: 'mm'; f: 'mm' }, 'mm'> = formula({
   symbol: 'z_most',
   meaning: 'most taken per side, at the worst place',
   unit: 'mm',
@@ -105,7 +105,7 @@ export const mostAtWorstPlace: Formula<'S' | 'e' | 'f'> = formula({
   value: ({ S, e, f }) => S / 2 + e + f,
 })
 
-export const cleanUpMargin: Formula<'z_least' | 'r'> = formula({
+export const cleanUpMargin: Formula<{ z_least: 'mm'; r: 'mm' }, 'mm'> = formula({
   symbol: 'margin',
   meaning: 'cleaned up with this to spare, at the worst place',
   unit: 'mm',
@@ -116,7 +116,7 @@ export const cleanUpMargin: Formula<'z_least' | 'r'> = formula({
   value: ({ z_least, r }) => z_least - r,
 })
 
-export const caseMargin: Formula<'N' | 'z' | 'N_asked'> = formula({
+export const caseMargin: Formula<{ N: 'mm'; z: 'mm'; N_asked: 'mm' }, 'mm'> = formula({
   symbol: 'margin',
   meaning: 'case left beyond the depth asked for, at the worst place',
   unit: 'mm',
@@ -132,7 +132,7 @@ export const caseMargin: Formula<'N' | 'z' | 'N_asked'> = formula({
 })
 
 /** Free growth at the surface and stretch of the core, told apart by the two diameters, then taken along the length. */
-export const faceGrowth: Formula<'g_o' | 'g_b' | 'D' | 'd' | 'L'> = formula({
+export const faceGrowth: Formula<{ g_o: 'mm'; g_b: 'mm'; D: 'mm'; d: 'mm'; L: 'mm' }, 'mm'> = formula({
   symbol: 'g_f',
   meaning: 'growth at each end face',
   unit: 'mm',
@@ -150,7 +150,7 @@ export const faceGrowth: Formula<'g_o' | 'g_b' | 'D' | 'd' | 'L'> = formula({
 })
 
 /** One side masked: what the open side grows beside the stretch is free growth, and the length stretches with the core. */
-export const faceGrowthOneSided: Formula<'F' | 'epsilon' | 'L'> = formula({
+export const faceGrowthOneSided: Formula<{ F: 'mm'; epsilon: ''; L: 'mm' }, 'mm'> = formula({
   symbol: 'g_f',
   meaning: 'growth at each end face, one side masked',
   unit: 'mm',

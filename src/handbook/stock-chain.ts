@@ -4,9 +4,9 @@ import { type Formula, formula, type Input } from '../formula.ts'
  * The radial chain of turning, hardening, grinding and honing: what stock every piece of the batch has, at its best and its
  * worst place. Stock is on diameter unless it says per side. Growth is per side, positive where metal grows.
  */
-const diameter = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
-const small = (meaning: string): Input => ({ meaning, unit: 'mm', from: -1000, upTo: 1000 })
-const error = (meaning: string): Input => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
+const diameter = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
+const small = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: -1000, upTo: 1000 })
+const error = (meaning: string): Input<'mm'> => ({ meaning, unit: 'mm', from: 0, upTo: 1000 })
 
 const SIDES = 'derived: geometry, both sides of the diameter grow'
 const g_least = small('least growth per side')
@@ -16,7 +16,7 @@ const e = error('eccentricity of the surface to the axis it is cut about, radial
 const f = error('form error, radial')
 const r = error('what must go for the surface to clean up, per side')
 
-export const outsideStockLeast: Formula<'d_before' | 'g_least' | 'd_after'> = formula({
+export const outsideStockLeast: Formula<{ d_before: 'mm'; g_least: 'mm'; d_after: 'mm' }, 'mm'> = formula({
   symbol: 'S_least',
   meaning: 'least stock on an outside diameter',
   unit: 'mm',
@@ -27,7 +27,7 @@ export const outsideStockLeast: Formula<'d_before' | 'g_least' | 'd_after'> = fo
   value: ({ d_before, g_least, d_after }) => d_before + 2 * g_least - d_after,
 })
 
-export const outsideStockMost: Formula<'d_before' | 'g_most' | 'd_after'> = formula({
+export const outsideStockMost: Formula<{ d_before: 'mm'; g_most: 'mm'; d_after: 'mm' }, 'mm'> = formula({
   symbol: 'S_most',
   meaning: 'most stock on an outside diameter',
   unit: 'mm',
@@ -38,7 +38,7 @@ export const outsideStockMost: Formula<'d_before' | 'g_most' | 'd_after'> = form
   value: ({ d_before, g_most, d_after }) => d_before + 2 * g_most - d_after,
 })
 
-export const boreStockLeast: Formula<'d_after' | 'd_before' | 'g_least'> = formula({
+export const boreStockLeast: Formula<{ d_after: 'mm'; d_before: 'mm'; g_least: 'mm' }, 'mm'> = formula({
   symbol: 'S_least',
   meaning: 'least stock in a bore',
   unit: 'mm',
@@ -49,7 +49,7 @@ export const boreStockLeast: Formula<'d_after' | 'd_before' | 'g_least'> = formu
   value: ({ d_after, d_before, g_least }) => d_after - (d_before - 2 * g_least),
 })
 
-export const boreStockMost: Formula<'d_after' | 'd_before' | 'g_most'> = formula({
+export const boreStockMost: Formula<{ d_after: 'mm'; d_before: 'mm'; g_most: 'mm' }, 'mm'> = formula({
   symbol: 'S_most',
   meaning: 'most stock in a bore',
   unit: 'mm',
@@ -61,7 +61,7 @@ export const boreStockMost: Formula<'d_after' | 'd_before' | 'g_most'> = formula
 })
 
 /** What the arithmetic sum asks of the least stock. */
-export const leastStock: Formula<'e' | 'f' | 'r'> = formula({
+export const leastStock: Formula<{ e: 'mm'; f: 'mm'; r: 'mm' }, 'mm'> = formula({
   symbol: 'S_least',
   meaning: 'least stock on diameter that cleans up at the worst place',
   unit: 'mm',
@@ -73,24 +73,25 @@ export const leastStock: Formula<'e' | 'f' | 'r'> = formula({
 })
 
 /** Middle of one tolerance to middle of the next, with growth counted. */
-export const nominalStock: Formula<'S_least' | 'T_before' | 'T_after' | 'g' | 'g_least'> = formula({
-  symbol: 'S',
-  meaning: 'nominal stock on diameter, middle to middle with growth',
-  unit: 'mm',
-  expression: 'S_least + (T_before + T_after) / 2 + 2 * (g - g_least)',
-  inputs: {
-    S_least: small('least stock on diameter'),
-    T_before: error('tolerance on diameter before'),
-    T_after: error('tolerance on diameter after'),
-    g,
-    g_least,
-  },
-  source: 'derived: geometry',
-  example: { given: { S_least: 0.14, T_before: 0.05, T_after: 0.019, g: 0.01, g_least: 0.005 }, gives: 0.1845 },
-  value: ({ S_least, T_before, T_after, g, g_least }) => S_least + (T_before + T_after) / 2 + 2 * (g - g_least),
-})
+export const nominalStock: Formula<{ S_least: 'mm'; T_before: 'mm'; T_after: 'mm'; g: 'mm'; g_least: 'mm' }, 'mm'> =
+  formula({
+    symbol: 'S',
+    meaning: 'nominal stock on diameter, middle to middle with growth',
+    unit: 'mm',
+    expression: 'S_least + (T_before + T_after) / 2 + 2 * (g - g_least)',
+    inputs: {
+      S_least: small('least stock on diameter'),
+      T_before: error('tolerance on diameter before'),
+      T_after: error('tolerance on diameter after'),
+      g,
+      g_least,
+    },
+    source: 'derived: geometry',
+    example: { given: { S_least: 0.14, T_before: 0.05, T_after: 0.019, g: 0.01, g_least: 0.005 }, gives: 0.1845 },
+    value: ({ S_least, T_before, T_after, g, g_least }) => S_least + (T_before + T_after) / 2 + 2 * (g - g_least),
+  })
 
-export const outsideBefore: Formula<'D' | 'S' | 'g'> = formula({
+export const outsideBefore: Formula<{ D: 'mm'; S: 'mm'; g: 'mm' }, 'mm'> = formula({
   symbol: 'D_before',
   meaning: 'middle of an outside diameter before, so that the stock is left',
   unit: 'mm',
@@ -101,7 +102,7 @@ export const outsideBefore: Formula<'D' | 'S' | 'g'> = formula({
   value: ({ D, S, g }) => D + S - 2 * g,
 })
 
-export const boreBefore: Formula<'d' | 'S' | 'g'> = formula({
+export const boreBefore: Formula<{ d: 'mm'; S: 'mm'; g: 'mm' }, 'mm'> = formula({
   symbol: 'd_before',
   meaning: 'middle of a bore before, so that the stock is left',
   unit: 'mm',
@@ -113,7 +114,10 @@ export const boreBefore: Formula<'d' | 'S' | 'g'> = formula({
 })
 
 /** Ground and honed together the tolerance of the ground bore cancels: closer than the sum of the two worst cases. */
-export const depthThroughBoreChain: Formula<'N_asked' | 'd_final' | 'd_soft' | 'g_most' | 'e'> = formula({
+export const depthThroughBoreChain: Formula<
+  { N_asked: 'mm'; d_final: 'mm'; d_soft: 'mm'; g_most: 'mm'; e: 'mm' },
+  'mm'
+> = formula({
   symbol: 'N',
   meaning: 'case depth that leaves the depth asked for, ground and honed from end to end',
   unit: 'mm',

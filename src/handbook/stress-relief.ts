@@ -17,7 +17,7 @@ export const TEMPER_MARGIN = {
 } as const
 
 /** An older heat-treatment handbook stabilises 8 to 12 h; 2 h and the wall's own soak is what small sleeves get (common practice). */
-export const stressReliefFloor: Formula<'T_n' | 'm'> = formula({
+export const stressReliefFloor: Formula<{ T_n: '°C'; m: 'K' }, '°C'> = formula({
   symbol: 'T_least',
   meaning: 'coolest stress relief, so that nitriding releases nothing more',
   unit: '°C',
@@ -31,7 +31,7 @@ export const stressReliefFloor: Formula<'T_n' | 'm'> = formula({
   value: ({ T_n, m }) => T_n + m,
 })
 
-export const stressReliefCeiling: Formula<'T_t' | 'm'> = formula({
+export const stressReliefCeiling: Formula<{ T_t: '°C'; m: 'K' }, '°C'> = formula({
   symbol: 'T_most',
   meaning: 'hottest stress relief that leaves the temper alone',
   unit: '°C',

@@ -1,4 +1,4 @@
-import type { Celsius, Vickers } from '../units.ts'
+import type { Celsius, Megapascal, Vickers } from '../units.ts'
 import { convertedFrom } from './hardness-conversion.ts'
 
 /**
@@ -8,10 +8,10 @@ import { convertedFrom } from './hardness-conversion.ts'
 export type TemperResponse = {
   readonly grade: string
   readonly source: string
-  readonly rows: readonly { readonly temper: Celsius; readonly strength: number }[]
+  readonly rows: readonly { readonly temper: Celsius; readonly strength: Megapascal }[]
 }
 
-const row = (temper: Celsius, strength: number) => ({ temper, strength })
+const row = (temper: Celsius, strength: Megapascal) => ({ temper, strength })
 
 /** Tensile strength, MPa. */
 export const TEMPER_RESPONSES: readonly TemperResponse[] = [
@@ -42,7 +42,7 @@ export const TEMPER_RESPONSES: readonly TemperResponse[] = [
 ]
 
 /** Temper that leaves a strength, linear between the rows; nothing outside them. */
-export function temperForStrength(response: TemperResponse, strength: number): Celsius | undefined {
+export function temperForStrength(response: TemperResponse, strength: Megapascal): Celsius | undefined {
   const { rows } = response
   const index = rows.findIndex(({ strength: reached }) => reached <= strength)
   const below = rows[index]

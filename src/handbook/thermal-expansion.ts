@@ -19,7 +19,7 @@ export const EXPANSION: Readonly<Record<MaterialGroup, number>> = {
   bronze: 18,
 }
 
-export const warmReading: Formula<'alpha' | 'D' | 'dT'> = formula({
+export const warmReading: Formula<{ alpha: '1e-6/K'; D: 'mm'; dT: 'K' }, 'µm'> = formula({
   symbol: 'e_T',
   meaning: 'how much larger a warm part reads',
   unit: 'µm',

@@ -1,3 +1,4 @@
+import type { Millimetre, SpindleSpeed } from '../units.ts'
 /** Inclusive range, crank degrees or revolutions a minute. */
 export type Band = readonly [from: number, to: number]
 
@@ -56,7 +57,7 @@ const STROKE = 57
  * The classes of an engine by its speed and by its mean piston speed: a small engine at 12 000 rpm is loaded like a
  * large one at a third of that. One class where both agree. Slower engines count as the slowest class.
  */
-export function timingClasses(speed: number, stroke: number): readonly TimingClass[] {
+export function timingClasses(speed: SpindleSpeed, stroke: Millimetre): readonly TimingClass[] {
   const of = (rpm: number): TimingClass | undefined => TIMING_CLASSES.find(({ speed: [, to] }) => rpm <= to)
   const found = [of(speed), of((speed * stroke) / STROKE)].flatMap(row => (row ? [row] : []))
   return found.filter((row, i) => found.indexOf(row) === i)

@@ -1,8 +1,13 @@
+import type { MetrePerMinute, Millimetre, MillimetrePerRevolution } from '../units.ts'
 import type { HardnessRow } from './cutting-grades.ts'
 
 export type TurningRow = HardnessRow & {
   /** Coated carbide, m/min, rising in depth of cut (mm) with the table's feed (mm/rev). */
-  readonly at: readonly { readonly depth: number; readonly feed: number; readonly speed: number }[]
+  readonly at: readonly {
+    readonly depth: Millimetre
+    readonly feed: MillimetrePerRevolution
+    readonly speed: MetrePerMinute
+  }[]
   readonly source: string
   readonly note?: string
 }
@@ -82,7 +87,7 @@ export const TURNING_ROWS: readonly TurningRow[] = [
 ]
 
 /** Speed for a depth of cut, linear between the table's depths and level beyond them. */
-export function turningSpeed({ at }: TurningRow, depth: number): number {
+export function turningSpeed({ at }: TurningRow, depth: Millimetre): MetrePerMinute {
   const next = at.findIndex(point => point.depth >= depth)
   const above = at[next] ?? at.at(-1)
   const below = next > 0 ? at[next - 1] : undefined

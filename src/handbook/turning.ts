@@ -1,13 +1,13 @@
 import { type Formula, formula, type Input } from '../formula.ts'
 
 /** Speeds, feeds, times and roughness of a turned surface. */
-const vc: Input = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
-const n: Input = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
-const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
-const r: Input = { meaning: 'nose radius', unit: 'mm', over: 0, upTo: 50 }
+const vc: Input<'m/min'> = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
+const n: Input<'rpm'> = { meaning: 'spindle speed', unit: 'rpm', over: 0, upTo: 1_000_000 }
+const f: Input<'mm/rev'> = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 4 }
+const r: Input<'mm'> = { meaning: 'nose radius', unit: 'mm', over: 0, upTo: 50 }
 
 /** `D` is the diameter being cut: the start diameter of a pass, not the finished one. */
-export const spindleSpeed: Formula<'vc' | 'D'> = formula({
+export const spindleSpeed: Formula<{ vc: 'm/min'; D: 'mm' }, 'rpm'> = formula({
   symbol: 'n',
   meaning: 'spindle speed',
   unit: 'rpm',
@@ -18,7 +18,7 @@ export const spindleSpeed: Formula<'vc' | 'D'> = formula({
   value: ({ vc, D }) => (1000 * vc) / (Math.PI * D),
 })
 
-export const cuttingSpeed: Formula<'n' | 'D'> = formula({
+export const cuttingSpeed: Formula<{ n: 'rpm'; D: 'mm' }, 'm/min'> = formula({
   symbol: 'vc',
   meaning: 'cutting speed at the spindle speed that the machine reaches',
   unit: 'm/min',
@@ -29,7 +29,7 @@ export const cuttingSpeed: Formula<'n' | 'D'> = formula({
   value: ({ n, D }) => (Math.PI * D * n) / 1000,
 })
 
-export const feedRate: Formula<'f' | 'n'> = formula({
+export const feedRate: Formula<{ f: 'mm/rev'; n: 'rpm' }, 'mm/min'> = formula({
   symbol: 'vf',
   meaning: 'feed rate',
   unit: 'mm/min',
@@ -40,7 +40,7 @@ export const feedRate: Formula<'f' | 'n'> = formula({
   value: ({ f, n }) => f * n,
 })
 
-export const turningTime: Formula<'L' | 'La' | 'Lo' | 'i' | 'f' | 'n'> = formula({
+export const turningTime: Formula<{ L: 'mm'; La: 'mm'; Lo: 'mm'; i: ''; f: 'mm/rev'; n: 'rpm' }, 'min'> = formula({
   symbol: 't',
   meaning: 'cutting time along the length',
   unit: 'min',
@@ -59,7 +59,7 @@ export const turningTime: Formula<'L' | 'La' | 'Lo' | 'i' | 'f' | 'n'> = formula
 })
 
 /** At constant cutting speed until the spindle reaches its limit, then at the limit: to the centre it would need no end. */
-export const facingTime: Formula<'Do' | 'Di' | 'vc' | 'f' | 'n'> = formula({
+export const facingTime: Formula<{ Do: 'mm'; Di: 'mm'; vc: 'm/min'; f: 'mm/rev'; n: 'rpm' }, 'min'> = formula({
   symbol: 't',
   meaning: 'time of one facing pass at constant cutting speed, the spindle speed limited',
   unit: 'min',
@@ -80,7 +80,7 @@ export const facingTime: Formula<'Do' | 'Di' | 'vc' | 'f' | 'n'> = formula({
   },
 })
 
-export const feedForRoughness: Formula<'Rz' | 'r'> = formula({
+export const feedForRoughness: Formula<{ Rz: 'µm'; r: 'mm' }, 'mm/rev'> = formula({
   symbol: 'f',
   meaning: 'feed that leaves ridges of the height wanted',
   unit: 'mm/rev',
@@ -92,7 +92,7 @@ export const feedForRoughness: Formula<'Rz' | 'r'> = formula({
 })
 
 /** A parabolic ridge of height Rz lies Rz/3 from its mean line on average in height, and 4·Rz/(9·√3) in deviation. */
-export const ridgeHeightOfRa: Formula<'Ra'> = formula({
+export const ridgeHeightOfRa: Formula<{ Ra: 'µm' }, 'µm'> = formula({
   symbol: 'Rz',
   meaning: 'height of the ridges of a turned surface of this Ra',
   unit: 'µm',

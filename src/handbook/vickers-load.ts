@@ -3,9 +3,9 @@ import { type Formula, formula, type Input } from '../formula.ts'
 /** Loads of the hardness tester, kgf: HV0.1 to HV10. */
 export const STANDARD_LOADS: readonly number[] = [0.1, 0.3, 0.5, 1, 3, 5, 10]
 
-const HV: Input = { meaning: 'hardness', unit: 'HV', over: 0, upTo: 3000 }
+const HV: Input<'HV'> = { meaning: 'hardness', unit: 'HV', over: 0, upTo: 3000 }
 
-export const largestLoad: Formula<'HV' | 'N_r'> = formula({
+export const largestLoad: Formula<{ HV: 'HV'; N_r: 'mm' }, 'kgf'> = formula({
   symbol: 'F_max',
   meaning: 'largest test load that the case can bear',
   unit: 'kgf',

@@ -8,7 +8,7 @@ import { depthForHardness, SHAPE, shareOfRise } from '../handbook/hardness-profi
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
 import { fromHandbook, fromPart, type Known, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
-import type { Millimetre } from '../units.ts'
+import type { Millimetre, Vickers } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import { caseFinding } from './case-finding.ts'
@@ -162,7 +162,7 @@ function noRise(part: Part, { process, term }: HardeningWindow, { surface, core,
   )
 }
 
-function outOfReach(part: Part, { surface }: CaseFigures, hardness: number): Finding {
+function outOfReach(part: Part, { surface }: CaseFigures, hardness: Vickers): Finding {
   const range = surface.least === surface.most ? '' : `, ${surface.least} to ${surface.most}`
   return caseFinding(
     part,

@@ -14,7 +14,7 @@ import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../know
 import type { Part } from '../part/part.ts'
 import { measuredFor, measuredOrigin } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, millimetres } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, routeProcessOf, seatOf, treatedSides } from './case-surfaces.ts'
 
@@ -59,7 +59,7 @@ function nitridingGrowth(
   const { diffusion, compound } = GROWTH_COEFFICIENTS
   const about = { about: 'growth' }
   const middle = (depth.least + depth.most) / 2
-  const C = known(layer.usual / 1000, 'mm', fromHandbook(layer.source))
+  const C = known(millimetres(layer.usual), 'mm', fromHandbook(layer.source))
   const share = (value: number) => known(value, '', fromHandbook(growthPerSide.source))
   const N = (value: Millimetre) => known(value, 'mm', worked('depth ordered'))
   const free: KnownSpread = {

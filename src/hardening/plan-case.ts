@@ -9,7 +9,7 @@ import { type Figure, fromHandbook, type Known, known, named } from '../known.ts
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Millimetre } from '../units.ts'
+import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
 import { orderedDepth } from './case-depth.ts'
 import { type CaseFigures, caseFigures, caseTemperature } from './case-figures.ts'
@@ -127,7 +127,7 @@ export function planCase(
       definition: DEPTH_DEFINITIONS[window.term],
       time,
       temperature,
-      compoundLayer: { nominal: (layer?.usual ?? 0) / 1000, most: (layer?.most ?? 0) / 1000 },
+      compoundLayer: { nominal: millimetres(layer?.usual ?? 0), most: millimetres(layer?.most ?? 0) },
       surfaceHardness: figures.surface.usual,
       coreHardness: figures.core.value,
       profile: profilePoints(profile, ordered.least),
@@ -148,7 +148,7 @@ export function planCase(
     ],
   })
 
-  function temperIn(part: Part, nitriding: number, hours: number): readonly Finding[] {
+  function temperIn(part: Part, nitriding: Celsius, hours: Hour): readonly Finding[] {
     const { temper } = part.material
     if (temper === undefined) return [temperUnknown(part)]
     const relief = stressReliefIn(notebook, part, nitriding, temper)
@@ -168,7 +168,7 @@ const basisOf = (
   named('surface hardness reached', known(surface.usual, 'HV', surface)),
   named('core hardness', core),
   ...(depthConstant ? [named('depth constant at 520 °C', known(depthConstant.usual, 'mm/h^0.5', depthConstant))] : []),
-  ...(layer ? [named('compound layer, usual', known(layer.usual / 1000, 'mm', fromHandbook(layer.source)))] : []),
+  ...(layer ? [named('compound layer, usual', known(millimetres(layer.usual), 'mm', fromHandbook(layer.source)))] : []),
 ]
 
 /** After these no case can be reckoned; other errors leave it standing, so that the rest can be seen. */

@@ -5,6 +5,7 @@ import { type Part, placeOf } from '../part/part.ts'
 import type { Process } from '../process.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
+import { micrometres } from '../units.ts'
 import { type Chosen, shareLeft } from './choose-gauge.ts'
 import { surfacesOf } from './form-wanted.ts'
 import type { Wanted } from './wanted.ts'
@@ -48,7 +49,7 @@ function narrow(part: Part, one: Wanted, chosen: Chosen): readonly Finding[] {
       severity: 'note',
       code: 'inspection/narrow-acceptance',
       message:
-        `operation ${operation}, ${name}: ${gauge.name}, uncertain by ${fixed(1000 * uncertainty, 1)} µm, leaves ` +
+        `operation ${operation}, ${name}: ${gauge.name}, uncertain by ${fixed(micrometres(uncertainty), 1)} µm, leaves ` +
         `${fixed(100 * left, 0)} % of the tolerance to accept`,
       at: placeOf(part, ''),
       hint: 'a finer gauge accepts good parts that this one cannot prove',

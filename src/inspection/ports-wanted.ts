@@ -1,8 +1,9 @@
 import type { PlannedPort } from '../ports/port.ts'
+import type { Millimetre } from '../units.ts'
 import type { Wanted, Where } from './wanted.ts'
 
 /** Every window's top edge in the finished bore, by what the works allows on it. */
-export function finishedPorts(ports: readonly PlannedPort[], tolerance: number, where: Where): readonly Wanted[] {
+export function finishedPorts(ports: readonly PlannedPort[], tolerance: Millimetre, where: Where): readonly Wanted[] {
   return ports.flatMap(port =>
     port.windows.map((window, index): Wanted => {
       const edge = window.edges.finished.highest

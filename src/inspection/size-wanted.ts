@@ -7,6 +7,7 @@ import type { Part } from '../part/part.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import type { Operation } from '../route/operation.ts'
 import type { GaugeKind } from '../shop/shop.ts'
+import { type Millimetre, millimetres } from '../units.ts'
 import type { Made } from './sizes-made.ts'
 import type { Wanted, Where } from './wanted.ts'
 
@@ -63,7 +64,7 @@ const isBore =
     bore.some(({ name }) => name === feature)
 
 /** Inputs of the formula for a part that is still warm; nothing for a material without an expansion. */
-export function warmGiven(part: Part, D: number): Given<'alpha' | 'D' | 'dT'> | undefined {
+export function warmGiven(part: Part, D: Millimetre): Given<{ alpha: '1e-6/K'; D: 'mm'; dT: 'K' }> | undefined {
   const group = materialOf(part.material.grade)?.group
   return group && { alpha: EXPANSION[group], D, dT: WARMER }
 }
@@ -72,5 +73,7 @@ export function warmGiven(part: Part, D: number): Given<'alpha' | 'D' | 'dT'> | 
 function warmRemark(part: Part, { nominal, lower, upper }: OperationSize): readonly string[] {
   const given = warmGiven(part, nominal)
   const error = given ? warmReading.value(given) : 0
-  return error / 1000 < (upper - lower) / 8 ? [] : [`at 20 °C: ${WARMER} K warm reads ${fixed(error, 1)} µm large`]
+  return millimetres(error) < (upper - lower) / 8
+    ? []
+    : [`at 20 °C: ${WARMER} K warm reads ${fixed(error, 1)} µm large`]
 }

@@ -1,6 +1,7 @@
 import { fixed } from '../figures.ts'
 import { platingOf } from '../handbook/plating.ts'
 import { geometricRatio, sweptVolume } from '../handbook/port-area.ts'
+import { cubicCentimetres, cubicMillimetres } from '../units.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
 
@@ -56,13 +57,13 @@ const RATIOS = { from: 3, upTo: 40 }
 function headFault({ engine, bore: [bore] }: Part): readonly PartFault[] {
   if (engine?.headVolume === undefined || !bore) return []
   const swept = sweptVolume.value({ B: bore.size.nominal, S: engine.stroke })
-  const ratio = geometricRatio.value({ V_s: swept, V_c: 1000 * engine.headVolume })
+  const ratio = geometricRatio.value({ V_s: swept, V_c: cubicMillimetres(engine.headVolume) })
   if (ratio >= RATIOS.from && ratio <= RATIOS.upTo) return []
   return [
     {
       code: 'input/implausible',
       severity: 'warning',
-      message: `a head volume of ${engine.headVolume} cm³ over ${fixed(swept / 1000, 1)} cm³ swept is a compression ratio of ${fixed(ratio, 1)}`,
+      message: `a head volume of ${engine.headVolume} cm³ over ${fixed(cubicCentimetres(swept), 1)} cm³ swept is a compression ratio of ${fixed(ratio, 1)}`,
       hint: 'it is the volume above the crown at top dead centre, in cm³; write mm³, in³ after it where it is one of those',
       path: '/engine/head-volume',
     },

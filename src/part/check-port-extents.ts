@@ -1,4 +1,4 @@
-import { radians } from '../units.ts'
+import { type Millimetre, radians } from '../units.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part, Port } from './part.ts'
 
@@ -23,7 +23,7 @@ export function checkPortExtents(part: Part): readonly PartFault[] {
     .flatMap(port => faultsOf(port, diameter, length.nominal))
 }
 
-function faultsOf(port: Port, diameter: number, length: number): readonly PartFault[] {
+function faultsOf(port: Port, diameter: Millimetre, length: Millimetre): readonly PartFault[] {
   const { name, path, top, height, bottom, width, arc, bridge } = port
   const faults: PartFault[] = []
   const end = bottom ?? (top !== undefined && height !== undefined ? top + height : (top ?? height))

@@ -1,7 +1,7 @@
 import type { Band, Surface } from '../band.ts'
 import type { Place } from '../finding.ts'
 import type { DrawnSize } from '../limits.ts'
-import type { Celsius, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
+import type { Celsius, CubicCentimetre, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
 
 export type PartKind = 'liner' | 'sleeve' | 'pin' | 'piston'
 
@@ -17,7 +17,7 @@ export type Engine = {
   readonly crownBelowTop: Millimetre
   readonly speed?: SpindleSpeed
   /** Above the crown at top dead centre, with all that is between head and crown, cm³. */
-  readonly headVolume?: number
+  readonly headVolume?: CubicCentimetre
   /** From the crown's edge down to the skirt's lower edge. */
   readonly skirt?: Millimetre
   /** A piston without rings, or where its rings run. */

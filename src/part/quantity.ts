@@ -1,5 +1,6 @@
 import type { FindingCode } from '../finding-code.ts'
 import { outOfRange } from '../formula.ts'
+import type { Unit } from '../units.ts'
 
 /** What is wrong with a written value; where it stands is added by whoever read it. */
 export type Fault = { readonly code: FindingCode; readonly message: string; readonly hint?: string }
@@ -21,10 +22,7 @@ export type QuantityKind =
 
 /** The unit inside, and what each written unit is in it. The inch is exactly 25.4 mm (ISO 80000-3). */
 const KINDS: Readonly<
-  Record<
-    QuantityKind,
-    { readonly what: string; readonly unit: string; readonly units: Readonly<Record<string, number>> }
-  >
+  Record<QuantityKind, { readonly what: string; readonly unit: Unit; readonly units: Readonly<Record<string, number>> }>
 > = {
   length: { what: 'a length', unit: 'mm', units: { mm: 1, in: 25.4, inch: 25.4, '"': 25.4, µm: 0.001, um: 0.001 } },
   angle: { what: 'an angle', unit: 'deg', units: { deg: 1, '°': 1 } },

@@ -1,5 +1,5 @@
 import type { PortRole } from '../part/part.ts'
-import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
+import type { CubicMillimetre, Degree, Millimetre, Millisecond, SquareMillimetre } from '../units.ts'
 
 /** Flow area below the crown's edge at one crank angle after top dead centre. */
 export type Uncovering = { readonly angle: Degree; readonly area: SquareMillimetre }
@@ -23,7 +23,7 @@ export type GasExchange = {
   /** mm³, above the exhaust's top edge; absent without an exhaust. */
   readonly trappedVolume?: number
   /** mm³, as the part gives it. */
-  readonly headVolume?: number
+  readonly headVolume?: CubicMillimetre
   /** Compression ratios: from exhaust closing, and over the whole stroke. */
   readonly trappedRatio?: number
   readonly geometricRatio?: number
@@ -35,7 +35,7 @@ export type GasExchange = {
     readonly from?: Degree
     readonly to?: Degree
     /** ms. */
-    readonly time?: number
+    readonly time?: Millisecond
     /** mm²·deg, downstroke only. */
     readonly angleArea: number
     /** s/m. */

@@ -10,7 +10,7 @@ import {
   trappedVolume,
 } from '../handbook/port-area.ts'
 import type { Engine, PortRole } from '../part/part.ts'
-import type { Millimetre } from '../units.ts'
+import { cubicMillimetres, type Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { GasExchange } from './gas-exchange.ts'
 import { referencesOf } from './gas-references.ts'
@@ -70,7 +70,7 @@ function compressionOf(
   V_s: number,
   notebook: Notebook,
 ): Pick<GasExchange, 'trappedVolume' | 'headVolume' | 'trappedRatio' | 'geometricRatio'> {
-  const V_c = headVolume === undefined ? undefined : 1000 * headVolume
+  const V_c = headVolume === undefined ? undefined : cubicMillimetres(headVolume)
   const V_ts = Number.isFinite(exhaustTop)
     ? notebook.use(trappedVolume, { B: bore, x_E: exhaustTop - crownBelowTop }, ABOUT)
     : undefined

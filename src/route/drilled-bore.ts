@@ -2,6 +2,7 @@ import type { Band } from '../band.ts'
 import { toleranceCell } from '../handbook/standard-tolerance.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
+import { millimetres } from '../units.ts'
 
 /** Ra that a drill leaves, µm. Source: common practice, no source. */
 const DRILLED_RA = 6.3
@@ -16,6 +17,6 @@ export const drilledBore = ({ kind, bore }: Pick<Part, 'kind' | 'bore'>): Band |
   const { size, roughness = DRILLED_RA, taper, roundness, cylindricity, runout } = hole
   const plain = [taper, roundness, cylindricity, runout].every(asked => asked === undefined)
   const IT12 = toleranceCell(size.nominal, 12)
-  const wide = IT12 !== undefined && toleranceOf(size) >= IT12 / 1000 - 1e-9
+  const wide = IT12 !== undefined && toleranceOf(size) >= millimetres(IT12) - 1e-9
   return plain && wide && roughness >= DRILLED_RA ? hole : undefined
 }

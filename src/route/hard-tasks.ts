@@ -1,5 +1,6 @@
 import type { HardeningProcess, Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
+import { micrometres } from '../units.ts'
 import { axialLocator } from './axial-locator.ts'
 import { isCentreless } from './house-or-outside.ts'
 import type { FinishingNeeds } from './needs.ts'
@@ -58,7 +59,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
   const honed = needs.boreHoned.map(({ band }) => band.name)
   const allBores = part.bore.map(({ name }) => name)
   const seat = outside.at(-1) ?? part.outside.at(-1)?.name ?? 'outside'
-  const runout = `${Number((1000 * shop.habits.chuckRunout).toFixed(1))} µm`
+  const runout = `${Number(micrometres(shop.habits.chuckRunout).toFixed(1))} µm`
   const axial = axialLocator(part)
   const against = axial.face === 'bottom' ? 'the bottom face' : `the underside of ${axial.band}`
   const faced = needs.top.length > 0
@@ -204,7 +205,7 @@ function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'l
       locatedAs: 'turned',
     }
   }
-  const within = `running true within ${Number((1000 * habits.mandrelRunout).toFixed(1))} µm`
+  const within = `running true within ${Number(micrometres(habits.mandrelRunout).toFixed(1))} µm`
   if (kind === 'pin' || bore.length === 0) {
     return {
       holding: `Hold between ${bore.length > 0 ? 'centres in the chamfers of the bore' : 'its own centres'}, cleaned of scale, ${within}`,

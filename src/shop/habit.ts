@@ -1,15 +1,15 @@
 import { type Known, known } from '../known.ts'
-import type { Quantity } from '../units.ts'
+import type { Quantity, Unit } from '../units.ts'
 import { habitKey, setByShop } from './habit-key.ts'
 import type { Habits, Shop } from './shop.ts'
 
 /** The habits that are a figure in the unit. */
-type HabitIn<U extends string> = {
+type HabitIn<U extends Unit> = {
   [key in keyof Habits]-?: Habits[key] extends Quantity<U> ? key : never
 }[keyof Habits]
 
 /** A habit of the works with where it comes from: its own shop file, or built in. */
-export const habit = <U extends string>(shop: Pick<Shop, 'habits' | 'set'>, key: HabitIn<U>, unit: U): Known<U> => {
+export const habit = <U extends Unit>(shop: Pick<Shop, 'habits' | 'set'>, key: HabitIn<U>, unit: U): Known<U> => {
   const value: Quantity<U> = Number(shop.habits[key])
   return setByShop(shop, key)
     ? known(value, unit, { from: 'shop', source: `shop file: habits/${habitKey(key)}` })

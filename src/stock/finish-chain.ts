@@ -13,6 +13,7 @@ import { drilledBore } from '../route/drilled-bore.ts'
 import type { AxialLocator, Operation } from '../route/operation.ts'
 import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
+import { millimetres } from '../units.ts'
 import { type About, type Notebook, reckoned, SCRATCH } from '../working.ts'
 import { setUpError } from './set-up-error.ts'
 
@@ -210,7 +211,7 @@ function softLayer(
     const C =
       kind === 'face'
         ? none('nothing slides on a face: the layer may stay')
-        : known(layer.most / 1000, 'mm', fromHandbook(layer.source))
+        : known(millimetres(layer.most), 'mm', fromHandbook(layer.source))
     const m = habit(shop, 'cleanUpAllowance', 'mm')
     return {
       needed: reckoned(notebook, hardenedLayerToRemove, { Rz, C, m }, about),

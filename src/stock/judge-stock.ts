@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts'
 import { LAPPING } from '../handbook/lapping.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import { type Part, placeOf } from '../part/part.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, micrometres } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import { roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
 import { growthsOf, HEAVY_STOCK, type SettledStock } from './settle-stock.ts'
@@ -134,7 +134,7 @@ function stockFindings(
     findings.push({
       severity: 'warning',
       code: 'stock/more-than-lapped',
-      message: `${where}: ${fixed(1000 * entry.onDiameter.nominal, 0)} µm on diameter; a lap takes ${1000 * LAPPING.stock.least} to ${1000 * LAPPING.stock.most} µm (common practice)`,
+      message: `${where}: ${fixed(micrometres(entry.onDiameter.nominal), 0)} µm on diameter; a lap takes ${micrometres(LAPPING.stock.least)} to ${micrometres(LAPPING.stock.most)} µm (common practice)`,
       at,
       hint: 'grind closer to size, or finer: a lap follows the form it finds and takes a micrometre or two a minute',
     })

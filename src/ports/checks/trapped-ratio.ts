@@ -1,4 +1,5 @@
 import { fixed } from '../../figures.ts'
+import { cubicCentimetres } from '../../units.ts'
 import type { PortCheck } from './port-check.ts'
 import { ofRole } from './port-check.ts'
 
@@ -17,7 +18,7 @@ export const trappedRatio: PortCheck = {
     return [
       {
         port: exhaust.port,
-        message: `traps ${fixed(trappedVolume / 1000, 2)} cm³ over a head of ${fixed(headVolume / 1000, 2)} cm³, a ratio of ${fixed(ratio, 2)}; ${limit('least')} to ${limit('most')} is in use`,
+        message: `traps ${fixed(cubicCentimetres(trappedVolume), 2)} cm³ over a head of ${fixed(cubicCentimetres(headVolume), 2)} cm³, a ratio of ${fixed(ratio, 2)}; ${limit('least')} to ${limit('most')} is in use`,
         hint: 'another head volume, or another exhaust opening',
         key: 'opens',
       },

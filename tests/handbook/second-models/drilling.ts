@@ -1,11 +1,11 @@
 import { type Formula, formula, type Input } from '../../../src/formula.ts'
 
 /** Drilling by another handbook's torque and a drill maker's own formula: the band about the law that is planned with. */
-const D: Input = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
-const f: Input = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 20 }
-const Kd: Input = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
-const W: Input = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
-const K: Input = { meaning: "work material's constant", unit: '', from: 0.5, upTo: 5 }
+const D: Input<'mm'> = { meaning: 'diameter of the drill', unit: 'mm', over: 0, upTo: 500 }
+const f: Input<'mm/rev'> = { meaning: 'feed', unit: 'mm/rev', over: 0, upTo: 20 }
+const Kd: Input<''> = { meaning: "work material's constant", unit: '', from: 5000, upTo: 40_000 }
+const W: Input<''> = { meaning: 'factor for wear, 1 sharp, 1.3 worn', unit: '', from: 1, upTo: 2 }
+const K: Input<''> = { meaning: "work material's constant", unit: '', from: 0.5, upTo: 5 }
 
 const HANDBOOK = "Machinery's Handbook, 31st ed., pp. 1152-1153"
 const MAKER = 'Tungaloy general catalogue 2020-21, p. L068'
@@ -44,7 +44,7 @@ export const MAKERS_DRILL_CONSTANT: readonly { readonly work: string; readonly H
   { work: 'nickel-chromium-molybdenum steel', HB: 390, K: 3.44 },
 ]
 
-export const handbookTorque: Formula<'Kd' | 'f' | 'D' | 'A' | 'W'> = formula({
+export const handbookTorque: Formula<{ Kd: ''; f: 'mm/rev'; D: 'mm'; A: ''; W: '' }, 'N m'> = formula({
   symbol: 'M',
   meaning: 'drilling torque',
   unit: 'N m',
@@ -55,7 +55,7 @@ export const handbookTorque: Formula<'Kd' | 'f' | 'D' | 'A' | 'W'> = formula({
   value: ({ Kd, f, D, A, W }) => 0.000025 * Kd * f ** 0.8 * D ** 1.8 * A * W,
 })
 
-export const makersThrust: Formula<'K' | 'D' | 'f'> = formula({
+export const makersThrust: Formula<{ K: ''; D: 'mm'; f: 'mm/rev' }, 'N'> = formula({
   symbol: 'F',
   meaning: 'drilling thrust',
   unit: 'N',
@@ -66,7 +66,7 @@ export const makersThrust: Formula<'K' | 'D' | 'f'> = formula({
   value: ({ K, D, f }) => 570 * K * D * f ** 0.85,
 })
 
-export const makersTorque: Formula<'K' | 'D' | 'f'> = formula({
+export const makersTorque: Formula<{ K: ''; D: 'mm'; f: 'mm/rev' }, 'N m'> = formula({
   symbol: 'M',
   meaning: 'drilling torque',
   unit: 'N m',

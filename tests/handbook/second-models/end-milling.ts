@@ -1,7 +1,7 @@
 import { type Formula, formula } from '../../../src/formula.ts'
 
 /** For ae under half the diameter; within 2 % up to a tenth of it. */
-export const meanChipShareNearly: Formula<'r'> = formula({
+export const meanChipShareNearly: Formula<{ r: '' }, ''> = formula({
   symbol: 'hm/fz',
   meaning: 'mean chip thickness over feed per tooth, common approximation',
   unit: '',
@@ -13,7 +13,7 @@ export const meanChipShareNearly: Formula<'r'> = formula({
 })
 
 /** Level edges and parallel sides; a mapped contour gives its own length. */
-export const windowPath: Formula<'W' | 'H' | 'R' | 'D'> = formula({
+export const windowPath: Formula<{ W: 'mm'; H: 'mm'; R: 'mm'; D: 'mm' }, 'mm'> = formula({
   symbol: 'U',
   meaning: "path of the cutter's centre round a rectangular window",
   unit: 'mm',

@@ -1,7 +1,7 @@
 import { type Formula, formula } from '../../../src/formula.ts'
 
 /** Reads 4.4 % low at 650 HV: not used there. */
-export const strengthFromVickers: Formula<'HV'> = formula({
+export const strengthFromVickers: Formula<{ HV: 'HV' }, 'MPa'> = formula({
   symbol: 'R_m',
   meaning: 'tensile strength for a Vickers hardness, converted',
   unit: 'MPa',

@@ -2,16 +2,16 @@ import { type Formula, formula, type Input } from '../../../src/formula.ts'
 import { erfc, erfcInverse, rootOf } from './error-function.ts'
 
 /** Other shapes through the same two points, for comparison with the profile that is planned with. */
-const hardness = (meaning: string): Input => ({ meaning, unit: 'HV', over: 0, upTo: 1500 })
+const hardness = (meaning: string): Input<'HV'> => ({ meaning, unit: 'HV', over: 0, upTo: 1500 })
 const H_s = hardness('surface hardness')
 const H_c = hardness('core hardness')
-const z: Input = { meaning: 'depth below the surface as hardened', unit: 'mm', from: 0, upTo: 10 }
-const N: Input = { meaning: 'hardness depth as hardened', unit: 'mm', over: 0, upTo: 5 }
+const z: Input<'mm'> = { meaning: 'depth below the surface as hardened', unit: 'mm', from: 0, upTo: 10 }
+const N: Input<'mm'> = { meaning: 'hardness depth as hardened', unit: 'mm', over: 0, upTo: 5 }
 
 /** Of the limit's share of the rise: 1.0141 for 650 over 320 HV. */
 export const diffusionDistance = (share: number): number => erfcInverse(share)
 
-export const diffusionProfile: Formula<'H_s' | 'H_c' | 'x_0' | 'z' | 'N'> = formula({
+export const diffusionProfile: Formula<{ H_s: 'HV'; H_c: 'HV'; x_0: ''; z: 'mm'; N: 'mm' }, 'HV'> = formula({
   symbol: 'H',
   meaning: 'hardness at a depth, error-function profile',
   unit: 'HV',
@@ -32,7 +32,7 @@ export const diffusionProfile: Formula<'H_s' | 'H_c' | 'x_0' | 'z' | 'N'> = form
 /** Middle of the plateau's fall, in hardness depths: 0.5 to 0.75. */
 export const SIGMOID_MIDDLE = 0.62
 
-export const sigmoidProfile: Formula<'H_s' | 'H_c' | 'z' | 'z_0' | 'q'> = formula({
+export const sigmoidProfile: Formula<{ H_s: 'HV'; H_c: 'HV'; z: 'mm'; z_0: 'mm'; q: 'mm' }, 'HV'> = formula({
   symbol: 'H',
   meaning: 'hardness at a depth, sigmoid profile',
   unit: 'HV',

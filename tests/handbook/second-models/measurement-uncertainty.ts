@@ -4,7 +4,10 @@ import { type Formula, formula } from '../../../src/formula.ts'
  * A gauge's budget: limits of error and temperature are taken as evenly spread (over √3), a resolution step as evenly
  * spread over its width (over √12). The gauges of the built-in shop are no better than their budgets.
  */
-export const expandedUncertainty: Formula<'MPE' | 'r' | 's' | 'alpha' | 'D' | 'dT' | 'u_o'> = formula({
+export const expandedUncertainty: Formula<
+  { MPE: 'µm'; r: 'µm'; s: 'µm'; alpha: '1e-6/K'; D: 'mm'; dT: 'K'; u_o: 'µm' },
+  'µm'
+> = formula({
   symbol: 'U',
   meaning: 'expanded uncertainty of a gauge, k = 2',
   unit: 'µm',

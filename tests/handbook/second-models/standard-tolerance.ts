@@ -1,7 +1,7 @@
 import { type Formula, formula } from '../../../src/formula.ts'
 
 /** Where the table differs, the table is right: the formula is here to check the typing of the table. */
-export const standardToleranceFactor: Formula<'D'> = formula({
+export const standardToleranceFactor: Formula<{ D: 'mm' }, 'µm'> = formula({
   symbol: 'i',
   meaning: 'standard tolerance factor, grades IT5 to IT18',
   unit: 'µm',
