@@ -1,6 +1,5 @@
 import { equivalentDiameterOutside, grindingStroke } from '../handbook/grinding.ts'
 import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
-import { isCentreless } from '../route/house-or-outside.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
@@ -12,7 +11,7 @@ import { type BandCut, outsideCuts } from './turned-cuts.ts'
 
 /** Grinds the outside bands that change, between centres, on a mandrel, or through a centreless grinder. */
 export function grindOutside(task: CuttingTask): PlannedCuts {
-  if (isCentreless(task.machine)) return grindThrough(task)
+  if (task.operation.heldIn === 'work blade') return grindThrough(task)
   const cuts = outsideCuts(task.before, task.after)
   const wheel = cuts.length > 0 ? largestWheel(task) : undefined
   if (!wheel) return { steps: faceGrinding(task) }

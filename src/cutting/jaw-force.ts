@@ -46,9 +46,10 @@ const THIN_RING = 5
 
 type Ring = { readonly outside: Millimetre; readonly wall: Millimetre; readonly R: Millimetre }
 
-/** The wall as a thin ring, where it is one. */
-function ringOf({ after }: CuttingTask, cut: BandCut): Ring | undefined {
-  const outside = after.outside.at(-1)?.diameter
+/** The wall as a thin ring, where it is one: inside the band that the jaws hold, which is as it came to the operation. */
+function ringOf({ operation, before }: CuttingTask, cut: BandCut): Ring | undefined {
+  const held = before.outside.find(({ name }) => operation.locatedBy.includes(name)) ?? before.outside.at(-1)
+  const outside = held?.diameter
   if (outside === undefined) return undefined
   const wall = (outside - cut.to) / 2
   const R = (outside + cut.to) / 4

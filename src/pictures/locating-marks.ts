@@ -2,13 +2,16 @@ import type { Millimetre } from '../units.ts'
 import { polygon, THIN, type XY } from './marks.ts'
 import type { PartView } from './part-view.ts'
 import { type Mark, onPaper, type Point } from './picture.ts'
-import { boreOf, outsideOf, radiusAt } from './profile.ts'
+import { boreOf, type Gap, outsideOf, radiusAt, type Stretch } from './profile.ts'
 import { longestClear } from './size-anchor.ts'
 
 const SIZE: Point = onPaper(2.6)
 
-/** Small triangles that stand on a surface by which the part is held or located: our own sign, explained in the caption. */
-export function locatingMarks(view: PartView, surface: string): readonly Mark[] {
+/**
+ * Small triangles that stand on a surface by which the part is held or located: our own sign, explained in the caption.
+ * A band that jaws grip has them at the end that is gripped.
+ */
+export function locatingMarks(view: PartView, surface: string, gripsAt: 'top' | 'bottom' = 'top'): readonly Mark[] {
   const { shape, at, gaps } = view
   if (surface === 'top' || surface === 'bottom') {
     const depth = surface === 'top' ? shape.top : shape.bottom
@@ -18,11 +21,11 @@ export function locatingMarks(view: PartView, surface: string): readonly Mark[] 
   }
   const outside = outsideOf(shape).find(({ name }) => name === surface)
   if (outside) {
-    const clear = longestClear(outside, gaps, 'outer')
-    const depth = quarter(clear)
+    const { from, to, radius } = outside
+    const clear = gripsAt === 'bottom' ? lastClear(outside, gaps) : longestClear(outside, gaps, 'outer')
     return [
-      triangle(at(depth, outside.radius), 0, -1),
-      triangle(at(quarter([outside.from, outside.to]), -outside.radius), 0, 1),
+      triangle(at(quarter(clear, gripsAt), radius), 0, -1),
+      triangle(at(quarter(gripsAt === 'bottom' ? clear : [from, to], gripsAt), -radius), 0, 1),
     ]
   }
   const bore = boreOf(shape).find(({ name, radius }) => name === surface && radius > 0)
@@ -31,7 +34,15 @@ export function locatingMarks(view: PartView, surface: string): readonly Mark[] 
   return [0.2, 0.8].map(part => triangle(at(from + part * (to - from), bore.radius), 0, 1))
 }
 
-const quarter = ([from, to]: readonly [Millimetre, Millimetre]): Millimetre => from + (to - from) / 4
+/** A quarter of the way in from one end. */
+const quarter = ([from, to]: readonly [Millimetre, Millimetre], end: 'top' | 'bottom'): Millimetre =>
+  end === 'top' ? from + (to - from) / 4 : to - (to - from) / 4
+
+/** Below the last window that breaks through a band. */
+function lastClear({ from, to }: Stretch, gaps: readonly Gap[]): readonly [Millimetre, Millimetre] {
+  const edges = gaps.map(({ outer }) => outer[1]).filter(depth => depth > from && depth < to)
+  return [Math.max(from, ...edges), to]
+}
 
 /** Its point on the surface, its foot away from the metal. */
 function triangle({ x, y }: XY, right: number, down: number): Mark {

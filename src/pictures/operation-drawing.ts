@@ -84,7 +84,7 @@ function drawAt(
   const marks = [
     ...partMarks(drawing),
     ...workedMarks(operation, drawing, scale),
-    ...operation.locatedBy.flatMap(surface => locatingMarks(drawing, surface)),
+    ...operation.locatedBy.flatMap(surface => locatingMarks(drawing, surface, operation.gripsAt)),
   ]
   const spans = sizes.flatMap(shown => spanOf(shown, drawing, blocks.get(shown)) ?? [])
   const stack = stackDimensions(

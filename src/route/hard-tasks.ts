@@ -95,7 +95,8 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             locatedBy: [seat, ...(faced ? [axial.face === 'bottom' ? 'bottom' : axial.band] : [])],
             locatedAs: outside.length > 0 ? 'ground' : 'turned',
             surfaces: [...bore, ...(faced ? ['top', 'length'] : [])],
-            ...(faced ? { axialLocator: axial } : {}),
+            heldIn: 'jaws',
+            ...(faced ? { gripsAt: 'bottom' as const, axialLocator: axial } : {}),
             why: [
               ...told(needs.boreGround),
               ...(faced ? [`top face in the same chucking, square to the bore: ${needs.top.join('; ')}`] : []),
@@ -114,6 +115,8 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             locatedBy: [seat, axial.face === 'bottom' ? 'bottom' : axial.band],
             locatedAs: outside.length > 0 ? 'ground' : 'turned',
             surfaces: ['top', 'length'],
+            heldIn: 'jaws',
+            gripsAt: 'bottom',
             axialLocator: axial,
             why: [`top face: ${needs.top.join('; ')}`],
           } as const,
@@ -194,7 +197,7 @@ const goesThrough = ({ kind, outside, ports }: Part, { machines }: Shop): boolea
   machines.some(machine => machine.processes.includes('grind') && isCentreless(machine))
 
 /** A pin runs on its own outside or between its own centres; what has a bore is held in it as turned. */
-function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'locatedBy' | 'locatedAs'> {
+function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'locatedBy' | 'locatedAs' | 'heldIn'> {
   const { kind, bore, hardening, outside } = part
   const { habits } = shop
   if (goesThrough(part, shop)) {
@@ -203,6 +206,7 @@ function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'l
         'Lay on the work blade between the wheels and feed through end to end, guides in line, the pins close behind each other',
       locatedBy: outside.map(({ name }) => name),
       locatedAs: 'turned',
+      heldIn: 'work blade',
     }
   }
   const within = `running true within ${Number(micrometres(habits.mandrelRunout).toFixed(1))} µm`
@@ -211,12 +215,14 @@ function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'l
       holding: `Hold between ${bore.length > 0 ? 'centres in the chamfers of the bore' : 'its own centres'}, cleaned of scale, ${within}`,
       locatedBy: [],
       locatedAs: 'turned',
+      heldIn: 'centres',
     }
   }
   return {
     holding: `Hold on an expanding mandrel in the ${hardening ? 'turned and hardened' : 'bored'} bore, ${within}`,
     locatedBy: bore.map(({ name }) => name),
     locatedAs: 'turned',
+    heldIn: 'mandrel',
   }
 }
 

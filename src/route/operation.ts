@@ -55,6 +55,10 @@ export type Operation = {
   readonly locatedBy: readonly string[]
   /** In which state those surfaces then are; left out where they do not bear on the sizes. */
   readonly locatedAs?: 'turned' | 'ground'
+  /** What holds it there, where that bears on the sizes. */
+  readonly heldIn?: 'jaws' | 'mandrel' | 'centres' | 'work blade'
+  /** Of the band that jaws grip: at which end of it they do. */
+  readonly gripsAt?: 'top' | 'bottom'
   /** Where it grinds the top face: the face that it measures from. */
   readonly axialLocator?: AxialLocator
   /** Of a check: the operations that it lets the work go out to, or takes it back from. */

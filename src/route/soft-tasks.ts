@@ -56,6 +56,8 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
       process: 'turn',
       holding: finishHolding(part, seat, first),
       locatedBy: [seat],
+      heldIn: 'jaws',
+      gripsAt: 'bottom',
       surfaces: [...bands(part).filter(name => name !== drilledBore(part)?.name), 'top', 'bottom', 'length'],
       why: [
         part.bore.length === 0 || drilledBore(part)
@@ -143,6 +145,8 @@ const millPorts = (part: Part, seat: string): readonly TaskSketch[] => [
     process: 'mill',
     holding: `Grip the lower end of ${seat} in the rotary's bored soft jaws, top face outward; pick up the top face and the fixture's azimuth 0`,
     locatedBy: ['top', seat],
+    heldIn: 'jaws',
+    gripsAt: 'bottom',
     locatedAs: 'turned',
     surfaces: part.ports.map(({ name }) => name),
     why: ['sizes as cut are those that give the windows of the drawing in the finished bore'],

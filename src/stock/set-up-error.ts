@@ -82,15 +82,15 @@ function locatingFigures(
   const turned = () => from('turned outside to bore', 'turnedOutsideToBore', 'turn')
   if (kind === 'face') return [nothing('a face has no axis'), from('run-out of the chuck', 'chuckRunout')]
   // On a work blade the pin runs on the very surface that is ground (memory: Kovan, self-centred work sets itself true).
-  if (operation.purpose === 'grind-outside' && operation.locatedBy.some(name => operation.surfaces.includes(name)))
+  if (operation.heldIn === 'work blade')
     return [nothing('runs on the surface that is ground'), nothing('runs on the surface that is ground')]
   // Turned and ground between the same centres there is nothing between the two.
-  if (operation.purpose === 'grind-outside' && operation.locatedBy.length === 0)
+  if (operation.heldIn === 'centres')
     return [
       nothing('turned and ground between the same centres'),
       from('run-out of the centres', 'mandrelRunout', 'grind'),
     ]
-  if (operation.purpose === 'grind-outside') return [turned(), from('run-out of the mandrel', 'mandrelRunout', 'grind')]
+  if (operation.heldIn === 'mandrel') return [turned(), from('run-out of the mandrel', 'mandrelRunout', 'grind')]
   return [
     operation.locatedAs === 'ground' ? from('ground outside to its axis', 'boreGrindingRunout') : turned(),
     from('run-out of the chuck', 'chuckRunout', 'grind'),

@@ -219,4 +219,16 @@ describe('finish turning', () => {
     expect(tight.lost).toBeLessThan(usual.lost)
     expect(tight.lobes).toBeLessThanOrEqual(0.25 * 160)
   })
+
+  it('reckons lobes from the band that the jaws hold, as it came to them', () => {
+    const lobes = (before: number, after: number) => {
+      const state = stateOf('finish-turn', tube(before, 46), tube(after, 48), [sizeOf('bore', 48, 0.5)])
+      const operation = { ...state.operation, locatedBy: ['outside'] }
+      const { remarks } = step(cut(partOf(), { ...state, operation }).steps, 'finish bore')
+      return Number(/springs ([\d.]+) µm/.exec(remarks.join())?.[1])
+    }
+    expect(lobes(52, 52)).toBeGreaterThan(0)
+    expect(lobes(52, 51)).toBe(lobes(52, 52))
+    expect(lobes(53, 52)).toBeLessThan(lobes(52, 52))
+  })
 })

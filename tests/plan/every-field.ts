@@ -48,6 +48,8 @@ export const EVERY_FIELD: EveryField<Plan> = {
       holding: 'Hold in soft jaws.',
       locatedBy: ['seat'],
       locatedAs: 'turned',
+      heldIn: 'jaws',
+      gripsAt: 'bottom',
       axialLocator: { face: 'shoulder', band: 'flange' },
       guards: ['nitride'],
       surfaces: ['bore'],

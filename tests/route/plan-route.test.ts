@@ -172,3 +172,18 @@ describe('parts that have no route yet', () => {
     expect(findings[0]?.at.line).toBeGreaterThan(0)
   })
 })
+
+describe('what holds the part', () => {
+  it('is said of every operation whose sizes hang on it, with the end that jaws grip', () => {
+    const { operations } = planRoute(partFrom(LINER_TEXT), BUILT_IN_SHOP)
+    const held = operations.flatMap(({ purpose, heldIn, gripsAt, locatedBy }) =>
+      heldIn ? [[purpose, heldIn, gripsAt, locatedBy.includes('seat')]] : [],
+    )
+    expect(held).toEqual([
+      ['finish-turn', 'jaws', 'bottom', true],
+      ['mill-ports', 'jaws', 'bottom', true],
+      ['grind-outside', 'mandrel', undefined, false],
+      ['grind-bore', 'jaws', 'bottom', true],
+    ])
+  })
+})
