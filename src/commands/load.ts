@@ -1,6 +1,7 @@
 import { dirname, join } from 'node:path'
 import type { BatchRequest } from '../batch/batch.ts'
 import { byPlace, type Finding, hasErrors } from '../finding.ts'
+import { type FileKind, kindOfFile } from '../part/file-kind.ts'
 import type { Part } from '../part/part.ts'
 import { type BatchFile, readBatch, readBatchNumber } from '../part/read-batch.ts'
 import { readPart } from '../part/read-part.ts'
@@ -9,7 +10,7 @@ import { fileOfSetting, type Setting, setValues } from '../part/set-values.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Options } from './options.ts'
-import { UsageProblem, type World } from './world.ts'
+import { FileProblem, UsageProblem, type World } from './world.ts'
 
 /** Good pieces planned for when nobody says how many. */
 const QUANTITY = 10
@@ -31,6 +32,8 @@ export type Loaded = {
 /** Reads a part with its shop file and batch: `--shop`, or `shop.yaml` beside the part, or the built-in shop. */
 export function load(file: string, options: Options, world: World): Loaded {
   const written = world.readText(file)
+  const kind = kindOfFile(written)
+  if (kind !== 'part') throw new UsageProblem(`${file} is a ${kind} file; a part file is wanted`)
   const beside = join(dirname(file), 'shop.yaml')
   const shopFile = options.shop ?? (world.exists(beside) ? beside : undefined)
   const shopWritten = shopFile === undefined ? '' : world.readText(shopFile)
@@ -98,4 +101,24 @@ export function planWith<P extends { readonly findings: readonly Finding[] }>(
   const planned = make(part, shop, loaded)
   const all = byPlace([...findings, ...planned.findings])
   return { findings: all, loaded, ...(planned.plan && { plan: { ...planned.plan, findings: all } }) }
+}
+
+/** Of several files those that are parts, so that \`parts/*.yaml\` may be said where a shop and a batch file lie beside them. */
+export function partsAmong(files: readonly string[], world: World): readonly string[] {
+  if (files.length < 2) return files
+  return files.filter(file => {
+    const kind = kindOf(file, world)
+    if (kind !== 'part') world.err(`${file}: a ${kind} file, passed over\n`)
+    return kind === 'part'
+  })
+}
+
+/** A file that cannot be read is taken for a part: whoever reads it says why. */
+export function kindOf(file: string, world: World): FileKind {
+  try {
+    return kindOfFile(world.readText(file))
+  } catch (error) {
+    if (error instanceof FileProblem) return 'part'
+    throw error
+  }
 }

@@ -1,6 +1,7 @@
 import { hasErrors } from '../finding.ts'
 import { packet } from '../sheets/packet.ts'
 import { jsonText } from './json.ts'
+import { partsAmong } from './load.ts'
 import type { Options } from './options.ts'
 import { fileStem, paperOptions, writeDocument } from './paper.ts'
 import { planFile } from './plan-file.ts'
@@ -23,7 +24,12 @@ export async function traveller(files: readonly string[], options: Options, worl
     const printed = await packet(plan, paper)
     return { file, written: writeDocument(fileStem(plan), printed, plan, options, beside), failed: false }
   }
-  const { results, failed, status } = await overEach({ files, world, trace: options.trace === true, work })
+  const { results, failed, status } = await overEach({
+    files: partsAmong(files, world),
+    world,
+    trace: options.trace === true,
+    work,
+  })
   const outcomes = [...results, ...failed.map((file): Outcome => ({ file, written: [], failed: true }))]
   const written = outcomes.flatMap(outcome => outcome.written)
   if (options.json) world.out(jsonText(outcomes))

@@ -3,6 +3,7 @@ import type { Tool } from '../shop/shop.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import type { EndMill } from './end-mill-setting.ts'
 import type { EntryDrill } from './entry-drilling.ts'
+import { figure } from './figure.ts'
 
 /** Teeth and stick-out of a cutter whose own are not listed. Common practice, no source. */
 const USUAL = { teeth: 4, fluteOverDiameter: 3, reachOverShank: 3, point: 140 } as const
@@ -16,7 +17,7 @@ export function cutterFor(task: CuttingTask, port: PlannedPort, window: PortWind
       task.report({
         code: 'cutting/no-cutter',
         severity: 'error',
-        message: `${port.name}: the works has no end mill of ${window.cutter} mm`,
+        message: `${port.name}: the works has no end mill of ${figure(window.cutter)} mm`,
         hint: 'list it under `tools:` in the shop file',
         path: '/ports',
       })

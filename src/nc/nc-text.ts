@@ -3,7 +3,10 @@ export type Words = { readonly [word in Word]?: number }
 
 /** Writes blocks of ISO 6983 with running numbers; a word that has not changed is left out. */
 export type NcText = {
-  /** A comment on a line of its own; brackets inside would end it early and are left out. */
+  /**
+   * A comment on a line of its own. What a control may not take inside one is left out or written otherwise: brackets would end
+   * it early, % ends the whole program (ISO 6983-1), and letters beyond ASCII become the nearest plain ones.
+   */
   readonly comment: (text: string) => void
   /** A block of plain words. */
   readonly block: (words: string) => void
@@ -18,6 +21,26 @@ function written(thousandths: number): string {
   return `${thousandths < 0 ? '-' : ''}${digits.slice(0, -3)}.${digits.slice(-3)}`
 }
 
+const PLAIN: Readonly<Record<string, string>> = {
+  '%': ' per cent',
+  Ø: 'O',
+  ø: 'o',
+  ß: 'ss',
+  Æ: 'AE',
+  æ: 'ae',
+  µ: 'u',
+  '−': '-',
+}
+
+/** Accents are dropped, a few letters and signs written out; of the rest a question mark tells that something stood there. */
+const plain = (text: string): string =>
+  text
+    .replace(/[()]/g, '')
+    .replace(/[^\x20-\x24\x26-\x7e]/gu, letter => PLAIN[letter] ?? letter)
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\x20-\x24\x26-\x7e]/gu, '?')
+
 export function openNcText(): NcText {
   const lines: string[] = []
   const last = new Map<string, number>()
@@ -28,7 +51,7 @@ export function openNcText(): NcText {
   }
   return {
     comment: text => {
-      lines.push(`(${text.replace(/[()]/g, '')})`)
+      lines.push(`(${plain(text)})`)
     },
     block,
     move: (g, to) => {

@@ -1,6 +1,7 @@
 import { type Millimetre, radians } from '../units.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part, Port } from './part.ts'
+import { tidy } from './quantity.ts'
 
 /** A port lies within the length and is narrower than the bore. Where it opens in the stroke is for the port room. */
 export function checkPortExtents(part: Part): readonly PartFault[] {
@@ -29,11 +30,11 @@ function faultsOf(port: Port, diameter: Millimetre, length: Millimetre): readonl
   const end = bottom ?? (top !== undefined && height !== undefined ? top + height : (top ?? height))
   if (end !== undefined && end >= length) {
     const key = bottom !== undefined ? 'bottom' : height !== undefined ? 'height' : 'top'
-    const message = `${name} reaches down to ${end} mm, past the length of ${length} mm`
+    const message = `${name} reaches down to ${tidy(end)} mm, past the length of ${length} mm`
     faults.push({ code: 'input/port', message, hint: 'depths count down from the top face', path: `${path}/${key}` })
   }
   if (width !== undefined && width >= diameter) {
-    const message = `${name} is ${width} mm wide, and the bore only ${diameter} mm`
+    const message = `${name} is ${tidy(width)} mm wide, and the bore only ${tidy(diameter)} mm`
     faults.push({
       code: 'input/port',
       message,

@@ -1,6 +1,7 @@
 import { generalTolerance } from '../handbook/general-tolerance.ts'
 import { limitsOfFit } from '../handbook/iso-286.ts'
 import type { DrawnSize } from '../limits.ts'
+import { isDate } from './date.ts'
 import type { GeneralTolerance } from './part.ts'
 import { type Fault, plainSigns, type Read, tidy, unreadable } from './quantity.ts'
 
@@ -35,6 +36,7 @@ const IN_MILLIMETRES: Readonly<Record<string, number>> = { mm: 1, in: 25.4, inch
 export function readSize(value: number | string, context: SizeContext): Read<DrawnSize> {
   const { name } = context
   const text = plainSigns(String(value))
+  if (isDate(text)) return fault('input/unreadable', `${name} "${text}" is a date`, `wanted: ${WANTED}`)
   const [, digits, unit, rest = ''] = NOMINAL.exec(text) ?? []
   if (digits === undefined || rest.startsWith(',')) {
     if (text.startsWith('-')) return fault('input/out-of-range', `${name} must be over 0 mm, got ${text}`)

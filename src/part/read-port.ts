@@ -3,6 +3,7 @@ import { wrapped } from '../units.ts'
 import { readSize } from './drawn-size.ts'
 import { present } from './open-document.ts'
 import type { Corner, DrawnPort, GeneralTolerance, Port, PortRole } from './part.ts'
+import { tidy } from './quantity.ts'
 import type { View } from './view.ts'
 
 export type PortContext = { readonly general: GeneralTolerance; readonly hasEngine: boolean }
@@ -75,8 +76,8 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
   const window = width === undefined ? undefined : (width - (bridge ?? 0)) / (bridge === undefined ? 1 : 2)
   const room = Math.min(height ?? Number.POSITIVE_INFINITY, window ?? Number.POSITIVE_INFINITY)
   if (room > 0 && 2 * corner.radius > room) {
-    const message = `two corners of ${corner.radius} mm do not fit into ${room} mm of ${name}`
-    view.report({ code: 'input/port', message, hint: `corner at most ${room / 2}` }, 'corner')
+    const message = `two corners of ${corner.radius} mm do not fit into ${tidy(room)} mm of ${name}`
+    view.report({ code: 'input/port', message, hint: `corner at most ${tidy(room / 2)}` }, 'corner')
   }
   const written = view.text('role')
   return {

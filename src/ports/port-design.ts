@@ -1,4 +1,4 @@
-import { fixed } from '../figures.ts'
+import { fixed, inWords } from '../figures.ts'
 import type { Part, Port } from '../part/part.ts'
 import { type Degree, degrees, type Millimetre, radians, wrapped } from '../units.ts'
 import { type Contour, roundedRectangle } from './contour.ts'
@@ -53,7 +53,7 @@ export function designPort(part: Part, port: Port, edges: PortEdges): Resolved<P
   if (room) return { faults: [room] }
   const windows = spans.map(span => windowOf(port, frame, radius, span, edges.top, sized))
   if (port.cut === 'level' && port.corner.on === 'cutter' && windows.some(({ contour }) => filletsOverrun(contour))) {
-    const message = `corners of ${port.corner.radius} mm in the cutter's plane meet before the edges end`
+    const message = `corners of ${inWords(port.corner.radius)} mm in the cutter's plane meet before the edges end`
     return { faults: [{ code: 'ports/corner-too-large', message, hint: 'draw smaller corners', key: 'corner' }] }
   }
   return { value: { ...edges, frame, heading, bottom: sized.bottom, height: sized.height, windows } }
@@ -146,7 +146,7 @@ function directionFaults(port: Port, { radius, arc }: PortEdges): readonly PortF
     return [{ code: 'ports/misses-bore', message, hint: 'make the port narrower or turn it back less', key: 'back' }]
   }
   if (port.bridge !== undefined && !(port.bridge > 0 && port.bridge < 2 * radius * Math.sin(radians(arc / 2)))) {
-    const message = `a bridge of ${port.bridge} mm leaves no window in the width`
+    const message = `a bridge of ${inWords(port.bridge)} mm leaves no window in the width`
     return [{ code: 'ports/bridge-too-wide', message, key: 'bridge' }]
   }
   return []

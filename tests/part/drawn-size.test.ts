@@ -15,6 +15,12 @@ const codeOf = (written: number | string, of?: SizeContext['of']) => {
   return 'fault' in read ? read.fault.code : 'none'
 }
 
+describe('a date', () => {
+  it.each(['2026-11-25', '2000-01-01'])('%s is no size with two deviations', text => {
+    expect(codeOf(text)).toBe('input/unreadable')
+  })
+})
+
 describe('limits worked out by hand from the tables of ISO 286-1:1988 and 286-2:1988', () => {
   it.each([
     // IT6 16 µm over 30 up to 50, H from 0.

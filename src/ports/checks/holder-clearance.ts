@@ -1,4 +1,4 @@
-import { angle, fixed } from '../../figures.ts'
+import { angle, fixed, inWords } from '../../figures.ts'
 import { HOLDER_CLEARANCE } from '../plan-window.ts'
 import type { PortCheck } from './port-check.ts'
 
@@ -12,8 +12,8 @@ export const holderClearance: PortCheck = {
   test: ({ windows }, limit) =>
     windows.flatMap(({ port, window: { held, drillHeld, tilt, cutter, entryHole } }) =>
       [
-        { held, over: `${cutter} mm cutter` },
-        { held: drillHeld, over: `${entryHole.diameter} mm drill` },
+        { held, over: `${inWords(cutter)} mm cutter` },
+        { held: drillHeld, over: `${inWords(entryHole.diameter)} mm drill` },
       ].flatMap(({ held, over }) => {
         if (held === undefined || held.room >= limit('least') - 1e-6) return []
         const { by, to, room, stickOut, stickOutNeeded } = held

@@ -65,10 +65,13 @@ export function routeCardView(plan: Plan, figures: PaperFigures): RouteCardView 
       severity,
       message,
       hint: hint ?? '',
-      place: `${at.file}:${at.line}`,
+      place: `${fileName(at.file)}:${at.line}`,
     })),
   }
 }
+
+/** Without its folder: the same paper comes out wherever the files lie. */
+const fileName = (path: string): string => path.replace(/^.*[\\/]/, '')
 
 const inHouse = ({ place }: PlannedOperation): boolean => place === 'house'
 
