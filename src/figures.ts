@@ -47,6 +47,31 @@ export function inwardLimits(
     : [fixed(low, shown), fixed(high, shown)]
 }
 
+/** Both ends of what is told, never printed inside themselves: what comes may lie anywhere between them. */
+export function outwardLimits(
+  lower: number,
+  upper: number,
+  places: number,
+  units: Units = 'mm',
+): readonly [string, string] {
+  return [roundedDown(lower, places, units), roundedUp(upper, places, units)]
+}
+
+/** Below the last figure that any gauge reads, so that 47.8 stays 47.8 in spite of how numbers are held. */
+const SLACK = 1e-6
+
+/** A length that something must not be over, as printed: never over itself. */
+export function roundedDown(millimetre: number, places: number, units: Units = 'mm'): string {
+  const shown = units === 'mm' ? places : places + 1
+  return fixed(Math.floor(inUnits(millimetre, units) * 10 ** shown + SLACK) / 10 ** shown, shown)
+}
+
+/** A length that something must not be under, as printed: never under itself. */
+export function roundedUp(millimetre: number, places: number, units: Units = 'mm'): string {
+  const shown = units === 'mm' ? places : places + 1
+  return fixed(Math.ceil(inUnits(millimetre, units) * 10 ** shown - SLACK) / 10 ** shown, shown)
+}
+
 export const angle = (degree: number, places = 2): string => fixed(degree, places)
 export const minutes = (minute: number): string => fixed(minute, minute < 10 ? 1 : 0)
 export const hours = (hour: number): string => fixed(hour, 0)

@@ -12,3 +12,10 @@ export type OperationSize = Limits & {
   /** The finished drawing size, printed small beside it. */
   readonly drawn?: string
 }
+
+/** How a size is called at the bench: `bore Ø`, `length`, `exhaust top edge`. */
+export function featureWords({ feature, measure, edge }: Pick<OperationSize, 'feature' | 'measure' | 'edge'>): string {
+  if (edge) return `${feature} ${edge} edge`
+  if (measure === 'diameter') return `${feature} Ø`
+  return feature === measure ? feature : `${feature} ${measure}`
+}

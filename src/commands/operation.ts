@@ -9,7 +9,7 @@ export function operationOf<O extends Numbered>(operations: readonly O[], number
   throw new UsageProblem(`there is no operation ${number}: ${operationList(operations)}`)
 }
 
-export const operationList = (operations: readonly Numbered[]): string =>
+const operationList = (operations: readonly Numbered[]): string =>
   operations.map(({ number, name }) => `${number} ${name}`).join(', ')
 
 /** All of them, or with `--operation` the one of that number. */

@@ -10,7 +10,8 @@ const AMMONIA =
 const SALT =
   'Salt bath: cyanate and cyanide salts; a wet part or trapped moisture explodes; never mix with nitrate or organic matter; the waste is regulated (memory). Send parts dry, with blind holes open.'
 const HOT = 'Hot parts, and parts with trapped oil, burn: cool and drain before handling (common practice).'
-const GRINDING =
+/** Beside what an operation's own cautions say. */
+export const GRINDING_MIST =
   'Grinding mist, ultraviolet lamps and solvents of crack testing: guard, extract and protect eyes and skin as local rules say (common practice).'
 
 export function hardeningSafety(process: string): readonly string[] {
@@ -26,10 +27,8 @@ export function hardeningSafety(process: string): readonly string[] {
   }
 }
 
-export const GRINDING_SAFETY: readonly string[] = [
-  'The machine’s manual, the wheel maker’s limits and local safety rules come first.',
-  GRINDING,
-]
+/** Stress relief in a furnace. */
+export const RELIEF_SAFETY: readonly string[] = [TREATER_DECIDES, HOT]
 
 const PLATER_DECIDES =
   'This order states requirements, not bath settings: the licensed plater confirms them and chooses bath and cycle. Local law and the plater’s own rules come first.'

@@ -1,6 +1,7 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { DEAR_DEPTH } from '../handbook/case-limits.ts'
+import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { CHOICE_SOURCE, hardeningChoice } from '../handbook/hardening-choice.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import type { Part } from '../part/part.ts'
@@ -129,6 +130,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
       ),
     )
   }
+  const { beforeHardening: before, afterHoning: after } = EDGE_BREAK
   if (part.ports.length > 0) {
     findings.push(
       caseFinding(
@@ -137,7 +139,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
         'case/edges-to-break',
         '/ports',
         'port edges take case from two sides, turn brittle and chip',
-        'break every edge 0.3 to 0.5 mm before hardening, and 0.05 to 0.1 mm after honing',
+        `break every edge ${before.least} to ${before.most} mm before hardening, and ${after.least} to ${after.most} mm after honing`,
       ),
     )
   }

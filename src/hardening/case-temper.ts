@@ -15,7 +15,7 @@ import { caseFinding } from './case-finding.ts'
 
 export type StressReliefWindow = { readonly least: Celsius; readonly most: Celsius; readonly chosen: Celsius }
 
-/** Hot enough that nitriding releases nothing more, cool enough that the temper stays. The hottest of it is chosen. */
+/** Hot enough that nitriding releases nothing more, cool enough that the temper stays. The middle is aimed at: a furnace holds neither end. */
 export function stressReliefIn(
   notebook: Notebook,
   part: Part,
@@ -25,7 +25,7 @@ export function stressReliefIn(
   const about = { about: 'stress relief' }
   const least = notebook.use(stressReliefFloor, { T_n: nitriding, m: STRESS_RELIEF_MARGINS.overNitriding }, about)
   const most = notebook.use(stressReliefCeiling, { T_t: temper, m: STRESS_RELIEF_MARGINS.underTemper }, about)
-  if (most >= least) return { least, most, chosen: most }
+  if (most >= least) return { least, most, chosen: (least + most) / 2 }
   return caseFinding(
     part,
     'error',

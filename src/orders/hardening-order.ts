@@ -1,223 +1,199 @@
-import { fixed } from '../figures.ts'
+import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { hardeningSafety } from '../handbook/hardening-safety.ts'
 import { stopOffsFor } from '../handbook/stop-off.ts'
-import type { CaseOrder, CasePlan } from '../hardening/case-plan.ts'
-import type { Spread } from '../limits.ts'
-import {
-  arrivingSizes,
-  firstCuts,
-  identity,
-  listed,
-  type OrderedOperation,
-  type OrderField,
-  type OrderFigures,
-  type OrderSource,
-} from './outside-order.ts'
+import type { CasePlan } from '../hardening/case-plan.ts'
+import { sizeLabel } from './arriving.ts'
+import { AS_HARDENED, depthOrdered, firstCuts, isNitrided, surfaceExpected } from './case-words.ts'
+import type { Drafted } from './drafted.ts'
+import { coreExpected, layer, layerAsked, processAllowed, result } from './hardening-result.ts'
+import { identity } from './identity.ts'
+import type { Quantity, Returned } from './order.ts'
+import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
+import { celsius, count, hardness, length } from './quantity.ts'
+import { type Draft, listed, point, type Said, say, sentence } from './say.ts'
 
-/** A scatter about the mean that a German trade committee lists for depths of 0.25 to 0.75 mm, either way. */
-const USUAL_SCATTER = 0.15
+/** Pieces measured before and after: what a load scatters within itself shows on a few. Common practice, no source. */
+const MARKED = 5
+/** Of a coupon, at least: common practice, no source. */
+const COUPON = { side: 15, thickness: 10 } as const
+/** Points of a traverse, at least (a coating-engineering course on nitriding orders). */
+const TRAVERSE = 10
+/** Diagonally across as well: two directions miss an oval that lies between them. Common practice, no source. */
+const PLACES = { angles: 4, planes: 2 } as const
 
 /**
  * The order to the heat treater, thirteen points. It states requirements; the treater chooses the cycle. The state as
  * hardened and the state after finishing stand apart. Common practice, no source, but for the limits' own sources.
  */
-export function hardeningOrder(
-  plan: OrderSource,
-  operation: OrderedOperation,
-  figures: OrderFigures,
-): readonly OrderField[] {
-  const planned = plan.case
-  if (!planned) return []
-  const { order } = planned
-  return [
-    { label: 'Part', text: [...identity(plan), 'One heat in a charge: do not mix heats.'] },
-    {
-      label: 'Material',
-      text: [
-        `${plan.material.grade}.`,
-        'The bar certificate with analysis, cast and heat treatment goes with the parts.',
-      ],
-    },
-    { label: 'Condition on arrival', text: condition(planned, order) },
-    { label: 'Process allowed', text: processAllowed(planned, order) },
-    { label: 'Result', text: [...asHardened(planned, order, figures), ...afterFinishing(planned, order, figures)] },
-    { label: order?.term === 'NHD' ? 'Compound layer' : 'Skin', text: layer(plan, planned, order, figures) },
-    { label: 'Zones', text: zones(plan, operation, planned, order) },
-    { label: 'Coupon', text: coupon(plan, order, figures) },
-    { label: 'Sizes and distortion', text: sizes(plan, operation, planned, figures) },
-    { label: 'Fixturing', text: fixturing(operation, order) },
-    {
-      label: 'Cleaning and packing',
-      text: [
-        `The parts come metal-clean, dry and demagnetised, edges broken ${figures.length(0.3, 1)} to ${figures.length(0.5, 1)} ${figures.unit}. Degrease again before loading; no silicone, sulphur or chlorine.`,
-        ...(plan.plating
-          ? [
-              `The edges of ${plan.plating.surface} come chamfered ${figures.length(plan.plating.chamfer.least, 1)} ${figures.unit} or more: it is plated later.`,
-            ]
-          : []),
-        `Return them dry and preserved, each by itself, nothing metal to metal${plan.ports.length > 0 ? ', nothing on a port edge' : ''}.`,
-      ],
-    },
-    { label: 'Certificate', text: certificate(order) },
-    {
-      label: 'Nonconformance',
-      text: [
+export function hardeningOrder({ source, operations }: Visit): Drafted {
+  const planned = source.case
+  const [operation] = operations
+  if (!planned || !operation) return { points: [], finish: [], returns: [], cautions: [] }
+  const forms = formAsked(source)
+  return {
+    points: [
+      ...identity(source, 'One heat in a charge: do not mix heats.'),
+      ...point(
+        'Material',
+        `${source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,
+      ),
+      ...condition(planned),
+      ...processAllowed(planned),
+      ...result(planned),
+      ...layer(source, planned),
+      ...zones(source, operation, planned),
+      ...coupon(source, planned),
+      ...distortion(source, planned, forms),
+      ...point(
+        'Fixturing',
+        `${sentence(operation.holding)}.`,
+        'No wire and no hook on a bore or a seat; thermocouple at the parts.',
+        isNitrided(planned) && 'No copper, brass or zinc in the charge: tags and wires of nickel or stainless steel.',
+      ),
+      ...cleaning(source),
+      ...certificate(planned),
+      ...point(
+        'Nonconformance',
         'Hold the charge and ring before anything else is done.',
         'No second treatment, no straightening and no stripping without our consent.',
-      ],
-    },
-  ]
+      ),
+    ],
+    finish: [],
+    returns: returnsOf(source, planned, forms),
+    cautions: hardeningSafety(planned.process),
+  }
 }
 
-/** The usual cautions of the process. */
-export const hardeningCautions = (plan: OrderSource): readonly string[] =>
-  plan.case ? hardeningSafety(plan.case.process) : []
+const marked = ({ batch }: OrderSource): number => Math.min(MARKED, batch.start)
 
-function condition({ coreHardness }: CasePlan, order: CaseOrder | undefined): readonly string[] {
+function condition({ coreHardness, order }: CasePlan): readonly Draft[] {
   const temper = order?.temper
-  return [
+  const bar = hardness('HV')('given', 'hardness of the bar', { value: order?.barHardness ?? coreHardness })
+  return point(
+    'Condition on arrival',
     temper === undefined
       ? 'Condition as the bar certificate says.'
-      : `Hardened and tempered at ${fixed(temper, 0)} °C by the bar certificate, core about ${fixed(order?.barHardness ?? coreHardness, 0)} HV.`,
-    ...(order?.stressRelief === undefined
-      ? []
-      : [
-          `Stress relieved at ${fixed(order.stressRelief, 0)} °C, then finish machined. No oil, scale or skin left on.`,
-        ]),
-  ]
-}
-
-function processAllowed({ process, temperature, time }: CasePlan, order: CaseOrder | undefined): readonly string[] {
-  const nitriding = order?.term === 'NHD'
-  return [
-    `${process.charAt(0).toUpperCase()}${process.slice(1)}. Another process only with our consent.`,
-    ...(nitriding
-      ? [
-          `No part over ${fixed(temperature, 0)} °C at any time: the sizes are planned for it${order?.temper === undefined ? '' : `, and the core is tempered at ${fixed(order.temper, 0)} °C`}.`,
-        ]
-      : []),
-    ...(time.nominal > 0
-      ? [
-          `For the calendar only: we reckon about ${fixed(time.nominal, nitriding ? 0 : 1)} h at temperature (${fixed(time.least, nitriding ? 0 : 1)} to ${fixed(time.most, nitriding ? 0 : 1)}). The treater chooses and confirms the cycle.`,
-        ]
-      : ['The treater chooses and confirms the cycle.']),
-  ]
-}
-
-function asHardened(
-  { ordered, definition, surfaceHardness, coreHardness }: CasePlan,
-  order: CaseOrder | undefined,
-  { length, unit }: OrderFigures,
-): readonly string[] {
-  const width = ordered.most - ordered.least
-  const tight = order?.term === 'NHD' && ordered.least >= 0.25 && width < 2 * USUAL_SCATTER
-  return [
-    `As hardened: surface not under ${fixed(surfaceHardness, 0)} ${order?.surfaceLoad ?? 'HV1'}, core about ${fixed(coreHardness, 0)} HV10.`,
-    `As hardened: ${order?.term ?? 'depth'} ${length(ordered.least, 2)} +${length(width, 2)} -0 ${unit}, from the surface as treated.`,
-    `${order?.term ?? 'Depth'}: ${definition}. Quote no hardness of the case in HRC.`,
-    ...(tight
-      ? [
-          `The band is closer than the usual scatter of ±${length(USUAL_SCATTER, 2)} ${unit} about the mean: confirm it before the charge, or say what you hold.`,
-        ]
-      : []),
-  ]
-}
-
-function afterFinishing(
-  { asked }: CasePlan,
-  order: CaseOrder | undefined,
-  { length, unit }: OrderFigures,
-): readonly string[] {
-  const hardness = order?.hardness === undefined ? '' : ` and ${fixed(order.hardness, 0)} HV`
-  return [
-    `After our finishing, for information: ${length(asked, 2)} ${unit} of case${hardness} must be left where most comes off.`,
-  ]
-}
-
-function layer(
-  plan: OrderSource,
-  { compoundLayer }: CasePlan,
-  order: CaseOrder | undefined,
-  { length, unit }: OrderFigures,
-): readonly string[] {
-  if (order?.term !== 'NHD') return ['No scale and no decarburised skin.']
-  const ground = firstCuts(plan).map(({ surface }) => surface)
-  return [
-    `Not over ${length(compoundLayer.most)} ${unit}, dense; report pores.`,
-    ground.length > 0 ? `We take it off on ${listed(ground)}. It stays on the other surfaces.` : 'It stays on.',
-  ]
+      : say`Hardened and tempered at ${celsius('given', 'temper of the bar', { value: temper })} by the bar certificate, to ${bar}.`,
+    order?.stressRelief !== undefined &&
+      say`Stress relieved at ${celsius('given', 'stress-relieving temperature, aim', { value: order.stressRelief })}, then finish machined.`,
+  )
 }
 
 function zones(
-  plan: OrderSource,
+  { ported }: OrderSource,
   { surfaces }: OrderedOperation,
-  { process, treated }: CasePlan,
-  order: CaseOrder | undefined,
-): readonly string[] {
+  { process, treated, order }: CasePlan,
+): readonly Draft[] {
   const masked = order?.masked ?? []
   const sides = [...(treated?.outside === false ? [] : ['outside']), ...(treated?.bore === false ? [] : ['bore'])]
   const must = surfaces.filter(surface => !masked.includes(surface))
   const methods = stopOffsFor(process).map(({ method }) => method)
-  return [
+  return point(
+    'Zones',
     `Must be treated: ${listed(must.length > 0 ? must : sides)}.`,
-    ...(plan.ports.length > 0 ? ['May be treated: the walls and edges of the ports.'] : []),
+    ported && 'May be treated: the walls and edges of the ports.',
     ...(masked.length > 0
       ? [
           `Must not be treated: ${listed(masked)}. Masked zones are exempt from the limits of depth and layer.`,
           `Mask all round, never half of a circumference${methods.length > 0 ? `: ${methods.join(', ')}, as agreed` : ', by a method that is agreed'}.`,
         ]
       : ['Nothing is masked.']),
-  ]
+  )
 }
 
-function coupon(plan: OrderSource, order: CaseOrder | undefined, { length, unit }: OrderFigures): readonly string[] {
-  const [side, height] = [length(15, 0), length(10, 0)]
-  return [
-    `A coupon of the same heat, heat treatment and roughness goes with the charge, marked with batch ${plan.batch.number}: at least ${side} × ${side} × ${height} ${unit}, in the worst place of the charge.`,
-    order?.term === 'NHD'
-      ? 'Section it and read the traverse to ISO 18203. Return the coupon: we grind it to the same depth and read it again.'
-      : 'Section it and read the traverse to ISO 18203. Return the coupon.',
-  ]
+function coupon({ batch }: OrderSource, planned: CasePlan): readonly Draft[] {
+  const side = length('given', 'side of the coupon', { least: COUPON.side }, { places: 0 })
+  const thickness = length('given', 'thickness of the coupon', { least: COUPON.thickness }, { places: 0 })
+  return point(
+    'Coupon',
+    `One of the same heat, heat treatment and roughness goes with the charge, marked with batch ${batch.number}, in the worst place of the charge.`,
+    say`At least ${side} square and ${thickness} thick.`,
+    isNitrided(planned)
+      ? 'Section it and return it: we grind it to the same depth and read it again.'
+      : 'Section it and return it.',
+  )
 }
 
-function sizes(
-  plan: OrderSource,
-  { number }: OrderedOperation,
-  { growth }: CasePlan,
-  figures: OrderFigures,
-): readonly string[] {
-  const { length, unit } = figures
-  const spread = ({ least, nominal, most }: Spread) =>
-    `${length(nominal)} ${unit} a side, ${length(least)} to ${length(most)}`
-  const arriving = arrivingSizes(plan, number, figures)
-  const form = firstCuts(plan)
-    .filter(({ kind, form }) => kind !== 'face' && form > 0)
-    .map(({ surface, form }) => `${surface} ${length(form)} ${unit}`)
-  return [
-    ...(arriving.length > 0 ? [`The parts arrive at: ${arriving.join('; ')}.`] : []),
-    `We plan for the outside growing ${spread(growth.outside)}${plan.ladders.every(({ kind }) => kind !== 'bore') ? '' : `, and the bore closing ${spread(growth.bore)}`}.`,
-    ...(form.length > 0 ? [`Out of true, radial, round and straight together, not over: ${form.join(', ')}.`] : []),
-    'Measure before and after, 4 angles in 2 planes, on the pieces that we mark; report both. The first figures set our sizes for the next batch.',
-  ]
+/** What the finishing stock is planned for, each for itself: out of round and bow add up in different ways. */
+function formAsked(source: OrderSource): { readonly ovality: readonly Quantity[]; readonly bow?: Quantity } {
+  const cuts = firstCuts(source).filter(({ kind }) => kind !== 'face')
+  const figure = (entry: (typeof cuts)[number], name: string) =>
+    entry.basis?.find(({ figure }) => figure === name)?.value
+  const ovality = cuts.flatMap(entry => {
+    const most = figure(entry, 'ovality')
+    return most === undefined ? [] : [length('asked', `ovality of ${entry.surface}`, { most }, { state: AS_HARDENED })]
+  })
+  const bows = cuts.flatMap(entry => figure(entry, 'bow') ?? [])
+  return {
+    ovality,
+    ...(bows.length > 0 && {
+      bow: length('asked', 'bow of the axis', { most: Math.min(...bows) }, { state: AS_HARDENED }),
+    }),
+  }
 }
 
-function fixturing({ holding }: OrderedOperation, order: CaseOrder | undefined): readonly string[] {
-  return [
-    `${holding}.`,
-    'No wire and no hook on a bore or a seat; thermocouple at the parts.',
-    ...(order?.term === 'NHD'
-      ? ['No copper, brass or zinc in the charge: tags and wires of nickel or stainless steel.']
-      : []),
-  ]
+type Forms = ReturnType<typeof formAsked>
+
+function distortion(source: OrderSource, { growth }: CasePlan, { ovality, bow }: Forms): readonly Draft[] {
+  const bored = source.ladders.some(({ kind }) => kind === 'bore')
+  const grown = (side: 'outside' | 'bore', label: string) => {
+    const { least, nominal, most } = growth[side]
+    return length('expected', label, { value: nominal, least, most }, { state: 'in hardening' })
+  }
+  const outside = grown('outside', 'growth of the outside, a side')
+  return point(
+    'Sizes and distortion',
+    bored
+      ? say`We expect the outside to grow ${outside} a side and the bore to close ${grown('bore', 'closing of the bore, a side')} a side.`
+      : say`We expect the outside to grow ${outside} a side.`,
+    ...ovality.map((most): Said => say`${sentence(most.label)}, largest less smallest diameter, not over ${most}.`),
+    bow && say`Bow, the axis off straight over the length, not over ${bow}.`,
+    say`Measure before and after on ${count('asked', 'pieces that we mark', { value: marked(source) })} pieces that we mark, ${count('asked', 'angles measured at', { value: PLACES.angles })} angles in ${count('asked', 'planes measured in', { value: PLACES.planes })} planes; report both on the form.`,
+    'The first figures set our sizes for the next batch.',
+  )
 }
 
-function certificate(order: CaseOrder | undefined): readonly string[] {
-  const nitriding = order?.term === 'NHD'
-  return [
-    `Traverse of 10 points or more with depth, load and standard, and the definition of ${order?.term ?? 'depth'} used.`,
-    ...(nitriding
-      ? ['Micrograph at ×500 or more, etchant named; thickness of the compound layer, and its phase if known.']
-      : []),
+function cleaning({ ported, plating }: OrderSource): readonly Draft[] {
+  const { least, most } = EDGE_BREAK.beforeHardening
+  const chamfer = plating && length('given', 'chamfer for plating', { least: plating.chamfer.least }, { places: 1 })
+  return point(
+    'Cleaning and packing',
+    say`The parts come metal-clean, dry and demagnetised, edges broken ${length('given', 'edges broken', { least, most }, { places: 1 })}.`,
+    'Degrease again before loading; no silicone, sulphur or chlorine.',
+    plating && chamfer && say`The edges of ${plating.surface} come chamfered ${chamfer} or more: it is plated later.`,
+    `Return them dry and preserved, each by itself, nothing metal to metal${ported ? ', nothing on a port edge' : ''}.`,
+  )
+}
+
+function certificate(planned: CasePlan): readonly Draft[] {
+  const term = planned.order?.term ?? 'depth'
+  return point(
+    'Certificate',
+    say`Traverse of the coupon to ISO 18203, ${count('asked', 'points of the traverse', { least: TRAVERSE })} points or more, with load, and the definition of ${term} used.`,
+    isNitrided(planned) &&
+      'Micrograph at ×500 or more, etchant named; thickness of the compound layer, and its phase if known.',
     'Hardness of surface and core with load; sizes before and after; log of the cycle with charge number.',
+  )
+}
+
+function returnsOf(
+  source: OrderSource,
+  planned: CasePlan,
+  { ovality, bow }: Forms,
+): readonly Omit<Returned, 'number'>[] {
+  const coupon = (one: Quantity) => ({ ...one, of: 'coupon', readings: 1 }) as const
+  const piece = (one: Quantity) => ({ ...one, of: 'piece', readings: marked(source) }) as const
+  const measured = [...new Map(firstCuts(source).map(cut => [sizeLabel(cut), cut])).keys()]
+  return [
+    coupon(depthOrdered(planned, 'asked')),
+    coupon(surfaceExpected(planned)),
+    coupon(coreExpected(planned)),
+    ...(isNitrided(planned) ? [coupon(layerAsked(planned))] : []),
+    ...measured.flatMap(label => [
+      piece(length('expected', label, {}, { state: 'before' })),
+      piece(length('expected', label, {}, { state: 'after' })),
+    ]),
+    ...ovality.map(piece),
+    ...(bow ? [piece(bow)] : []),
   ]
 }

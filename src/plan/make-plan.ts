@@ -4,8 +4,10 @@ import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
 import { withLadderPlaces, withPlaces } from '../inspection/size-places.ts'
 import type { OperationSize } from '../operation-size.ts'
+import { planOrders } from '../orders/plan-orders.ts'
 import type { Part } from '../part/part.ts'
 import { planPorts } from '../ports/plan-ports.ts'
+import { firmOf } from '../route/house-or-outside.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -80,12 +82,26 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
       shape: after,
-      firms: operation.place === 'outside' ? shop.firms.filter(firm => firm.processes.includes(operation.process)) : [],
+      firms: firmOf(shop, operation),
     }),
   )
+  const { number, title, revision, kind } = part
+  const ladders = withLadderPlaces(stock.ladders, inspection.characteristics)
+  const entries = withBatchChances(stock.entries, batch.batch.start)
+  const orders = planOrders({
+    part: { number, title, revision },
+    batch: batch.batch,
+    grade: batch.material.grade,
+    operations: planned,
+    ladders,
+    stock: entries,
+    ...(stock.case && { case: stock.case }),
+    ...(stock.plating && { plating: stock.plating }),
+    ported: part.ports.length > 0,
+    characteristics: inspection.characteristics,
+  })
   const rooms = [route, stock, ports, batch, cutting, inspection]
   const findings = byPlace(rooms.flatMap(room => room.findings))
-  const { number, title, revision, kind } = part
   return {
     findings,
     plan: {
@@ -93,8 +109,8 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       shop: { name: shop.name, ...(ports.ports.length > 0 && { fixture: shop.fixture }) },
       batch: batch.batch,
       operations: planned,
-      stock: withBatchChances(stock.entries, batch.batch.start),
-      ladders: withLadderPlaces(stock.ladders, inspection.characteristics),
+      stock: entries,
+      ladders,
       axial: stock.axial,
       ...(stock.case && { case: stock.case }),
       ...(stock.plating && { plating: stock.plating }),
@@ -102,9 +118,10 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },
+      orders: orders.orders,
       material: batch.material,
       findings,
-      workings: rooms.flatMap(room => ('workings' in room ? room.workings : [])),
+      workings: [...rooms, orders].flatMap(room => ('workings' in room ? room.workings : [])),
       ...issue,
     },
   }

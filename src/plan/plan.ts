@@ -4,6 +4,7 @@ import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedLadder, PlacedSize } from '../inspection/size-places.ts'
+import type { OutsideOrder } from '../orders/order.ts'
 import type { PartKind } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { FixturePlan } from '../ports/fixture-plan.ts'
@@ -22,7 +23,7 @@ export type PlannedOperation = Operation & {
   readonly steps: readonly Step[]
   readonly time: OperationTime
   readonly shape: Shape
-  /** Outside operations: the firms that do it and their lead time, days. */
+  /** Outside operations: the firm that does it, which `workCentre` names, and its lead time, days. */
   readonly firms: readonly {
     readonly name: string
     readonly leadTime: number
@@ -53,6 +54,8 @@ export type Plan = {
   /** Absent without an engine. */
   readonly gasExchange?: GasExchange
   readonly inspection: { readonly characteristics: readonly Characteristic[] }
+  /** What goes to a firm with the pieces, one a visit, in order. */
+  readonly orders: readonly OutsideOrder[]
   readonly material: MaterialNeed
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]

@@ -1,6 +1,5 @@
 import type { HardeningProcess, Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
-import { micrometres } from '../units.ts'
 import { axialLocator } from './axial-locator.ts'
 import { isCentreless } from './house-or-outside.ts'
 import type { FinishingNeeds } from './needs.ts'
@@ -59,7 +58,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
   const honed = needs.boreHoned.map(({ band }) => band.name)
   const allBores = part.bore.map(({ name }) => name)
   const seat = outside.at(-1) ?? part.outside.at(-1)?.name ?? 'outside'
-  const runout = `${Number(micrometres(shop.habits.chuckRunout).toFixed(1))} µm`
+  const setTrue = shop.habits.chuckRunout
   const axial = axialLocator(part)
   const against = axial.face === 'bottom' ? 'the bottom face' : `the underside of ${axial.band}`
   const faced = needs.top.length > 0
@@ -91,7 +90,8 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             name: faced ? 'Grind bore and top face' : 'Grind bore',
             process: 'grind',
             on: 'bore',
-            holding: `Chuck on the ${outside.length > 0 ? 'ground' : 'turned'} ${seat}, set true within ${runout}${faced ? `, against ${against}` : ''}; light even pressure, the wall is thin`,
+            holding: `Chuck on the ${outside.length > 0 ? 'ground' : 'turned'} ${seat}${faced ? `, against ${against}` : ''}; light even pressure, the wall is thin`,
+            setTrue,
             locatedBy: [seat, ...(faced ? [axial.face === 'bottom' ? 'bottom' : axial.band] : [])],
             locatedAs: outside.length > 0 ? 'ground' : 'turned',
             surfaces: [...bore, ...(faced ? ['top', 'length'] : [])],
@@ -111,7 +111,8 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
             name: 'Grind top face',
             process: 'grind',
             on: 'bore',
-            holding: `Chuck on ${seat}, set true within ${runout}, against ${against}`,
+            holding: `Chuck on ${seat}, against ${against}`,
+            setTrue,
             locatedBy: [seat, axial.face === 'bottom' ? 'bottom' : axial.band],
             locatedAs: outside.length > 0 ? 'ground' : 'turned',
             surfaces: ['top', 'length'],
@@ -197,7 +198,10 @@ const goesThrough = ({ kind, outside, ports }: Part, { machines }: Shop): boolea
   machines.some(machine => machine.processes.includes('grind') && isCentreless(machine))
 
 /** A pin runs on its own outside or between its own centres; what has a bore is held in it as turned. */
-function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'locatedBy' | 'locatedAs' | 'heldIn'> {
+function outsideHolding(
+  part: Part,
+  shop: Shop,
+): Pick<TaskSketch, 'holding' | 'setTrue' | 'locatedBy' | 'locatedAs' | 'heldIn'> {
   const { kind, bore, hardening, outside } = part
   const { habits } = shop
   if (goesThrough(part, shop)) {
@@ -209,17 +213,19 @@ function outsideHolding(part: Part, shop: Shop): Pick<TaskSketch, 'holding' | 'l
       heldIn: 'work blade',
     }
   }
-  const within = `running true within ${Number(micrometres(habits.mandrelRunout).toFixed(1))} µm`
+  const setTrue = habits.mandrelRunout
   if (kind === 'pin' || bore.length === 0) {
     return {
-      holding: `Hold between ${bore.length > 0 ? 'centres in the chamfers of the bore' : 'its own centres'}, cleaned of scale, ${within}`,
+      holding: `Hold between ${bore.length > 0 ? 'centres in the chamfers of the bore' : 'its own centres'}, cleaned of scale`,
+      setTrue,
       locatedBy: [],
       locatedAs: 'turned',
       heldIn: 'centres',
     }
   }
   return {
-    holding: `Hold on an expanding mandrel in the ${hardening ? 'turned and hardened' : 'bored'} bore, ${within}`,
+    holding: `Hold on an expanding mandrel in the ${hardening ? 'turned and hardened' : 'bored'} bore`,
+    setTrue,
     locatedBy: bore.map(({ name }) => name),
     locatedAs: 'turned',
     heldIn: 'mandrel',

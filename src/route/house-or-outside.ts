@@ -1,5 +1,6 @@
 import type { Process } from '../process.ts'
-import type { Machine, Shop } from '../shop/shop.ts'
+import type { Firm, Machine, Shop } from '../shop/shop.ts'
+import type { Operation } from './operation.ts'
 
 export type Where = { readonly place: 'house' | 'outside'; readonly workCentre: string }
 
@@ -24,4 +25,14 @@ export function houseOrOutside(shop: Shop, process: Process, on?: keyof typeof R
   if (machine) return { place: 'house', workCentre: machine.workCentre }
   const firm = shop.firms.find(({ processes }) => processes.includes(process))
   return firm && { place: 'outside', workCentre: firm.name }
+}
+
+/** The firm that an outside operation goes to: the one that its place was found at, whatever else does the process. */
+export function firmOf(
+  { firms }: Pick<Shop, 'firms'>,
+  { place, workCentre, process }: Pick<Operation, 'place' | 'workCentre' | 'process'>,
+): readonly Firm[] {
+  const named = place === 'outside' ? firms.filter(({ name }) => name === workCentre) : []
+  const able = named.filter(({ processes }) => processes.includes(process))
+  return (able.length > 0 ? able : named).slice(0, 1)
 }

@@ -1,4 +1,5 @@
 import type { Process } from '../process.ts'
+import type { Millimetre } from '../units.ts'
 
 /** What the operation is for: several share a process. Each stands at most once in a route. */
 export type Purpose =
@@ -51,6 +52,8 @@ export type Operation = {
   readonly workCentre: string
   /** What to hold it by, in the imperative. */
   readonly holding: string
+  /** How far off axis it may stand when it is set true, radial, where that bears on the sizes. */
+  readonly setTrue?: Millimetre
   /** The surfaces it is held or located by: names of the part file. */
   readonly locatedBy: readonly string[]
   /** In which state those surfaces then are; left out where they do not bear on the sizes. */

@@ -65,9 +65,7 @@ export function packetSheets(plan: Plan, pictures: readonly string[], figures: P
     ...portSheets(plan, pictures, figures),
     ...stockSheets(plan, pictures, figures),
     ...STAGES.flatMap(stage => inspectionSheets(plan, stage, figures)),
-    ...plan.operations
-      .filter(({ place }) => place === 'outside')
-      .flatMap(operation => orderSheets(plan, operation, figures)),
+    ...plan.orders.flatMap(order => orderSheets(plan, order, figures)),
     ...(plan.workings.length === 0
       ? []
       : [

@@ -172,6 +172,7 @@ export const SAMPLE_PLAN: Plan = {
   ports: PORTS,
   gasExchange: GAS,
   inspection: { characteristics: CHARACTERISTICS },
+  orders: [],
   material: {
     grade: '42CrMo4',
     barDiameter: 65,

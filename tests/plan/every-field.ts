@@ -1,6 +1,7 @@
 import type { Plan } from '../../src/plan/plan.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
+import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 
 const ORIGIN = { from: 'measured', source: 'shop: measured on 24 pieces' } as const
@@ -46,6 +47,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       place: 'house',
       workCentre: 'lathe',
       holding: 'Hold in soft jaws.',
+      setTrue: 0.0075,
       locatedBy: ['seat'],
       locatedAs: 'turned',
       heldIn: 'jaws',
@@ -203,6 +205,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       },
     ],
   },
+  orders: [EVERY_ORDER],
   material: {
     grade: '42CrMo4',
     barDiameter: 65,

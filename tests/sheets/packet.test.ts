@@ -73,38 +73,29 @@ describe('the packet in HTML', () => {
   })
 })
 
-describe('the order of an outside operation', () => {
-  it.each(
-    plan.operations.filter(({ place }) => place === 'outside').map(operation => [operation.name, operation] as const),
-  )('%s stands alone: sizes that come, sizes that go back, cautions', async (_, operation) => {
-    const { pdf } = await subcontract(plan, operation, options('a4'))
-    const text = (await textsOf(pdf ?? new Uint8Array())).join(' ')
-    for (const word of ['What comes to you', 'Must not happen', 'Packing', operation.name, plan.shop.name]) {
-      expect(text).toContain(word)
-    }
-  })
-})
-
-describe('the order of stress relief', () => {
-  it('gives the temperature and its window, so that the firm can work from it', async () => {
-    const operation = plan.operations.find(({ process }) => process === 'stress-relieve')
-    const order = plan.case?.order
-    if (!operation || !order?.stressReliefWindow) throw new Error('the demo has no stress relief')
-    const { html = '' } = await subcontract(plan, operation, options('a4'))
-    const { least, most } = order.stressReliefWindow
-    for (const value of [order.stressRelief, least, most]) expect(html).toContain(`${value} °C`)
-  })
+describe('the order of a visit', () => {
+  it.each(plan.orders.map(order => [order.title, order] as const))(
+    '%s stands alone: sizes that come, points, cautions',
+    async (_, order) => {
+      const { pdf } = await subcontract(plan, order, options('a4'))
+      const text = (await textsOf(pdf ?? new Uint8Array())).join(' ')
+      for (const word of ['What comes to you', 'Must not happen', 'acking', order.firm, plan.shop.name]) {
+        expect(text).toContain(word)
+      }
+      expect(text).not.toMatch(/\{\d+\}/)
+    },
+  )
 })
 
 describe('the specification of an order', () => {
   // ISO 14104:2017 leaves nitrided parts out of its scope, so no temper etch may be asked of the grinder.
   it.each([
-    ['nitride', /nitriding hardness depth/],
-    ['grind', /No temper etch/],
-  ] as const)('%s: thirteen numbered points', async (process, words) => {
-    const operation = plan.operations.find(one => one.process === process)
-    if (!operation) throw new Error(`the demo has no ${process}`)
-    const { html = '' } = await subcontract(plan, operation, options('a4'))
+    ['Nitride', /nitriding hardness depth/],
+    ['Grind bore and top face, hone bore', /No temper etch/],
+  ] as const)('%s: thirteen numbered points', async (title, words) => {
+    const order = plan.orders.find(one => one.title === title)
+    if (!order) throw new Error(`the demo has no order ${title}`)
+    const { html = '' } = await subcontract(plan, order, options('a4'))
     const sheet = html.split('<h1>Specification')[1]?.split('<h1>')[0] ?? ''
     const numbers = [...sheet.matchAll(/<td[^>]*>(\d+)<\/td>/g)].map(([, number]) => Number(number))
     expect(numbers).toEqual(Array.from({ length: 13 }, (_, i) => i + 1))

@@ -2,18 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { SHADE } from '../../src/pictures/marks.ts'
 import { drawLadders } from '../../src/pictures/size-ladder.ts'
 import { orderSheets } from '../../src/sheets/order-sheets.ts'
-import { orderView } from '../../src/sheets/views/order-view.ts'
+import { orderTermsView, orderView } from '../../src/sheets/views/order-view.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { stockView } from '../../src/sheets/views/stock-view.ts'
 import { demoPlan, typeface } from './demo-packet.ts'
 
 const plan = demoPlan('OX-105-02')
 const MM = paperFigures('mm')
-const operation = (purpose: string) => {
-  const found = plan.operations.find(one => one.purpose === purpose)
-  if (!found) throw new Error(`no ${purpose}`)
-  return found
-}
 const told = (rows: readonly { readonly what: string; readonly value: string }[], what: string) =>
   rows.find(row => row.what === what)?.value.replaceAll('\u00a0', ' ')
 
@@ -21,29 +16,24 @@ describe('the plated demo part on paper', () => {
   it('plans without an error or a warning', () => {
     expect(plan.findings.filter(({ severity }) => severity !== 'note')).toEqual([])
   })
-  it('orders the plating with specification and return form, and the heats beside it in a page each', () => {
-    const titles = (purpose: string) => orderSheets(plan, operation(purpose), MM).map(({ template }) => template)
-    expect(titles('plate')).toEqual(['order', 'order-terms', 'return-form'])
-    expect(titles('relieve-for-plating')).toEqual(['order'])
-    expect(titles('bake-after-plating')).toEqual(['order'])
+  it('orders the plating and the heats beside it once, with specification and return form', () => {
+    const titles = plan.orders.map(order => orderSheets(plan, order, MM).map(({ template }) => template))
+    expect(titles).toEqual(Array.from({ length: 3 }, () => ['order', 'order-terms', 'return-form']))
   })
   it('tells the plater what comes, what to lay on and what to bake', () => {
-    const view = orderView(plan, operation('plate'), MM)
-    expect(view.arrives.find(({ surface }) => surface === 'bore Ø')?.limits).toMatch(/60\.150.*60\.163/)
-    expect(view.sizes.map(({ limits }) => limits.replaceAll('\u00a0', ' '))).toEqual(['59.937 / 59.976'])
-    expect(told(view.treatment, 'Layer as plated')).toContain('0.100')
-    expect(told(view.treatment, 'Bake after plating')).toContain('8 h or more at 190 to 220 °C')
-  })
-  it('points the two heats to the plating they go with, and names the standard, not a recipe', () => {
-    const relief = orderView(plan, operation('relieve-for-plating'), MM).treatment
-    expect(told(relief, 'Together with')).toContain(`operation ${operation('plate').number}`)
-    expect(told(relief, 'Relieve')).toContain('ASTM B849 or ISO 9587')
-    expect(told(orderView(plan, operation('bake-after-plating'), MM).treatment, 'Bake after plating')).toContain('8 h')
-  })
-  it('tells the honer what lies on the bore and what must be left', () => {
-    const view = orderView(plan, operation('hone-bore'), MM)
-    expect(told(view.condition, 'To be left')).toContain('0.056 mm a side or more')
-    expect(view.leftHead).toBe('Spare plating')
+    const [, plating] = plan.orders
+    if (!plating) throw new Error('no order')
+    const view = orderView(plan, plating, MM)
+    expect(view.arrives.find(({ what }) => what === 'bore Ø')?.limits).toMatch(/60\.150.*60\.163/)
+    // From 59.9365 and 59.9765: never printed outside.
+    expect(view.finish.map(({ judged }) => judged.replaceAll('\u00a0', ' '))).toEqual(['59.937 / 59.976'])
+    const text = orderTermsView(plating, MM)
+      .points.flatMap(({ text }) => text)
+      .join('\n')
+      .replaceAll('\u00a0', ' ')
+    expect(text).toContain('a layer of 0.100 (0.081 to 0.119) mm a side')
+    expect(text).toContain('Bake 8 h or more at 190 to 220 °C, begun within 3 h')
+    expect(text).toContain('ASTM B849 or ISO 9587')
   })
   it('shows on the stock sheet the layer, what is left of it and how it is judged', () => {
     const view = stockView(plan, MM, [])

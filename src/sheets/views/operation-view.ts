@@ -31,14 +31,17 @@ export type OperationView = {
 }
 
 export function operationView(plan: Plan, operation: PlannedOperation, figures: PaperFigures): OperationView {
-  const { number, holding, locatedBy, because, cautions, time } = operation
+  const { number, holding, setTrue, locatedBy, because, cautions, time } = operation
   return {
     unit: figures.unit,
     strip: `strip-${number}`,
     drawing: `operation-${number}`,
     where: whereOf(operation),
     outside: operation.place === 'outside',
-    holding,
+    holding:
+      setTrue === undefined
+        ? holding
+        : `${holding}; set true within ${figures.length(setTrue, 4)} ${figures.unit} off axis`,
     locatedBy: locatedBy.join(', '),
     because: because[0] ?? '',
     setup: minutes(time.setup),

@@ -1,4 +1,13 @@
-import { asDrawn, inwardLimits, length, type Units, unitOf } from '../../figures.ts'
+import {
+  asDrawn,
+  inwardLimits,
+  length,
+  outwardLimits,
+  roundedDown,
+  roundedUp,
+  type Units,
+  unitOf,
+} from '../../figures.ts'
 import type { Limits } from '../../limits.ts'
 
 /** Figures as a sheet prints them, in the units that it was asked for. */
@@ -10,6 +19,10 @@ export type PaperFigures = {
   readonly drawn: (written: string) => string
   /** Both limits, never printed outside themselves: the lower is rounded up and the upper down. */
   readonly limits: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => string
+  /** Both limits of what comes in, never printed inside themselves. */
+  readonly outward: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => string
+  readonly notOver: (millimetre: number, places: number) => string
+  readonly notUnder: (millimetre: number, places: number) => string
 }
 
 /** Which limit is met first while metal goes: the smaller of a hole, the larger of a shaft. */
@@ -20,12 +33,15 @@ export function paperFigures(units: Units): PaperFigures {
     unit: unitOf(units),
     length: (millimetre, places) => length(millimetre, units, places),
     drawn: written => asDrawn(written, units),
-    limits: ({ lower, upper }, order, places) => {
-      const inward = inwardLimits(lower, upper, places, units)
-      return order === 'hole' ? pair(inward[0], inward[1]) : pair(inward[1], inward[0])
-    },
+    limits: ({ lower, upper }, order, places) => inOrder(inwardLimits(lower, upper, places, units), order),
+    outward: ({ lower, upper }, order, places) => inOrder(outwardLimits(lower, upper, places, units), order),
+    notOver: (millimetre, places) => roundedDown(millimetre, places, units),
+    notUnder: (millimetre, places) => roundedUp(millimetre, places, units),
   }
 }
+
+const inOrder = ([low, high]: readonly [string, string], order: Order): string =>
+  order === 'hole' ? pair(low, high) : pair(high, low)
 
 /** Two limits stay on one line. */
 export const pair = (first: string, second: string): string => `${first}\u00a0/\u00a0${second}`

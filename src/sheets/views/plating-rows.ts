@@ -1,8 +1,6 @@
 import { placesFor } from '../../decimal-places.ts'
 import { fixed, hours } from '../../figures.ts'
 import type { Spread } from '../../limits.ts'
-import { asked, RELIEF } from '../../orders/plating-order.ts'
-import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { PlatingPlan } from '../../plating/plating-plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
@@ -27,6 +25,10 @@ const limitsOf = (size: PlatingPlan['before'], { limits, unit }: PaperFigures): 
 const between = ({ least, nominal, most }: Spread, { length, unit }: PaperFigures): string =>
   `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
 
+/** `0.056 mm a side or more`, or the two limits. */
+const asked = ({ asked: { least, most } }: PlatingPlan, { length, unit }: PaperFigures): string =>
+  most === undefined ? `${length(least)} ${unit} a side or more` : `${length(least)} to ${length(most)} ${unit} a side`
+
 /** What the plater is asked for and what is left of it, a line each. */
 export function platingRows(plating: PlatingPlan, figures: PaperFigures): readonly Row[] {
   const { process, surface, before, plated, layer, left, time, masked } = plating
@@ -48,41 +50,4 @@ export function platingRows(plating: PlatingPlan, figures: PaperFigures): readon
 function bakeRows({ bake: { hours, least, most, startWithin } }: PlatingPlan): readonly Row[] {
   const value = `${fixed(hours, 0)} h or more at ${fixed(least, 0)} to ${fixed(most, 0)} °C, begun within ${fixed(startWithin, 0)} h`
   return [{ what: 'Bake after plating', value: hours > 0 ? value : 'none' }]
-}
-
-/** What the honer must know of the layer. */
-export const layerHeld = (plating: PlatingPlan, figures: PaperFigures): readonly Row[] => [
-  { what: 'Plating', value: `${plating.process}, ${between(plating.layer, figures)}` },
-  { what: 'To be left', value: asked(plating, figures) },
-  { what: 'Honing', value: plating.honedWith },
-]
-
-/** Lines of the plating that its own order repeats elsewhere, or that the plater does not work by. */
-const OURS: ReadonlySet<string> = new Set(['Bore as plated', 'Time in the bath, estimate', 'Honing', 'Rings'])
-
-/** What the order of the plating, or of one of the two heats beside it, asks for. */
-export function platingTreatment(
-  { plating, operations, material }: Plan,
-  { purpose }: PlannedOperation,
-  figures: PaperFigures,
-): readonly Row[] {
-  if (!plating) return []
-  if (purpose === 'plate') return platingRows(plating, figures).filter(({ what }) => !OURS.has(what))
-  const { hardness, temper } = plating.base
-  const plate = operations.find(operation => operation.purpose === 'plate')
-  const visit = { what: 'Together with', value: `operation ${plate?.number} ${plate?.name}: one visit, one firm` }
-  if (purpose === 'relieve-for-plating') {
-    return [
-      visit,
-      {
-        what: 'Relieve',
-        value: `as ${RELIEF} ask for ${material.grade}${hardness === undefined ? '' : ` of ${fixed(hardness, 0)} HV`}`,
-      },
-      {
-        what: 'Not over',
-        value: `what would soften it: well below the temper${temper === undefined ? ' on the bar certificate' : ` of ${fixed(temper, 0)} °C`}`,
-      },
-    ]
-  }
-  return purpose === 'bake-after-plating' ? [visit, ...bakeRows(plating)] : []
 }

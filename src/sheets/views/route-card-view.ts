@@ -59,7 +59,7 @@ export function routeCardView(plan: Plan, figures: PaperFigures): RouteCardView 
       number: String(operation.number),
       name: operation.name,
       hours: inHouse(operation) ? oneHour(operation.time.batch) : DASH,
-      days: inHouse(operation) ? DASH : daysOf(operation),
+      days: inHouse(operation) ? DASH : daysOf(plan, operation),
     })),
     findings: findings.map(({ severity, message, hint, at }) => ({
       severity,
@@ -78,15 +78,15 @@ const inHouse = ({ place }: PlannedOperation): boolean => place === 'house'
 export const whereOf = (operation: PlannedOperation): string =>
   inHouse(operation)
     ? operation.workCentre
-    : `outside: ${operation.firms.map(({ name }) => name).join(' or ') || 'firm to be chosen'}`
+    : `outside: ${operation.firms.map(({ name }) => name).join() || 'firm to be chosen'}`
 
 const oneHour = (minute: number): string => (minute < 600 ? fixed(minute / 60, 1) : hours(minute / 60))
 
-function daysOf({ firms }: PlannedOperation): string {
-  const days = firms.map(({ leadTime }) => leadTime)
-  if (days.length === 0) return 'to be asked'
-  const [least, most] = [Math.min(...days), Math.max(...days)]
-  return least === most ? String(least) : `${least} to ${most}`
+/** One visit has one lead time: it stands at the first of its operations. */
+function daysOf({ orders }: Plan, { number }: PlannedOperation): string {
+  const order = orders.find(({ operations }) => operations.includes(number))
+  if (!order) return 'to be asked'
+  return order.operations[0] === number ? String(order.leadTime) : `with ${order.operations[0]}`
 }
 
 /** Plain ASCII between slashes; what a reader gun might not give back is left out. */

@@ -1,6 +1,7 @@
 import { fixed } from '../../figures.ts'
+import { featureWords } from '../../operation-size.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import { featureWords, orderOf } from './feature-words.ts'
+import { orderOf } from './feature-words.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
 /** A size to hold, as two limits; the drawing's own size small beside it, so that nobody works to the wrong one. */

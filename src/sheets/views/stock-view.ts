@@ -113,7 +113,7 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
 }
 
 /** What the hardener is asked for and what it does, a line each. */
-export function caseOrder(
+function caseOrder(
   { case: ordered }: Plan,
   { length, unit }: PaperFigures,
 ): readonly { what: string; value: string }[] {

@@ -1,0 +1,95 @@
+import type { Characteristic } from '../inspection/characteristic.ts'
+import type { PlacedSize } from '../inspection/size-places.ts'
+import { featureWords, type OperationSize } from '../operation-size.ts'
+import { metAs } from './arriving.ts'
+import type { Finished, Quantity, Returned } from './order.ts'
+import type { OrderedOperation, OrderSource } from './order-source.ts'
+import { length, placesShowing } from './quantity.ts'
+
+/** What every operation of the visit must leave: its sizes, then form and roughness, each with the pair that we judge by. */
+export function finishedSizes(source: OrderSource, operations: readonly OrderedOperation[]): readonly Finished[] {
+  return operations.flatMap((operation, index) => {
+    const after = operations.slice(index + 1)
+    const made = operation.sizes.filter(({ feature }) => operation.surfaces.includes(feature))
+    return [...made.map(size => sizeAsked(source, operation, size, after)), ...formAsked(source, operation, made)]
+  })
+}
+
+/** The judge of a size: the check that takes the pieces back where it measures the same, else the operation's own. */
+function judgeOf(source: OrderSource, operation: OrderedOperation, size: OperationSize): Characteristic | undefined {
+  const same = source.characteristics.filter(
+    ({ feature, lower, upper }) => feature === size.feature && near(lower, size.lower) && near(upper, size.upper),
+  )
+  const back = source.operations.find(
+    ({ number, guards }) => number > operation.number && guards?.includes(operation.purpose),
+  )
+  return same.find(one => one.operation === back?.number) ?? same.find(one => one.operation === operation.number)
+}
+
+const near = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
+
+function sizeAsked(
+  source: OrderSource,
+  operation: OrderedOperation,
+  size: PlacedSize,
+  after: readonly OrderedOperation[],
+): Finished {
+  const judge = judgeOf(source, operation, size)
+  const ends = { least: judge?.accept.lower ?? size.lower, most: judge?.accept.upper ?? size.upper }
+  const written = metAs(source.ladders, size)
+  return {
+    ...length('asked', featureWords(size), ends, {
+      state: operation.name,
+      places: judge?.places ?? size.places,
+      written,
+    }),
+    ...whereFrom(source, operation, judge),
+    limits: { least: size.lower, most: size.upper },
+    onTheWay: after.some(({ sizes }) =>
+      sizes.some(({ feature, measure }) => feature === size.feature && measure === size.measure),
+    ),
+  }
+}
+
+/** Roundness, run-out, flatness, roughness: what is measured at the operation and is none of its sizes. */
+function formAsked(
+  source: OrderSource,
+  operation: OrderedOperation,
+  sizes: readonly OperationSize[],
+): readonly Finished[] {
+  const here = source.characteristics.filter(({ operation: at }) => at === operation.number)
+  return here
+    .filter(
+      ({ lower, upper }) =>
+        upper !== undefined && !sizes.some(size => near(lower, size.lower) && near(upper, size.upper)),
+    )
+    .map(one => {
+      const { accept, lower, upper = 0, unit, name } = one
+      const ends = {
+        ...(lower !== undefined && { least: accept.lower ?? lower }),
+        most: accept.upper ?? upper,
+      }
+      const quantity: Quantity = {
+        ...length('asked', name, ends, { state: operation.name, places: placesShowing(ends.most) }),
+        unit,
+      }
+      return {
+        ...quantity,
+        ...whereFrom(source, operation, one),
+        limits: { ...(lower !== undefined && { least: lower }), most: upper },
+        onTheWay: false,
+      }
+    })
+}
+
+const whereFrom = ({ batch }: OrderSource, { number }: OrderedOperation, judge: Characteristic | undefined) => ({
+  operation: number,
+  pieces: judge?.sample ?? batch.start,
+  ...(judge && { gauge: judge.gauge }),
+})
+
+/** The readings that prove them. What is worked over again in the same visit is the firm's own affair. */
+export const finishedReturns = (finish: readonly Finished[]): readonly Omit<Returned, 'number'>[] =>
+  finish
+    .filter(({ onTheWay }) => !onTheWay)
+    .map(({ operation: _, limits: __, onTheWay: ___, pieces, ...one }) => ({ ...one, of: 'piece', readings: pieces }))

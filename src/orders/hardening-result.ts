@@ -1,0 +1,81 @@
+import { usualScatter } from '../handbook/case-tolerance.ts'
+import { compoundLayer } from '../handbook/compound-layer.ts'
+import type { CasePlan } from '../hardening/case-plan.ts'
+import { millimetres } from '../units.ts'
+import {
+  AS_HARDENED,
+  depthLeft,
+  depthOrdered,
+  firstCuts,
+  isNitrided,
+  surfaceExpected,
+  surfaceLeft,
+} from './case-words.ts'
+import type { Quantity } from './order.ts'
+import type { OrderSource } from './order-source.ts'
+import { celsius, hardness, hours, length } from './quantity.ts'
+import { type Draft, listed, point, say, sentence } from './say.ts'
+
+export const coreExpected = ({ coreHardness }: CasePlan): Quantity =>
+  hardness('HV10')('expected', 'core hardness', { value: coreHardness }, { state: AS_HARDENED })
+
+export const layerAsked = ({ compoundLayer: { most } }: CasePlan): Quantity =>
+  length('asked', 'compound layer', { most }, { state: AS_HARDENED })
+
+/** The process and its ceiling. The cycle is the treater's to choose. */
+export function processAllowed(planned: CasePlan): readonly Draft[] {
+  const { process, temperature, time } = planned
+  const nitriding = isNitrided(planned)
+  const reckoned = { value: time.nominal, least: time.least, most: time.most }
+  return point(
+    'Process allowed',
+    `${sentence(process)}. Another process only with our consent.`,
+    nitriding &&
+      say`No part over ${celsius('asked', 'temperature of the parts', { most: temperature })} at any time: the sizes are planned for it.`,
+    time.nominal > 0 &&
+      say`For the calendar only: we reckon ${hours('planned', 'time at temperature', reckoned, { places: nitriding ? 0 : 1 })} at temperature.`,
+    'The treater chooses and confirms the cycle.',
+  )
+}
+
+/** As hardened, which is asked and expected, and after our finishing, which is for information: two states kept apart. */
+export function result(planned: CasePlan): readonly Draft[] {
+  const { ordered, definition, order, limitHardness } = planned
+  const scatter = isNitrided(planned) ? usualScatter((ordered.least + ordered.most) / 2) : undefined
+  const tight = scatter !== undefined && ordered.most - ordered.least < 2 * scatter
+  const left = surfaceLeft(planned, 'planned')
+  return point(
+    'Result',
+    say`As hardened: ${order?.term ?? 'depth'} ${depthOrdered(planned, 'asked')}, from the surface as treated.`,
+    `${order?.term ?? 'Depth'}: ${definition}. Quote no hardness of the case in HRC.`,
+    order?.term === 'SHD' &&
+      limitHardness !== undefined &&
+      say`The depth ends at ${hardness('HV')('asked', 'hardness where the depth ends', { value: limitHardness })}.`,
+    say`As hardened: surface ${surfaceExpected(planned)} expected, core ${coreExpected(planned)} expected: report both.`,
+    tight &&
+      say`The band is closer than the usual scatter of ±${length('given', 'usual scatter of the depth, either way', { value: scatter }, { places: 2 })} about the mean: confirm it before the charge, or say what you hold.`,
+    left
+      ? say`After our finishing, for information: ${depthLeft(planned, 'planned')} of case or more and ${left} or more must be left where most comes off.`
+      : say`After our finishing, for information: ${depthLeft(planned, 'planned')} of case or more must be left where most comes off.`,
+  )
+}
+
+/** The white layer. One stage under the ceiling usually leaves more than two do: where the plan counts on less, it is told. */
+export function layer(source: OrderSource, planned: CasePlan): readonly Draft[] {
+  if (!isNitrided(planned)) return point('Skin', 'No scale and no decarburised skin.')
+  const ground = [...new Set(firstCuts(source).map(({ surface }) => surface))]
+  const oneStage = planned.process === 'gas nitriding' ? compoundLayer('gas nitriding, one stage') : undefined
+  const usual = oneStage && {
+    value: millimetres(oneStage.usual),
+    least: millimetres(oneStage.least),
+    most: millimetres(oneStage.most),
+  }
+  return point(
+    'Compound layer',
+    say`Not over ${layerAsked(planned)}, dense; report pores.`,
+    usual !== undefined &&
+      usual.value > planned.compoundLayer.most &&
+      say`One stage at this temperature is expected to leave ${length('expected', 'compound layer of one stage', usual, { state: AS_HARDENED })}: confirm before the charge that you hold ours, or say what you hold.`,
+    ground.length > 0 ? `We take it off on ${listed(ground)}. It stays on the other surfaces.` : 'It stays on.',
+  )
+}

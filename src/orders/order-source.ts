@@ -1,0 +1,37 @@
+import type { CasePlan } from '../hardening/case-plan.ts'
+import type { Characteristic } from '../inspection/characteristic.ts'
+import type { PlacedLadder, PlacedSize } from '../inspection/size-places.ts'
+import type { PlatingPlan } from '../plating/plating-plan.ts'
+import type { Operation } from '../route/operation.ts'
+import type { Shape } from '../shape.ts'
+import type { Firm } from '../shop/shop.ts'
+import type { StockEntry } from '../stock/stock.ts'
+import type { Notebook } from '../working.ts'
+
+export type OrderedOperation = Operation & {
+  readonly sizes: readonly PlacedSize[]
+  readonly shape: Shape
+  /** Where it goes: one firm, or none in the house. */
+  readonly firms: readonly Pick<Firm, 'name' | 'leadTime'>[]
+}
+
+/** What the orders are written from: what the rooms before have decided. */
+export type OrderSource = {
+  readonly part: { readonly number: string; readonly title: string; readonly revision: string }
+  readonly batch: { readonly number: string; readonly start: number; readonly heat?: string }
+  readonly grade: string
+  readonly operations: readonly OrderedOperation[]
+  readonly ladders: readonly PlacedLadder[]
+  readonly stock: readonly StockEntry[]
+  readonly case?: CasePlan
+  readonly plating?: PlatingPlan
+  readonly ported: boolean
+  readonly characteristics: readonly Characteristic[]
+}
+
+/** One visit while its order is written: the operations done in it, and where figures that are reckoned are kept. */
+export type Visit = {
+  readonly source: OrderSource
+  readonly operations: readonly OrderedOperation[]
+  readonly notebook: Notebook
+}

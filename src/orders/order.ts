@@ -1,0 +1,76 @@
+import type { Day, Kilogram } from '../units.ts'
+
+/**
+ * How a figure is meant. `asked`: what the firm is held to. `expected`: what the work should give; a reading to report.
+ * `planned`: what we reckon with ourselves, for information. `given`: how things are when they come.
+ */
+export type Standing = 'asked' | 'expected' | 'planned' | 'given'
+
+/** A figure of an order, read alike by machine and paper. Lengths are mm; the paper writes them in the units of its sheet. */
+export type Quantity = {
+  /** What it is a figure of: `bore Ø`, `case depth`. */
+  readonly label: string
+  /** The state in which it holds: `on arrival`, `as hardened`, `finished`. */
+  readonly state?: string
+  readonly standing: Standing
+  readonly value?: number
+  readonly least?: number
+  readonly most?: number
+  /** `mm`, `µm`, `°C`, `h`; a hardness with its test load, `HV1`; nothing for a count. */
+  readonly unit: string
+  readonly places: number
+  /** How two ends are written: from one to the other, as a depth with its upper tolerance, or as a size of a hole or shaft. */
+  readonly written: 'range' | 'plus' | 'hole' | 'shaft'
+}
+
+/** One numbered point: a sentence a line, `{0}` standing for the first of its quantities. */
+export type OrderPoint = {
+  readonly number: number
+  readonly title: string
+  readonly text: readonly string[]
+  readonly quantities: readonly Quantity[]
+}
+
+/** A size as the pieces bring it along, as the operation named left it. */
+export type Arriving = Quantity & { readonly operation: number; readonly after: string }
+
+/** What an operation of the visit must leave: least and most are what we judge by, inside the drawing's limits. */
+export type Finished = Quantity & {
+  readonly operation: number
+  readonly limits: { readonly least?: number; readonly most?: number }
+  /** What we shall judge it with, where that is settled. */
+  readonly gauge?: string
+  readonly pieces: number
+  /** Worked over again in the same visit: the firm's own size on the way. */
+  readonly onTheWay: boolean
+}
+
+/** A reading that the firm writes down and sends back. */
+export type Returned = Quantity & {
+  readonly number: number
+  readonly of: 'piece' | 'coupon' | 'load'
+  /** How many readings: of all pieces, of those that we mark, or one. */
+  readonly readings: number
+  /** What we shall judge it with, where that is settled. */
+  readonly gauge?: string
+}
+
+/** What goes to a firm with the pieces: one visit, whatever is done there. */
+export type OutsideOrder = {
+  /** 1, 2, … in the order of the visits. */
+  readonly number: number
+  readonly title: string
+  readonly firm: string
+  readonly operations: readonly number[]
+  readonly pieces: number
+  /** As they come. */
+  readonly mass: { readonly each: Kilogram; readonly all: Kilogram }
+  readonly arrives: readonly Arriving[]
+  readonly finish: readonly Finished[]
+  readonly points: readonly OrderPoint[]
+  readonly returns: readonly Returned[]
+  readonly cautions: readonly string[]
+  readonly leadTime: Day
+  /** YYYY-MM-DD. */
+  readonly due?: string
+}

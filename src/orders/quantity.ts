@@ -1,0 +1,33 @@
+import type { Quantity, Standing } from './order.ts'
+
+type Ends = Pick<Quantity, 'value' | 'least' | 'most'>
+type More = Partial<Pick<Quantity, 'state' | 'written'>>
+
+type Make = (standing: Standing, label: string, ends: Ends, more?: More & { readonly places?: number }) => Quantity
+
+/** A quantity with what is usual left out: a range, three places of a length. */
+const of =
+  (unit: string, places: number): Make =>
+  (standing, label, ends, more = {}) => ({
+    label,
+    ...(more.state !== undefined && { state: more.state }),
+    standing,
+    ...(ends.value !== undefined && { value: ends.value }),
+    ...(ends.least !== undefined && { least: ends.least }),
+    ...(ends.most !== undefined && { most: ends.most }),
+    unit,
+    places: more.places ?? places,
+    written: more.written ?? 'range',
+  })
+
+export const length: Make = of('mm', 3)
+export const celsius: Make = of('°C', 0)
+export const hours: Make = of('h', 0)
+/** A bare number: pieces, angles, points of a traverse. */
+export const count: Make = of('', 0)
+/** With the load it is read with: `HV1`; plain `HV` where it only says how hard something is. */
+export const hardness = (load: string): Make => of(load, 0)
+
+/** As few places as show the figure, three at most: `0.3`, `0.015`. */
+export const placesShowing = (value: number): number =>
+  [0, 1, 2].find(places => Math.abs(value - Number(value.toFixed(places))) < 1e-9) ?? 3

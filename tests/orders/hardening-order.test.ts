@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest'
+import { demo, orderFor, planOf, pointOf, quantityOf, sentencesOf } from './planned-orders.ts'
+
+const plan = planOf(demo('OX-098-21'))
+const order = orderFor(plan, 'nitride')
+const relief = orderFor(plan, 'stress-relieve')
+const textOf = (title: string, of = order): string => pointOf(of, title).text.join('\n')
+
+describe('the order to the heat treater (fields common practice, no source; certificate after a coating-engineering course)', () => {
+  it('has thirteen points', () => {
+    expect(order.points.map(({ title }) => title)).toEqual([
+      'Part',
+      'Material',
+      'Condition on arrival',
+      'Process allowed',
+      'Result',
+      'Compound layer',
+      'Zones',
+      'Coupon',
+      'Sizes and distortion',
+      'Fixturing',
+      'Cleaning and packing',
+      'Certificate',
+      'Nonconformance',
+    ])
+  })
+
+  it('asks for the depth as a nominal with an upper tolerance, none below (ISO 15787; 0.4 +0.2, memory: DIN 6773)', () => {
+    const depth = quantityOf(order, 'case depth NHD', 'as hardened')
+    expect(depth).toMatchObject({ standing: 'asked', written: 'plus', least: 0.4 })
+    expect(depth.most).toBeCloseTo(0.6, 9)
+    expect(textOf('Result')).toContain('core hardness + 50 HV')
+  })
+
+  it('only expects the surface as hardened, and holds nobody to it: 650 HV is what 42CrMo4 reaches (working value of a hardener)', () => {
+    expect(quantityOf(order, 'surface hardness', 'as hardened')).toMatchObject({ standing: 'expected', value: 650 })
+    expect(sentencesOf(order).filter(line => /surface/.test(line) && /not under/i.test(line))).toEqual([])
+  })
+
+  it('reads the surface with HV1 in both states, since the case is a gradient (HV0.5 to HV1 on thin cases)', () => {
+    for (const state of ['as hardened', 'finished'])
+      expect(quantityOf(order, 'surface hardness', state).unit).toBe('HV1')
+    // Bueckle: 0.25 mm of case and 470 HV bear 470 · (0.7 · 0.25)² / 1.8544 = 7.8 kgf, so HV1 is borne.
+    expect((470 * (0.7 * 0.25) ** 2) / 1.8544).toBeGreaterThan(1)
+  })
+
+  it('keeps what must be left after our finishing apart, for information', () => {
+    const lines = pointOf(order, 'Result').text.filter(line => /must be left/.test(line))
+    expect(lines).toHaveLength(1)
+    expect(lines[0]).toMatch(/^After our finishing, for information/)
+    expect(quantityOf(order, 'case depth NHD', 'finished')).toMatchObject({ standing: 'planned', least: 0.25 })
+    expect(quantityOf(order, 'surface hardness', 'finished')).toMatchObject({ standing: 'planned', least: 470 })
+  })
+
+  it('tells that one stage under the ceiling leaves more than the layer that it asks for (5 to 50 µm by cycle and stages)', () => {
+    expect(quantityOf(order, 'compound layer', 'as hardened')).toMatchObject({ standing: 'asked', most: 0.015 })
+    expect(quantityOf(order, 'temperature of the parts').most).toBe(520)
+    expect(quantityOf(order, 'compound layer of one stage', 'as hardened')).toMatchObject({ value: 0.02, most: 0.05 })
+    expect(textOf('Compound layer')).toContain('confirm before the charge')
+    const plasma = orderFor(planOf(demo('OX-098-21', ['gas nitriding', 'plasma nitriding'])), 'nitride')
+    expect(textOf('Compound layer', plasma)).not.toContain('One stage')
+  })
+
+  it('warns of a band closer than ±0.15 mm about a mean of 0.25 mm or more (a German trade committee), and of no other', () => {
+    expect(textOf('Result')).toContain('closer than the usual scatter')
+    const carburised = orderFor(planOf(demo('OX-098-34')), 'case-harden')
+    expect(textOf('Result', carburised)).not.toContain('closer than the usual scatter')
+  })
+
+  it('limits ovality and bow each for itself, as the stock is planned for: 0.018 and 0.010 were measured', () => {
+    for (const surface of ['seat', 'bore'])
+      expect(quantityOf(order, `ovality of ${surface}`, 'as hardened')).toMatchObject({
+        standing: 'asked',
+        most: 0.018,
+      })
+    expect(quantityOf(order, 'bow of the axis', 'as hardened')).toMatchObject({ standing: 'asked', most: 0.01 })
+    expect(sentencesOf(order).join('\n')).not.toMatch(/round and straight/)
+  })
+
+  it('asks for five marked pieces and has their rows on the form: 45 readings of pieces, 4 of the coupon', () => {
+    expect(quantityOf(order, 'pieces that we mark').value).toBe(5)
+    const readings = (of: string) =>
+      order.returns.filter(row => row.of === of).reduce((sum, row) => sum + row.readings, 0)
+    expect(readings('piece')).toBe(9 * 5)
+    expect(readings('coupon')).toBe(4)
+    const rows = order.returns.map(({ label }) => label)
+    for (const label of ['surface hardness', 'compound layer', 'ovality of seat', 'bow of the axis'])
+      expect(rows).toContain(label)
+  })
+
+  it('has the parts come clean and go back preserved: oil is for the grinder', () => {
+    const text = sentencesOf(order).join('\n')
+    expect(text).toContain('come metal-clean, dry')
+    expect(text).not.toMatch(/\boiled\b/)
+  })
+
+  it('never quotes the case in HRC, never asks for straightening, and leaves the cycle to the licensed treater', () => {
+    const text = sentencesOf(order).join('\n')
+    expect(text.match(/\d+ HRC/)).toBeNull()
+    expect(textOf('Nonconformance')).toContain('no straightening')
+    expect(textOf('Process allowed')).toContain('The treater chooses and confirms the cycle')
+    expect(text).not.toMatch(/dissociation|ammonia flow|ramp|potential/i)
+    expect(order.cautions[0]).toContain('licensed heat treater')
+    expect(order.cautions.join(' ')).toContain('300 ppm')
+  })
+
+  it('masks what the drawing masks, all round, and exempts it in writing', () => {
+    const masked = orderFor(planOf(demo('OX-098-21', ['process: gas', 'masked: [flange], process: gas'])), 'nitride')
+    const zones = pointOf(masked, 'Zones').text
+    expect(zones.join('\n')).toContain('Must not be treated: flange')
+    expect(zones.join('\n')).toContain('exempt from the limits')
+    expect(zones.join('\n')).toContain('never half of a circumference')
+    expect(zones.join('\n')).toContain('copper plate')
+    expect(zones[0]).not.toContain('flange')
+    expect(textOf('Zones')).toContain('Nothing is masked')
+  })
+
+  it('tells where the depth of an induction-hardened case ends, so that nobody takes 80 % of another hardness', () => {
+    const pin = planOf(
+      demo(
+        'OX-098-34',
+        ['16MnCr5, hardness: 180 HV', '42CrMo4, hardness: 280 HV, temper: 640'],
+        [
+          'carburising, hardness: min 650 HV, depth: min 0.4',
+          'induction hardening, hardness: min 550 HV, depth: min 0.8',
+        ],
+      ),
+    )
+    // 80 % of the least hardness that the drawing asks for: 440 HV (ISO 18203, surface hardening depth).
+    expect(quantityOf(orderFor(pin, 'induction-harden'), 'hardness where the depth ends').value).toBeCloseTo(440, 6)
+  })
+})
+
+describe('the order for stress relief', () => {
+  it('asks for a window and aims at its middle: 20 K over nitriding at 520 °C, 50 K under a temper of 620 °C (steel cards)', () => {
+    const window = quantityOf(relief, 'stress-relieving temperature')
+    expect(window).toMatchObject({ standing: 'asked', least: 520 + 20, most: 620 - 50 })
+    expect(quantityOf(relief, 'middle of the window').value).toBe(555)
+    expect(relief.returns).toHaveLength(1)
+    expect(relief.returns[0]).toMatchObject({ of: 'load', least: 540, most: 570 })
+  })
+
+  it('is told to the treater of the next visit as it was aimed at', () => {
+    expect(quantityOf(order, 'stress-relieving temperature, aim')).toMatchObject({ standing: 'given', value: 555 })
+  })
+
+  it('goes by the bar certificate where the temper is not known', () => {
+    const unknown = planOf(demo('OX-098-21', [', temper: 620', '']))
+    expect(sentencesOf(orderFor(unknown, 'stress-relieve')).join('\n')).toContain('as the bar certificate says')
+  })
+})

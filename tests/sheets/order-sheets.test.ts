@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest'
+import type { OutsideOrder } from '../../src/orders/order.ts'
+import { orderSheets } from '../../src/sheets/order-sheets.ts'
+import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
+import { figureWords, limitWords, quantityWords } from '../../src/sheets/views/quantity-words.ts'
+import { returnView } from '../../src/sheets/views/return-view.ts'
+import { routeCardView } from '../../src/sheets/views/route-card-view.ts'
+import { demoPlan } from './demo-packet.ts'
+
+const plan = demoPlan()
+const MM = paperFigures('mm')
+const INCH = paperFigures('inch')
+const LENGTH = { label: 'bore Ø', standing: 'asked', unit: 'mm', places: 3, written: 'range' } as const
+
+/** Every word of a view, one string a value. */
+function wordsOf(view: unknown): readonly string[] {
+  if (typeof view === 'string') return [view.replaceAll('\u00a0', ' ')]
+  return typeof view === 'object' && view !== null ? Object.values(view).flatMap(wordsOf) : []
+}
+const printed = (order: OutsideOrder, figures = MM): string =>
+  orderSheets(plan, order, figures)
+    .flatMap(({ view }) => wordsOf(view))
+    .join('\n')
+const orderOf = (operation: number): OutsideOrder => {
+  const found = plan.orders.find(({ operations }) => operations.includes(operation))
+  if (!found) throw new Error(`no order holds ${operation}`)
+  return found
+}
+const NITRIDE = orderOf(110)
+const GRIND = orderOf(150)
+const RELIEF = orderOf(40)
+
+describe('what was said twice, and differently, on an order', () => {
+  it('the surface as hardened is expected, nowhere a limit', () => {
+    expect(printed(NITRIDE)).toMatch(/650 HV1 expected/)
+    expect(printed(NITRIDE)).not.toMatch(/not under 650/)
+  })
+  it('the test load is one for the surface, whichever sheet names it', () => {
+    const loads = new Set([...printed(NITRIDE).matchAll(/(?:650|470) (HV[\d.]*)/g)].map(([, load]) => load))
+    expect([...loads]).toEqual(['HV1'])
+    expect(printed(NITRIDE)).not.toContain('HV5')
+  })
+  it('stress relief has a window and an aim inside it, not a figure that is aim and limit', () => {
+    expect(printed(RELIEF)).toContain('At 540 to 570 °C, measured at the parts: aim at 555 °C.')
+    expect(printed(NITRIDE)).toContain('Stress relieved at 555 °C')
+  })
+  it('the part is set true within one figure', () => {
+    expect(printed(GRIND).match(/[Ss]et true within [\d.]+ mm/g)).toEqual(['Set true within 0.0075 mm'])
+    expect(printed(GRIND)).not.toContain('0.005 mm at both ends')
+  })
+  it('parts for the hardener are clean and dry on every page', () => {
+    expect(printed(NITRIDE)).toContain('metal-clean')
+    expect(printed(NITRIDE)).not.toMatch(/\boiled\b/)
+  })
+  it('the form asks 49 readings of the hardener, with a limit for each that has one', () => {
+    const { tables } = returnView(NITRIDE, MM)
+    const cells = tables.flatMap(({ rows }) => rows.flatMap(row => row.cells.filter(({ measure }) => measure)))
+    expect(cells).toHaveLength(49)
+    const limits = (name: string) => tables.flatMap(({ rows }) => rows).find(row => row.name.startsWith(name))?.limits
+    expect(limits('surface hardness')).toBe('expected 650')
+    expect(limits('compound layer')).toBe('not over 0.015')
+    expect(limits('ovality of seat')).toBe('not over 0.018')
+    expect(limits('bow of the axis')).toBe('not over 0.010')
+    expect(limits('seat Ø, before')).toBe('report')
+  })
+  it('sizes that we only predict are not what goes back from the hardener', () => {
+    expect(NITRIDE.finish).toEqual([])
+    expect(printed(NITRIDE)).not.toContain('55.1515')
+  })
+})
+
+describe('an order on paper', () => {
+  it.each(plan.orders.map(order => [order.title, order] as const))(
+    '%s: no sentence stands on two pages',
+    (_, order) => {
+      const sentences = orderSheets(plan, order, MM)
+        .flatMap(({ view }) => wordsOf(view))
+        .filter(words => /^[A-Z].*\.$/.test(words) && words.includes(' '))
+      expect(sentences.length).toBeGreaterThan(5)
+      expect(new Set(sentences).size).toBe(sentences.length)
+    },
+  )
+  it('has the pair to judge by in front, the drawing beside it', () => {
+    const sheet = orderSheets(plan, GRIND, MM).find(({ template }) => template === 'order')?.view as {
+      finish: readonly { what: string; judged: string; drawn: string }[]
+    }
+    const row = sheet.finish.find(({ what }) => what === 'length')
+    expect(row?.judged).toBe('92.004\u00a0/\u00a091.996')
+    expect(row?.drawn).toBe('92.010\u00a0/\u00a091.990')
+  })
+  it('rounds what comes outward and what is asked inward', () => {
+    const size = { ...LENGTH, least: 47.82746, most: 47.86954 }
+    expect(figureWords({ ...size, standing: 'given', written: 'hole' }, MM)).toBe('47.827\u00a0/\u00a047.870')
+    expect(figureWords({ ...size, written: 'hole' }, MM)).toBe('47.828\u00a0/\u00a047.869')
+    expect(limitWords({ ...LENGTH, most: 0.01825 }, MM)).toBe('not over 0.018')
+    expect(limitWords({ ...LENGTH, least: 0.0561 }, MM)).toBe('not under 0.057')
+  })
+  it('writes a depth with its upper tolerance, and no figure apart from its unit', () => {
+    expect(quantityWords({ ...LENGTH, least: 0.4, most: 0.6, places: 2, written: 'plus' }, MM)).toBe(
+      '0.40\u00a0+0.20\u00a0−0\u00a0mm',
+    )
+  })
+  it('follows the units of the sheet: 0.015 mm of layer are 0.0005 in at most, never more', () => {
+    for (const order of plan.orders) expect(printed(order, INCH)).not.toMatch(/\d mm\b/)
+    // 0.015 / 25.4 = 0.00059: rounded down at four places.
+    expect(printed(NITRIDE, INCH)).toContain('Not over 0.0005 in, dense')
+  })
+  it('counts a visit once in the calendar: 8 days for 150 and 160', () => {
+    const days = routeCardView(plan, MM).calendar.filter(({ number }) => number === '150' || number === '160')
+    expect(days.map(row => row.days)).toEqual(['8', 'with 150'])
+  })
+})
