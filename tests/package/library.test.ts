@@ -9,7 +9,7 @@ import { demo, desk } from '../commands/fake-world.ts'
 const textOf = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8')
 const [, section = ''] = /## As a library\n([\s\S]*?)\n## /.exec(textOf('README.md')) ?? []
 
-describe('the library', () => {
+describe('the library', { timeout: 60_000 }, () => {
   it.each(Object.keys({ ...library, ...node }))('%s is told of in the README', name => {
     expect(section).toMatch(new RegExp(`\`${name}[\`(]`))
   })
