@@ -29,9 +29,10 @@ export const BLOWDOWN_TIME_AREA: { readonly from: number; readonly to: number; r
   source: 'memory: Blair 1996, 6.1, for 3 to 7 bar of mean effective pressure; not seen, check the book',
 }
 
+/** From exhaust closure. */
 export const TRAPPED_RATIO: { readonly from: number; readonly to: number; readonly source: string } = {
-  from: 6.5,
-  to: 8,
+  from: 5.5,
+  to: 9,
   source: 'memory: Jennings, Blair; petrol, higher with methanol',
 }
 

@@ -20,14 +20,12 @@ import { limitFaults } from './limit-faults.ts'
 import type { EdgePoint, PortWindow } from './port.ts'
 import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
 import type { PortFault } from './port-finding.ts'
+import { portLimit } from './port-limit.ts'
 import { shoulderRoom } from './reach-needed.ts'
 import type { AsCut } from './walls-as-milled.ts'
 
 /** Cut past the bore at the last contour point. Common practice, no source. */
 export const BREAK_THROUGH: Millimetre = 0.3
-/** Between the holder and the outside at the end of the cut. Common practice, no source. The works may set its own. */
-export const HOLDER_CLEARANCE: Millimetre = 2
-const HOLDER_MARGIN = 'holder-clearance.least'
 /** The entry hole is searched for in a coarser outline. */
 const SEARCH_TOLERANCE: Millimetre = 0.01
 /** Chords of the drawn outlines stand off by at most this. */
@@ -86,8 +84,8 @@ export function planWindow(
   const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)
   const flutes = (cutter: Millimetre, shank: Millimetre): Millimetre =>
     flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH
-  const reach = zTop - zThrough + BREAK_THROUGH + HOLDER_CLEARANCE
-  const margin = shop.portChecks?.[HOLDER_MARGIN] ?? HOLDER_CLEARANCE
+  const margin = portLimit(shop, 'holder-clearance', 'least')
+  const reach = zTop - zThrough + BREAK_THROUGH + margin
   const cutterPlane = points.map(p => ({ x: s * (p.b - centre.b), y: -s * (p.l - centre.l) }))
   const held = {
     fixture,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { PORT_LIMITS } from '../../src/handbook/port-limits.ts'
 import { readShop } from '../../src/part/read-shop.ts'
 import schema from '../../src/part/shop.schema.json' with { type: 'json' }
 import { PORT_CHECKS } from '../../src/ports/checks/all-checks.ts'
@@ -9,8 +10,24 @@ describe('what a works sets for its ports', () => {
       rule,
       Object.keys(properties).toSorted(),
     ])
-    const rules = PORT_CHECKS.map(({ name, limits }) => [name, Object.keys(limits).toSorted()] as const)
-    expect(Object.fromEntries(listed)).toEqual(Object.fromEntries(rules.filter(([, limits]) => limits.length > 0)))
+    const rules = Object.entries(PORT_LIMITS).map(([rule, limits]) => [rule, Object.keys(limits).toSorted()] as const)
+    expect(Object.fromEntries(listed)).toEqual(Object.fromEntries(rules))
+    const names = PORT_CHECKS.map(({ name }) => name)
+    expect(names).toEqual(expect.arrayContaining(Object.keys(PORT_LIMITS)))
+  })
+
+  it('the schema tells of every threshold what it is, its unit and what it is when it is left out', () => {
+    const units = { mm: ', mm', deg: ', degrees', ms: ', ms', '': '' } as const
+    const said = (rule: string, threshold: string): unknown =>
+      Object.entries(
+        Object.fromEntries(Object.entries(schema.properties['port-checks'].properties))[rule]?.properties ?? {},
+      ).find(([key]) => key === threshold)?.[1]
+    for (const [rule, limits] of Object.entries(PORT_LIMITS)) {
+      for (const [threshold, { value, unit, meaning }] of Object.entries(limits)) {
+        const description = `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}${units[unit]}. Left out: ${value}.`
+        expect(said(rule, threshold), `${rule}.${threshold}`).toEqual({ type: 'number', description })
+      }
+    }
   })
 
   it('reads thresholds and words of the control', () => {

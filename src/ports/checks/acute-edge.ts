@@ -9,7 +9,6 @@ export const acuteEdge: PortCheck = {
   severity: 'note',
   because: 'an acute edge burrs, and chips once nitrided',
   source: 'common practice, no source',
-  limits: { roof: 45, side: 40 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       const heading = sideOf(planned.at) * planned.back

@@ -9,7 +9,6 @@ export const blowdownInClass: PortCheck = {
   severity: 'warning',
   because: 'too little leaves exhaust to blow into the crankcase, too much throws away stroke',
   source: TIMING_CLASSES_SOURCE,
-  limits: { slack: 0 },
   test: (ported, limit) => {
     const { engine } = ported.part
     const [exhaust] = ofRole(ported, 'exhaust')

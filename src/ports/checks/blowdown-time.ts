@@ -10,7 +10,6 @@ export const blowdownTime: PortCheck = {
   because: 'the pressure in the cylinder needs time to fall to that of the crankcase',
   source:
     'common practice, no source; published anchors: 0.24 ms in use on small tuned engines, 0.52 ms from one pressure trace',
-  limits: { least: 0.2, most: 1 },
   test: (ported, limit) => {
     const [exhaust] = ofRole(ported, 'exhaust')
     const [transfer] = ofRole(ported, 'transfer')

@@ -8,7 +8,6 @@ export const boostAfterMain: PortCheck = {
   severity: 'warning',
   because: 'a boost port that opens first fills from the cylinder',
   source: 'common practice, no source',
-  limits: { least: 0, most: 6 },
   test: (ported, limit) => {
     const [transfer] = ofRole(ported, 'transfer')
     if (!transfer) return []

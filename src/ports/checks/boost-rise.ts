@@ -6,7 +6,6 @@ export const boostRise: PortCheck = {
   severity: 'warning',
   because: 'a flat boost stream runs straight across into the exhaust',
   source: 'common practice, no source',
-  limits: { least: 30 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) =>
       planned.role === 'boost' && planned.up < limit('least')

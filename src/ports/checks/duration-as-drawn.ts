@@ -7,7 +7,6 @@ export const durationAsDrawn: PortCheck = {
   severity: 'error',
   because: 'a duration that does not go with its opening is a slip of the pen in one of the two',
   source: 'derived: open from the opening angle to the closing angle, 360° less twice the opening without pin offset',
-  limits: { most: 0.5 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned: { opens, duration } }) => {
       if (port.duration === undefined || opens === undefined || duration === undefined) return []

@@ -7,7 +7,6 @@ export const edgeFallsAway: PortCheck = {
   severity: 'warning',
   because: 'a straight cut that rises opens at one point, not along its edge',
   source: 'derived: geometry; threshold: common practice, no source',
-  limits: { most: 0.02 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (planned.cut !== 'straight') return []

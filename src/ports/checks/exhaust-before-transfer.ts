@@ -8,7 +8,6 @@ export const exhaustBeforeTransfer: PortCheck = {
   severity: 'warning',
   because: 'the pressure must fall before the transfers open',
   source: 'common practice, no source',
-  limits: { least: 5 },
   test: (ported, limit) => {
     const [exhaust] = ofRole(ported, 'exhaust')
     const [transfer] = ofRole(ported, 'transfer')

@@ -7,7 +7,6 @@ export const exhaustWidth: PortCheck = {
   severity: 'warning',
   because: 'piston rings bulge into a wide window and catch',
   source: "Jennings, Two-Stroke Tuner's Handbook, 1973: 62 % of the bore to start from, 70 % at most",
-  limits: { most: 0.62, extreme: 0.7 },
   test: ({ part: { engine }, ports, radius }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (engine?.rings === 'none') return []

@@ -8,7 +8,6 @@ export const farWallStrike: PortCheck = {
   severity: 'error',
   because: 'the cutter comes through and must stop before the other side of the bore',
   source: 'derived: geometry; margin: common practice, no source',
-  limits: { margin: 1 },
   test: ({ windows }, limit) =>
     windows.flatMap(({ port, window: { plunge } }) => {
       const clear = plunge.zThrough - BREAK_THROUGH - plunge.zFarWall

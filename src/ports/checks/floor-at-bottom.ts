@@ -7,7 +7,6 @@ export const floorAtBottom: PortCheck = {
   severity: 'warning',
   because: 'a floor below the crown is masked, one above it turns the stream up',
   source: 'principle: published tuning notes; limits: common practice, no source',
-  limits: { masked: 0.3, step: 0.5 },
   test: ({ part, ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (part.engine === undefined || planned.opens === undefined) return []

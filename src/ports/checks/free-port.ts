@@ -7,7 +7,6 @@ export const freePort: PortCheck = {
   severity: 'warning',
   because: 'a skirt that rises past the exhaust at top dead centre opens the crankcase to it',
   source: 'principle: published workshop notes, 1 mm; some small engines do it on purpose',
-  limits: { overlap: 1 },
   test: ({ part: { engine }, ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (engine?.skirt === undefined || planned.role !== 'exhaust') return []

@@ -1,5 +1,4 @@
 import { angle, fixed, inWords } from '../../figures.ts'
-import { HOLDER_CLEARANCE } from '../plan-window.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const holderClearance: PortCheck = {
@@ -8,7 +7,6 @@ export const holderClearance: PortCheck = {
   severity: 'error',
   because: 'shank, holder and spindle go down beside the part and its chuck',
   source: 'derived: geometry; margin: common practice, no source',
-  limits: { least: HOLDER_CLEARANCE },
   test: ({ windows }, limit) =>
     windows.flatMap(({ port, window: { held, drillHeld, tilt, cutter, entryHole } }) =>
       [

@@ -7,7 +7,6 @@ export const inletMasked: PortCheck = {
   severity: 'warning',
   because: 'the skirt should leave the whole inlet open at top dead centre, and the crown none of it at bottom',
   source: 'derived: geometry',
-  limits: { least: 0 },
   test: ({ part: { engine }, ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (!engine || planned.role !== 'inlet') return []

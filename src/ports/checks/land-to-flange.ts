@@ -8,7 +8,6 @@ export const landToFlange: PortCheck = {
   severity: 'error',
   because: 'the flange seals under its face, and the cutter must clear it',
   source: 'common practice, no source',
-  limits: { least: 1.5 },
   test: ({ part, windows }, limit) =>
     windows.flatMap(({ port, window }) => {
       const depths = window.outline.outside.map(({ depth }) => depth)

@@ -8,7 +8,6 @@ export const landToGroove: PortCheck = {
   severity: 'warning',
   because: 'the wall between a window and a groove carries the seal, and is thin on two sides',
   source: 'common practice, no source',
-  limits: { least: 1.5, hopeless: 1 },
   test: ({ part, windows }, limit) =>
     windows.flatMap(({ port, window }) => {
       const depths = window.outline.outside.map(({ depth }) => depth)

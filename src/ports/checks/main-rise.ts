@@ -6,7 +6,6 @@ export const mainRise: PortCheck = {
   severity: 'warning',
   because: 'steep main streams leave for the head and mix with what is burnt',
   source: 'common practice, no source',
-  limits: { most: 25 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) =>
       planned.role === 'transfer' && planned.up > limit('most')

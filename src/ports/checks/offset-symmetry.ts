@@ -7,7 +7,6 @@ export const offsetSymmetry: PortCheck = {
   severity: 'note',
   because: 'with a pin offset the openings do not lie evenly about bottom dead centre',
   source: 'derived: geometry of the slider-crank',
-  limits: {},
   test: ({ part, ports }) =>
     part.engine === undefined || part.engine.pinOffset === 0
       ? []

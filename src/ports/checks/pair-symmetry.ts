@@ -7,7 +7,6 @@ export const pairSymmetry: PortCheck = {
   severity: 'error',
   because: 'a pair that differs pushes the streams and the rings to one side',
   source: 'common practice, no source',
-  limits: { depth: 0.03, angle: 0.2 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (planned.at <= 0 || planned.at === 180) return []

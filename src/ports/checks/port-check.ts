@@ -42,8 +42,7 @@ export type PortCheck = {
   readonly severity: Severity
   readonly because: string
   readonly source: string
-  /** Thresholds, which the shop may set as `<name>.<threshold>`. */
-  readonly limits: Readonly<Record<string, number>>
+  /** `limit` gives the thresholds of the rule by their names. */
   readonly test: (ported: Ported, limit: (threshold: string) => number) => readonly CheckFault[]
 }
 

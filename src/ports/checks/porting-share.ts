@@ -7,7 +7,6 @@ export const portingShare: PortCheck = {
   severity: 'warning',
   because: 'too little wall is left to hold the bore round',
   source: 'common practice, no source',
-  limits: { most: 0.75 },
   test: ({ ports }, limit) => {
     const share = ports.reduce((sum, { planned }) => sum + planned.arc, 0) / 360
     const last = ports.at(-1)

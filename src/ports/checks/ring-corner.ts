@@ -7,7 +7,6 @@ export const ringCorner: PortCheck = {
   severity: 'warning',
   because: 'a ring that bulges into the exhaust is lifted back by its corners, and snags on tight ones',
   source: "common practice, no source; Jennings, Two-Stroke Tuner's Handbook, 1973: the most generous radii possible",
-  limits: { least: 2, ofWidth: 0.15 },
   test: ({ part: { engine }, ports }, limit) => {
     if (engine?.rings === undefined || engine.rings === 'none') return []
     return ports.flatMap(({ port, planned }) => {

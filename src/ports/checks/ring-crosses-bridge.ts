@@ -7,7 +7,6 @@ export const ringCrossesBridge: PortCheck = {
   severity: 'warning',
   because: 'a hot bar bows into the bore, and the rings run over it',
   source: 'principle: published workshop notes, 0.03 mm; memory: Jennings, Bell, 0.05 to 0.10 mm',
-  limits: { relief: 0.03 },
   test: ({ part: { engine }, ports }, limit) => {
     if (engine?.rings === undefined || engine.rings === 'none') return []
     return ports.flatMap(({ port, planned }) =>
@@ -15,7 +14,7 @@ export const ringCrossesBridge: PortCheck = {
         ? [
             {
               port,
-              message: `rings cross its bar of ${fixed(port.bridge ?? 0, 2)} mm: relieve it on the bore side by ${limit('relief')} to 0.1 mm, run out gently, and break its edges`,
+              message: `rings cross its bar of ${fixed(port.bridge ?? 0, 2)} mm: relieve it on the bore side by ${limit('relief')} to ${limit('most')} mm, run out gently, and break its edges`,
               hint: 'waive the rule with what the drawing says of the relief',
               key: 'bridge',
             },

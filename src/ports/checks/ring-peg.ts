@@ -9,7 +9,6 @@ export const ringPeg: PortCheck = {
   because: 'the ends of a ring spring out into a window and break on its edge',
   source:
     "Jennings, Two-Stroke Tuner's Handbook, 1973: no gap or peg passes a window; margin: common practice, no source",
-  limits: { margin: 5 },
   test: ({ part: { engine }, windows }, limit) => {
     if (engine?.rings === undefined || engine.rings === 'none') return []
     const { from = 0, to = from, pegs } = engine.rings

@@ -8,6 +8,7 @@ import { diameterOf } from '../../wall.ts'
 import type { GasExchange } from '../gas-exchange.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../port.ts'
 import { portFinding } from '../port-finding.ts'
+import { portLimit } from '../port-limit.ts'
 import { PORT_CHECKS } from './all-checks.ts'
 import { boxed } from './land-between.ts'
 import type { CheckedPort, CheckFault, PortCheck, Ported } from './port-check.ts'
@@ -23,11 +24,7 @@ export function runChecks(
 ): readonly Finding[] {
   const ported = { ...portedOf(part, asMilled, ports), ...(gasExchange && { gasExchange }) }
   return checks.flatMap(check => {
-    const limit = (threshold: string): number => {
-      const value = shop.portChecks?.[`${check.name}.${threshold}`] ?? check.limits[threshold]
-      if (value === undefined) throw new Error(`${check.name} has no threshold ${threshold}`)
-      return value
-    }
+    const limit = (threshold: string): number => portLimit(shop, check.name, threshold)
     return check.test(ported, limit).map(fault => findingOf(part, check, fault))
   })
 }

@@ -9,7 +9,6 @@ export const shortCircuit: PortCheck = {
   severity: 'warning',
   because: 'a stream that is aimed at the exhaust leaves through it',
   source: 'derived: geometry; margin: common practice, no source',
-  limits: { margin: 15 },
   test: ({ ports, radius }, limit) => {
     const halfExhaust = Math.max(0, ...ports.map(({ planned }) => (planned.role === 'exhaust' ? planned.arc / 2 : 0)))
     return ports.flatMap(({ port, planned }) => {

@@ -7,7 +7,6 @@ export const shoulderClearance: PortCheck = {
   severity: 'warning',
   because: 'the shank goes down beside the flange',
   source: 'derived: geometry; threshold: common practice, no source',
-  limits: { least: 0.5 },
   test: ({ windows }, limit) =>
     windows.flatMap(({ port, window: { shoulderRoom, cutter } }) =>
       shoulderRoom === undefined || shoulderRoom >= limit('least')

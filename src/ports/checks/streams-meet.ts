@@ -7,7 +7,6 @@ export const streamsMeet: PortCheck = {
   severity: 'note',
   because: 'streams that do not meet each run up their own side of the rear wall',
   source: 'derived: geometry',
-  limits: { most: 0.5 },
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
       const most = limit('most') * Math.abs(planned.at)

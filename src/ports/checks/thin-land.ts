@@ -9,7 +9,6 @@ export const thinLand: PortCheck = {
   severity: 'warning',
   because: 'a thin bar bows into the bore when hot, and burns',
   source: 'common practice, no source',
-  limits: { least: 2, ringed: 2.5, ofBore: 0.1, hopeless: 1 },
   test: ({ part: { engine }, windows, radius, outside }, limit) => {
     const ringed = engine?.rings !== undefined && engine.rings !== 'none'
     const least = ringed ? Math.max(limit('ringed'), limit('ofBore') * 2 * radius) : limit('least')

@@ -7,7 +7,6 @@ export const thinWall: PortCheck = {
   severity: 'warning',
   because: 'a thin wall between ports does not stay round',
   source: 'common practice, no source',
-  limits: { least: 1, ofBore: 0.06 },
   test: ({ ports, radius, outside }, limit) => {
     const needed = Math.max(limit('least'), limit('ofBore') * 2 * radius)
     return ports.flatMap(({ port, planned }) => {

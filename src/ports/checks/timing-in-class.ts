@@ -9,7 +9,6 @@ export const timingInClass: PortCheck = {
   severity: 'warning',
   because: 'openings outside what engines of the speed run are often a slip of the pen',
   source: 'memory: Jennings 1973, Bell, Blair 1990 and 1996, Bossaglia',
-  limits: { slack: 0 },
   test: (ported, limit) => {
     const engine = ported.part.engine
     if (engine?.speed === undefined) return []

@@ -8,7 +8,6 @@ export const transferNearExhaust: PortCheck = {
   severity: 'warning',
   because: 'the nearest transfer loses its stream to the exhaust',
   source: 'common practice, no source',
-  limits: { distance: 3, angle: 10 },
   test: ({ ports, radius }, limit) =>
     ports.flatMap(({ port, planned }) => {
       if (planned.role !== 'transfer') return []

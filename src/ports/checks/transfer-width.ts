@@ -7,7 +7,6 @@ export const transferWidth: PortCheck = {
   severity: 'warning',
   because: 'piston rings bulge into a wide window and catch',
   source: 'common practice, no source',
-  limits: { most: 0.45 },
   test: ({ ports, radius }, limit) =>
     ports.flatMap(({ port, planned }) => {
       const share = planned.width / (2 * radius)

@@ -9,7 +9,6 @@ export const trappedRatio: PortCheck = {
   severity: 'warning',
   because: 'compression begins where the exhaust closes: its top edge sets the ratio with the head',
   source: 'memory: Jennings, Blair; petrol, higher with methanol',
-  limits: { least: 5.5, most: 9 },
   test: (ported, limit) => {
     const { trappedVolume, headVolume, trappedRatio: ratio } = ported.gasExchange ?? {}
     const [exhaust] = ofRole(ported, 'exhaust')

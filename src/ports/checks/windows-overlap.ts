@@ -8,7 +8,6 @@ export const windowsOverlap: PortCheck = {
   severity: 'error',
   because: 'two windows that run into each other leave no wall between them',
   source: 'derived: geometry',
-  limits: { least: 0 },
   test: ({ windows, radius, outside }, limit) =>
     pairsOf(windows).flatMap(([a, b]) => {
       const onBore = landBetween(a.onBore, b.onBore, radius)
