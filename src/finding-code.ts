@@ -56,7 +56,13 @@ type InputCode =
 type ShopCode = 'shop/no-machine' | 'shop/no-firm'
 
 /** Order of operations: src/route. */
-type RouteCode = 'route/cannot-order' | 'route/no-place' | 'route/not-planned' | 'route/unknown-rule' | 'route/waived'
+type RouteCode =
+  | 'route/cannot-order'
+  | 'route/no-place'
+  | 'route/not-planned'
+  | 'route/out-of-reach'
+  | 'route/unknown-rule'
+  | 'route/waived'
 
 /** Sizes, stock and case: src/stock. */
 type StockCode =
@@ -83,7 +89,6 @@ type PlatingCode =
   | 'plating/surface'
   | 'plating/thickness'
   | 'plating/too-thick'
-  | 'plating/too-thin'
 
 /** What the hardener is asked for: src/stock/plan-case. */
 type CaseCode =

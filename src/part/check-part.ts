@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../finding.ts'
+import { checkGrooves } from './check-grooves.ts'
 import { checkNames } from './check-names.ts'
 import { checkPlausible } from './check-plausible.ts'
 import { checkPortExtents } from './check-port-extents.ts'
@@ -13,6 +14,7 @@ export type PartFault = Fault & { readonly path: string; readonly severity?: Sev
 const CHECKS: readonly ((part: Part) => readonly PartFault[])[] = [
   checkNames,
   checkWalls,
+  checkGrooves,
   checkPortExtents,
   checkPlausible,
 ]

@@ -1,3 +1,4 @@
+import { LEAST_END_LAND, PROCESS_LIMITS_SOURCE } from '../handbook/process-limits.ts'
 import { type Millimetre, radians } from '../units.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part, Port } from './part.ts'
@@ -28,6 +29,14 @@ function faultsOf(port: Port, diameter: Millimetre, length: Millimetre): readonl
   const { name, path, top, height, bottom, width, arc, bridge } = port
   const faults: PartFault[] = []
   const end = bottom ?? (top !== undefined && height !== undefined ? top + height : (top ?? height))
+  if (top !== undefined && top < LEAST_END_LAND) {
+    const message = `${name} begins ${top} mm below the top face; ${LEAST_END_LAND} mm is the least land that holds (${PROCESS_LIMITS_SOURCE})`
+    faults.push({ code: 'input/port', message, hint: 'depths count down from the top face', path: `${path}/top` })
+  }
+  if (end !== undefined && end < length && end > length - LEAST_END_LAND) {
+    const message = `${name} ends ${(length - end).toFixed(2)} mm above the bottom face; ${LEAST_END_LAND} mm is the least land that holds (${PROCESS_LIMITS_SOURCE})`
+    faults.push({ code: 'input/port', message, hint: 'depths count down from the top face', path })
+  }
   if (end !== undefined && end >= length) {
     const key = bottom !== undefined ? 'bottom' : height !== undefined ? 'height' : 'top'
     const message = `${name} reaches down to ${tidy(end)} mm, past the length of ${length} mm`

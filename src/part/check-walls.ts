@@ -2,6 +2,7 @@ import type { Band } from '../band.ts'
 import { wallsOf } from '../wall.ts'
 import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import { thinWall } from './thin-wall.ts'
 
 /** The outside is larger than the bore everywhere, the bore goes where the kind needs one, and the case fits the wall. */
 export function checkWalls(part: Part): readonly PartFault[] {
@@ -23,6 +24,8 @@ export function checkWalls(part: Part): readonly PartFault[] {
     const hint = inchHint(band, hole) ?? 'sizes are diameters'
     faults.push({ code: 'input/wall', message, hint, path: `${band.path}/size` })
   }
+
+  faults.push(...walls.flatMap(({ outside, bore }) => thinWall(part, outside, bore)))
 
   const thinnest = Math.min(...walls.map(({ outside, bore }) => (outside.size.lower - bore.size.upper) / 2))
   const depth = hardening?.depth?.least

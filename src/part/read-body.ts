@@ -1,4 +1,5 @@
 import type { Band, Surface } from '../band.ts'
+import { MOST_HONED_TAPER } from '../handbook/process-limits.ts'
 import type { DrawnSize } from '../limits.ts'
 import { present } from './open-document.ts'
 import type { Face, GeneralTolerance } from './part.ts'
@@ -76,7 +77,7 @@ function surfaceOf(view: View): Surface & Pick<Band, 'taper'> {
     runout: view.quantity('runout', 'length', ZONE),
     flatness: view.quantity('flatness', 'length', ZONE),
     perpendicularity: view.quantity('perpendicularity', 'length', ZONE),
-    taper: view.quantity('taper', 'length', ZONE),
+    taper: view.quantity('taper', 'length', { over: 0, upTo: MOST_HONED_TAPER }),
   })
 }
 

@@ -84,7 +84,7 @@ function materialFindings({ material }: Part, { asked }: PlatingSizes, raise: Ra
 }
 
 function thicknessFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise): readonly Finding[] {
-  const { asked, row, left, finished } = sizes
+  const { asked, row, left } = sizes
   const aim = sizes.aim.value
   const { least, most } = asked.thickness
   const findings: Finding[] = []
@@ -99,7 +99,6 @@ function thicknessFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise):
       ),
     )
   }
-  const short = least - left.least
   if (hone.verdict === 'impossible') {
     findings.push(
       raise(
@@ -108,16 +107,6 @@ function thicknessFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise):
         'thickness',
         `${asked.surface}: sizes and bath let the plating left come out anywhere from ${mm(left.least)} to ${mm(left.most)} mm a side; no sizes hold it from ${mm(least)} to ${mm(most ?? 0)} mm`,
         'ask for a wider thickness, or hold the finished bore closer',
-      ),
-    )
-  } else if (short > 1e-9) {
-    findings.push(
-      raise(
-        'error',
-        'plating/too-thin',
-        'thickness',
-        `${asked.surface}: at the worst place ${mm(left.least)} mm of plating is left a side and ${mm(least)} mm is asked: ${mm(short)} mm short`,
-        `aim at ${mm(aim + short)} mm or more, or hold the bore of ${mm(finished.upper - finished.lower)} mm tolerance closer`,
       ),
     )
   } else if (most !== undefined && left.most > most + 1e-9) {

@@ -18,7 +18,7 @@ import type { Part, PartPlating } from '../part/part.ts'
 import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
-import { type Notebook, reckoned } from '../working.ts'
+import { type Notebook, reckoned, SCRATCH } from '../working.ts'
 
 /** A plated bore worked backward from the drawing: honed, as plated, before plating. Layers are per side. */
 export type PlatingSizes = {
@@ -71,12 +71,14 @@ export function platingSizes(notebook: Notebook, part: Part, shop: Shop): Platin
     about,
   )
   const t_asked = known(asked.thickness.least, 'mm', fromPart('/plating/thickness'))
-  const least = (): Known<'mm'> => {
-    const { value, ...reason } = reckoned(notebook, thicknessToAim, { t_asked, T_pre, T_end, u, f }, about)
+  const deepEnough = (book: Notebook): Known<'mm'> => {
+    const { value, ...reason } = reckoned(book, thicknessToAim, { t_asked, T_pre, T_end, u, f }, about)
     return { ...reason, value: upTo(value, STEP) }
   }
-  const aim =
-    asked.thickness.aim === undefined ? least() : known(asked.thickness.aim, 'mm', fromPart('/plating/thickness'))
+  const { aim: drawn, most } = asked.thickness
+  // A bare thickness is a wish with a least: where sizes and bath would leave less, the aim goes deeper. Two limits are a tolerance.
+  const asDrawn = drawn !== undefined && (most !== undefined || drawn >= deepEnough(SCRATCH).value - 1e-9)
+  const aim = asDrawn ? known(drawn, 'mm', fromPart('/plating/thickness')) : deepEnough(notebook)
 
   const needed = reckoned(notebook, layerToRemove, { Rz, T: NO_LAYER }, about)
   const nothing = none('the hone follows the bore')

@@ -1,4 +1,5 @@
 import { fixed, inWords } from '../figures.ts'
+import { LEAST_END_LAND, PROCESS_LIMITS_SOURCE } from '../handbook/process-limits.ts'
 import type { Part, Port } from '../part/part.ts'
 import { type Degree, degrees, type Millimetre, radians, wrapped } from '../units.ts'
 import { type Contour, roundedRectangle } from './contour.ts'
@@ -45,8 +46,8 @@ export function designPort(part: Part, port: Port, edges: PortEdges): Resolved<P
     return { faults: [{ code: 'ports/edges-crossed', message, key: 'bottom' }] }
   }
   const { length } = part
-  if (!(edges.top > 0 && sized.bottom < length.nominal)) {
-    const message = `edges at ${fixed(edges.top, 3)} and ${fixed(sized.bottom, 3)} mm do not lie within the length of ${length.nominal} mm`
+  if (!(edges.top >= LEAST_END_LAND && sized.bottom <= length.nominal - LEAST_END_LAND)) {
+    const message = `edges at ${fixed(edges.top, 3)} and ${fixed(sized.bottom, 3)} mm do not lie within the length of ${length.nominal} mm with ${LEAST_END_LAND} mm of land at either end (${PROCESS_LIMITS_SOURCE})`
     return { faults: [{ code: 'ports/beyond-part', message }] }
   }
   const room = cornerFault(port, radius, spans, sized.height, frame)

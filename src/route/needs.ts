@@ -147,7 +147,8 @@ const LAPPED: readonly NeedRule[] = [
   },
 ]
 
-const figure = (value: number): string => String(Number(value.toPrecision(3)))
+/** As a reason or a finding of the route gives it. */
+export const figure = (value: number): string => String(Number(value.toPrecision(3)))
 
 /** The reasons that apply; none when the surface needs no such work. */
 const reasonsToFinish = (rules: readonly NeedRule[], surface: Asked, part: Part, shop: Shop): readonly string[] => {

@@ -8,6 +8,7 @@ import { houseOrOutside } from './house-or-outside.ts'
 import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
 import type { Operation, Purpose } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
+import { reachFindings } from './reach-findings.ts'
 import { holdingWaits, reasonsFor, waivedReasons } from './reasons.ts'
 import { refusals, stressReliefWanted } from './refusals.ts'
 import type { Task } from './rules/route-rule.ts'
@@ -55,7 +56,7 @@ export function planRoute(part: Part, shop: Shop): Route {
       because: [...reasonsFor(task, ordering.tasks, holding), ...waivedReasons(task, ordering.tasks, waivers.waived)],
     }
   })
-  return { operations, findings }
+  return { operations, findings: [...findings, ...reachFindings(part, operations)] }
 }
 
 function placedIn(shop: Shop, sketch: TaskSketch, part: Part): { readonly task?: Task; readonly finding?: Finding } {
