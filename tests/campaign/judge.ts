@@ -23,7 +23,7 @@ export type Verdict = {
   readonly faults: readonly Fault[]
 }
 
-/** No command may take longer, in ms. */
+/** No command may take longer, in ms of the processor: how busy the machine is else does not count. */
 export const LONGEST = 5000
 
 const templates = new URL('../../templates/', import.meta.url)
@@ -39,19 +39,20 @@ export async function judge({ files, commands }: Case): Promise<Verdict> {
   const faults: Fault[] = []
   for (const [index, argv] of commands.entries()) {
     const world = desk({ ...TEMPLATES, ...files })
-    const began = performance.now()
-    const status = await run(argv, world).catch((error: unknown) => {
-      faults.push({
-        kind: `crash: ${causeOf(error)}`,
-        detail: error instanceof Error ? (error.stack ?? '') : String(error),
-      })
+    const began = process.cpuUsage()
+    const status = await run([...argv, '--trace'], world).catch((error: unknown) => {
+      world.err(error instanceof Error ? (error.stack ?? '') : String(error))
       return 3
     })
-    const took = performance.now() - began
+    const { user, system } = process.cpuUsage(began)
+    const took = (user + system) / 1000
     statuses.push(status)
     if (took > LONGEST) faults.push({ kind: `slow: ${argv[0]}`, detail: `${Math.round(took)} ms` })
-    if (![0, 1, 2].includes(status) && !faults.some(({ kind }) => kind.startsWith('crash')))
-      faults.push({ kind: `crash: ${withoutFigures(world.complained().slice(0, 160))}`, detail: world.complained() })
+    if (![0, 1, 2].includes(status)) {
+      const said = world.complained()
+      faults.push({ kind: `crash: ${causeOf(said)}`, detail: said.slice(0, 3000) })
+      continue
+    }
     faults.push(...faultsOnPaper(world))
     if (index === 0) {
       const found = findingsOf(argv, world)
@@ -62,12 +63,12 @@ export async function judge({ files, commands }: Case): Promise<Verdict> {
   return { statuses, refusals: [...refusals], faults }
 }
 
-/** The message without its figures, and the first function with a name on the trace that is not the range check. */
-function causeOf(error: unknown): string {
-  if (!(error instanceof Error)) return withoutFigures(String(error))
-  const names = [...(error.stack ?? '').matchAll(/\n\s+at (?:async |new )?([\w.]+) \(/g)].map(([, name = '']) => name)
+/** The message without its figures, and the first functions with a name on the trace that are not the range check. */
+function causeOf(said: string): string {
+  const message = /(?:[A-Z]\w*Error|Error): (.*)/.exec(said)?.[1] ?? said
+  const names = [...said.matchAll(/\n\s+at (?:async |new )?([\w.]+) \(/g)].map(([, name = '']) => name)
   const named = names.filter(name => !/^(Object\.)?(value|use|formula)$|^(Array|Map|Object|Module)\./.test(name))
-  return `${withoutFigures(error.message.slice(0, 160))} in ${named.slice(0, 2).join(' from ')}`
+  return `${withoutFigures(message.replace(/ \(linerwright.*/, '').slice(0, 120))} in ${named.slice(0, 2).join(' from ')}`
 }
 
 const withoutFigures = (text: string): string => text.replace(/-?\d+(\.\d+)?(e[+-]?\d+)?/g, 'N').replace(/\s+/g, ' ')

@@ -1,9 +1,13 @@
 import { parse, stringify } from 'yaml'
+import batchSchema from '../../src/part/batch.schema.json' with { type: 'json' }
+import partSchema from '../../src/part/part.schema.json' with { type: 'json' }
+import shopSchema from '../../src/part/shop.schema.json' with { type: 'json' }
 import { BATCHES, PARTS, SHOPS } from './bases.ts'
 import { damaged } from './damage.ts'
 import type { Case } from './judge.ts'
 import { changedValue, STRANGE_KEYS } from './odd-values.ts'
 import { type Random, randomOf } from './random.ts'
+import { type Schema, withAnother } from './schema-values.ts'
 
 /** One file of the demo or of `new`, damaged somewhere, with the others beside it as they are. */
 export function mutantOf(seed: number, number: number): Case {
@@ -16,9 +20,9 @@ export function mutantOf(seed: number, number: number): Case {
   const withBatch = which === 'batch' || random.chance(0.2)
   return {
     files: {
-      'part.yaml': which === 'part' ? mutated(random, part) : part,
-      ...(withShop && { 'shop.yaml': which === 'shop' ? mutated(random, shop) : shop }),
-      ...(withBatch && { 'batch.yaml': which === 'batch' ? mutated(random, batch) : batch }),
+      'part.yaml': which === 'part' ? mutated(random, part, partSchema) : part,
+      ...(withShop && { 'shop.yaml': which === 'shop' ? mutated(random, shop, shopSchema) : shop }),
+      ...(withBatch && { 'batch.yaml': which === 'batch' ? mutated(random, batch, batchSchema) : batch }),
     },
     commands: [
       ['plan', 'part.yaml', '--json', ...(withBatch ? ['--batch', 'batch.yaml'] : [])],
@@ -27,11 +31,11 @@ export function mutantOf(seed: number, number: number): Case {
   }
 }
 
-function mutated(random: Random, text: string): string {
+function mutated(random: Random, text: string, schema: Schema): string {
   if (random.chance(0.2)) return damaged(random, text)
   const data: unknown = parse(text)
   const changed = Array.from({ length: random.pick([1, 1, 1, 2, 3]) }).reduce<unknown>(
-    value => mutatedData(random, value),
+    value => (random.chance(0.35) ? withAnother(random, value, schema) : mutatedData(random, value)),
     data,
   )
   const written = stringify(changed, { aliasDuplicateObjects: false })

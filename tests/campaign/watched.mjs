@@ -1,7 +1,7 @@
 // Runs a campaign in a worker, and stands beside it with a watch: an input that the worker does not come back from is
 // named, and the campaign goes on behind it.
 import { execFileSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
@@ -30,6 +30,8 @@ export async function watched(kind, defaults) {
   process.chdir(root)
   console.log(`${kind}: ${options.count} inputs, seed ${options.seed}`)
   try {
+    // The command as it is built now, whatever is built while the campaign runs.
+    cpSync(join(root, 'dist'), join(desk, 'dist'), { recursive: true })
     const face = ['./tests/campaign/campaign.ts']
     const campaign = await bundled(root, desk, 'campaign', face)
     const tally = await allOf(pathToFileURL(join(desk, 'campaign.mjs')).href, campaign, kind, options, desk)
@@ -105,7 +107,7 @@ function asProcess(campaign, tally, kind, options, number, desk) {
   let said = ''
   let status = 0
   try {
-    execFileSync(process.execPath, [join(root, 'dist/main.js'), ...commands[0]], {
+    execFileSync(process.execPath, [join(desk, 'dist/main.js'), ...commands[0]], {
       cwd: folder,
       stdio: 'pipe',
       timeout: PATIENCE,
