@@ -1,9 +1,11 @@
 import { ELASTIC_MODULUS, LARGEST_BAR_IN_BORE, LONGEST_OVERHANG } from '../handbook/boring-bar.ts'
+import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 
-export type BoringBar = {
+/** A bar as far out as the cut asks for. */
+export type StandingBar = {
   readonly name: string
   readonly diameter: Millimetre
   readonly overhang: Millimetre
@@ -20,14 +22,9 @@ export function chooseBoringBar(
   bore: Millimetre,
   depth: Millimetre,
   nose: 'largest' | 'smallest',
-): BoringBar | undefined {
+): StandingBar | undefined {
   const overhang = depth + BEYOND
-  const bars = task.shop.tools.flatMap(({ kind, diameter, reach, noseRadius, ...tool }) =>
-    kind === 'boring bar' && diameter !== undefined && reach !== undefined && noseRadius !== undefined
-      ? [{ ...tool, diameter, reach, noseRadius }]
-      : [],
-  )
-  const [bar] = bars
+  const [bar] = toolsOf(task.shop, 'boring bar')
     .filter(({ diameter, reach }) => diameter <= LARGEST_BAR_IN_BORE * bore + 1e-9 && reach >= overhang - 1e-9)
     .toSorted((a, b) => b.diameter - a.diameter || (nose === 'largest' ? -1 : 1) * (a.noseRadius - b.noseRadius))
   if (!bar) {
@@ -40,11 +37,7 @@ export function chooseBoringBar(
     })
     return undefined
   }
-  const material = /carbide/i.test(bar.grade ?? '')
-    ? 'carbide'
-    : /heavy|tungsten/i.test(bar.grade ?? '')
-      ? 'heavyMetal'
-      : 'steel'
+  const { material } = bar
   const most = LONGEST_OVERHANG[material]
   if (overhang > most * bar.diameter + 1e-9) {
     task.report({

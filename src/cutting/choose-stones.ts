@@ -1,5 +1,6 @@
 import { HONING_GRITS, STONE_RULES } from '../handbook/honing-data.ts'
 import type { Roughness } from '../limits.ts'
+import { type Abrasive, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -10,16 +11,13 @@ export type Stones = {
   readonly name: string
   readonly length: Millimetre
   readonly count: number
-  readonly abrasive: 'A' | 'C' | 'CBN'
+  readonly abrasive: Abrasive
   readonly grit: number
   /** Ra that they leave, µm. */
   readonly leaves: readonly [number, number]
 }
 
 export type StonePair = { readonly last: Stones; readonly rough?: Stones }
-
-/** Written `A 220`, `C 150`, `CBN 280`. */
-const MARK = /^(A|C|CBN)\s*(\d+)/
 
 /** The stones that leave the roughness wanted, and coarser ones to take the stock with; long enough for ports and stroke. */
 export function chooseStones(
@@ -56,13 +54,9 @@ export function chooseStones(
 }
 
 const allStones = ({ shop }: CuttingTask): readonly Stones[] =>
-  shop.tools.flatMap(({ name, kind, length, teeth, grade }) => {
-    const mark = MARK.exec(grade ?? '')
-    const [abrasive, grit] = [mark?.[1], Number(mark?.[2])]
+  toolsOf(shop, 'hone').flatMap(({ name, stones: { length, count, abrasive, grit } }) => {
     const row = HONING_GRITS.findLast(known => known.grit <= grit)
-    if (kind !== 'hone' || length === undefined || !row) return []
-    if (abrasive !== 'A' && abrasive !== 'C' && abrasive !== 'CBN') return []
-    return [{ name, length, count: teeth ?? 0, abrasive, grit, leaves: abrasive === 'CBN' ? row.cbn : row.alumina }]
+    return row ? [{ name, length, count, abrasive, grit, leaves: abrasive === 'CBN' ? row.cbn : row.alumina }] : []
   })
 
 /** Over ports: twice the tallest, and the whole belt with a quarter of the stone beyond it at each side. */

@@ -5,6 +5,7 @@ import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { toolsOf } from '../shop/tool.ts'
 import type { Kilowatt, Millimetre, MillimetrePerRevolution, NewtonMetre } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
@@ -12,8 +13,6 @@ import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
 
-/** Point angle of a drill whose own is not listed. */
-const USUAL_POINT = 140
 const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
 
 export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
@@ -33,10 +32,7 @@ export function drillThrough(
   const about = { operation: operation.number, about: 'bore' }
   const through = ({ diameter, point }: { diameter: Millimetre; point: number }): Millimetre =>
     length + pointLength.value({ D: diameter, sigma: point }) + TURNING_STARTS.overtravel + BREAKTHROUGH.clearance
-  const drill = shop.tools
-    .flatMap(({ name, kind, diameter, fluteLength, point = USUAL_POINT }) =>
-      kind === 'drill' && diameter !== undefined ? [{ name, diameter, point, fluteLength: fluteLength ?? 0 }] : [],
-    )
+  const drill = toolsOf(shop, 'drill')
     .filter(
       tool => tool.diameter >= least - 1e-9 && tool.diameter <= most + 1e-9 && tool.fluteLength >= through(tool) - 1e-9,
     )

@@ -17,6 +17,7 @@ import {
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { peakMillingForce } from '../handbook/milling-force.ts'
 import { MILLING_STARTS, type MillingRow } from '../handbook/milling-speeds.ts'
+import type { EndMill } from '../shop/tool.ts'
 import {
   type Kilowatt,
   type MetrePerMinute,
@@ -30,16 +31,6 @@ import {
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
-
-/** An end mill with all that its strength and chip depend on. */
-export type EndMill = {
-  readonly name: string
-  readonly diameter: Millimetre
-  readonly teeth: number
-  readonly fluteLength: Millimetre
-  readonly reach: Millimetre
-  readonly shank: Millimetre
-}
 
 /** How a cutter runs in a full slot: everything that its windows share. */
 export type EndMillSetting = {

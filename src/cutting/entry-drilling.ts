@@ -5,6 +5,7 @@ import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { feedRate } from '../handbook/turning.ts'
+import type { Drill } from '../shop/tool.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
@@ -12,12 +13,6 @@ import type { EndMillSetting } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
-
-export type EntryDrill = {
-  readonly name: string
-  readonly diameter: Millimetre
-  readonly point: Degree
-}
 
 export type Entry = {
   readonly port: string
@@ -99,7 +94,7 @@ const FLAT_BEYOND: Millimetre = 0.1
 const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
 
 /** The hole that the cutter goes down in, drilled from outside through one wall. */
-export function drillEntry(task: CuttingTask, drill: EntryDrill, entry: Entry): Step {
+export function drillEntry(task: CuttingTask, drill: Pick<Drill, 'name' | 'diameter' | 'point'>, entry: Entry): Step {
   const { machine, material, notebook, operation } = task
   const about = { operation: operation.number, about: entry.named }
   const D = drill.diameter

@@ -6,7 +6,7 @@ import { toleranceOf } from '../limits.ts'
 import { type Micrometre, type Millimetre, type MillimetrePerRevolution, micrometres } from '../units.ts'
 import { wallAt } from '../wall.ts'
 import { SCRATCH } from '../working.ts'
-import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
+import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -62,7 +62,13 @@ function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
   return bar ? bandSteps(task, cut, bar.name, bar.noseRadius, bar) : []
 }
 
-function bandSteps(task: CuttingTask, cut: BandCut, tool: string, nose: Millimetre, bar?: BoringBar): readonly Step[] {
+function bandSteps(
+  task: CuttingTask,
+  cut: BandCut,
+  tool: string,
+  nose: Millimetre,
+  bar?: StandingBar,
+): readonly Step[] {
   const thin = isThin(task, cut)
   const usual = thin ? thinWall.depth : finish.depth
   const { feed, limitedBy } = feedWanted(task, cut.feature, nose)
@@ -159,7 +165,7 @@ function feedWanted(task: CuttingTask, feature: string, nose: Millimetre): Wante
 }
 
 /** The two equal passes take most of it out again; over half the tolerance they do not. */
-function watchBend(task: CuttingTask, cut: BandCut, bar: BoringBar, deflection: Micrometre): void {
+function watchBend(task: CuttingTask, cut: BandCut, bar: StandingBar, deflection: Micrometre): void {
   const size = task.sizes.find(({ feature, measure }) => feature === cut.feature && measure === 'diameter')
   if (!size || 2 * deflection <= micrometres(toleranceOf(size)) / 2) return
   task.report({

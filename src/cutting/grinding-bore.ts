@@ -1,6 +1,7 @@
 import { barStiffness, ELASTIC_MODULUS } from '../handbook/boring-bar.ts'
 import { equivalentDiameterInside, grindingStroke } from '../handbook/grinding.ts'
 import { LONGEST_QUILL, PORTED_BORE, WHEEL_IN_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { type InternalWheel, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
@@ -9,10 +10,8 @@ import { faceGrinding } from './grinding-face.ts'
 import { grindingSetting, startingWheel } from './ground-work.ts'
 import { watchPorts } from './ports-and-wheel.ts'
 import type { Step } from './step.ts'
-import { traverseGrinding, type Wheel, wheelSpin } from './traverse-grinding.ts'
+import { traverseGrinding, wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, boreCuts } from './turned-cuts.ts'
-
-type InternalWheel = Wheel & { readonly quill?: { readonly diameter: Millimetre; readonly length: Millimetre } }
 
 /** The spindle nose stays this far off the work. Common practice, no source. */
 const NOSE_CLEARANCE: Millimetre = 2
@@ -58,21 +57,7 @@ function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
 }
 
 function wheelFor(task: CuttingTask, cut: BandCut): InternalWheel | undefined {
-  const wheels = task.shop.tools
-    .flatMap(({ name, kind, diameter, length, grade, shank, reach }) =>
-      kind === 'internal wheel' && diameter !== undefined && length !== undefined
-        ? [
-            {
-              name,
-              diameter,
-              width: length,
-              grade: grade ?? 'as fitted',
-              ...(shank !== undefined && reach !== undefined ? { quill: { diameter: shank, length: reach } } : {}),
-            },
-          ]
-        : [],
-    )
-    .toSorted((a, b) => b.diameter - a.diameter)
+  const wheels = toolsOf(task.shop, 'internal wheel').toSorted((a, b) => b.diameter - a.diameter)
   const best = wheels.find(({ diameter }) => diameter <= WHEEL_IN_BORE.most * cut.from + 1e-9)
   const wheel = best ?? wheels.findLast(({ diameter }) => diameter < WHEEL_IN_BORE.burns * cut.from)
   if (!wheel) {

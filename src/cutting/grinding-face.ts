@@ -2,6 +2,7 @@ import { plungeTime } from '../handbook/grinding.ts'
 import { PLUNGE_INFEED, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
+import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -19,8 +20,8 @@ export function faceGrinding(task: CuttingTask): readonly Step[] {
   const { before, after, machine, notebook, operation, shop } = task
   return faceCuts(before, after).flatMap(face => {
     const about = { operation: operation.number, about: face.feature }
-    const tool = shop.tools.find(({ kind, diameter }) => kind === 'face wheel' && diameter !== undefined)
-    if (tool?.diameter === undefined) {
+    const [wheel] = toolsOf(shop, 'face wheel')
+    if (!wheel) {
       task.report({
         code: 'cutting/no-wheel',
         severity: 'error',
@@ -31,12 +32,6 @@ export function faceGrinding(task: CuttingTask): readonly Step[] {
       return []
     }
     const setting = grindingSetting(task, 'outside')
-    const wheel = {
-      name: tool.name,
-      diameter: tool.diameter,
-      width: tool.length ?? 0,
-      grade: tool.grade ?? 'as fitted',
-    }
     const spin = wheelSpin(task, wheel, WHEEL_SPEED.face)
     const infeed = PLUNGE_INFEED[setting.hard ? 'alloy or tool steel, hardened' : 'soft steel']
     const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: face.outside }, about)

@@ -1,5 +1,6 @@
 import { equivalentDiameterOutside, grindingStroke } from '../handbook/grinding.ts'
 import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
@@ -51,13 +52,7 @@ const blocked = ({ after }: CuttingTask, cut: BandCut, depth: Millimetre): boole
   )
 
 function largestWheel(task: CuttingTask): Wheel | undefined {
-  const wheel = task.shop.tools
-    .flatMap(({ name, kind, diameter, length, grade }) =>
-      kind === 'grinding wheel' && diameter !== undefined && length !== undefined
-        ? [{ name, diameter, width: length, grade: grade ?? 'as fitted' }]
-        : [],
-    )
-    .toSorted((a, b) => b.diameter - a.diameter)[0]
+  const wheel = toolsOf(task.shop, 'grinding wheel').toSorted((a, b) => b.diameter - a.diameter)[0]
   if (!wheel) {
     task.report({
       code: 'cutting/no-wheel',

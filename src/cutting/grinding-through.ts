@@ -10,13 +10,13 @@ import {
 import { WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
-import type { Tool } from '../shop/shop.ts'
+import { type ToolOf, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import { startingWheel } from './ground-work.ts'
 import type { Step } from './step.ts'
-import { type Wheel, wheelSpin } from './traverse-grinding.ts'
+import { wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, outsideCuts } from './turned-cuts.ts'
 
 /** Feeds a pin through between grinding and regulating wheel: passes on diameter, the last ones fine. */
@@ -46,8 +46,8 @@ function passes(
   cut: BandCut,
   stage: 'rough' | 'finish',
   z: Millimetre,
-  wheel: Wheel,
-  regulating: Wheel,
+  wheel: ToolOf<'centreless wheel'>,
+  regulating: ToolOf<'regulating wheel'>,
   remarks: readonly string[],
 ): readonly Step[] {
   if (z <= 1e-9) return []
@@ -87,7 +87,12 @@ function passes(
 }
 
 /** How the wheels and the blade stand. Higher rounds faster until even lobes and chatter come: the work is never set over the rule's height. */
-function settingRemarks(task: CuttingTask, cut: BandCut, wheel: Wheel, regulating: Wheel): readonly string[] {
+function settingRemarks(
+  task: CuttingTask,
+  cut: BandCut,
+  wheel: ToolOf<'centreless wheel'>,
+  regulating: ToolOf<'regulating wheel'>,
+): readonly string[] {
   const { notebook, operation } = task
   const about = { operation: operation.number, about: cut.feature }
   const wheels = { ds: wheel.diameter, dr: regulating.diameter, dw: cut.from }
@@ -102,19 +107,15 @@ function settingRemarks(task: CuttingTask, cut: BandCut, wheel: Wheel, regulatin
   ]
 }
 
-function wheelOf(
-  task: CuttingTask,
-  kind: Extract<Tool['kind'], 'centreless wheel' | 'regulating wheel'>,
-): Wheel | undefined {
-  const found = task.shop.tools.find(tool => tool.kind === kind && tool.diameter !== undefined)
-  if (found?.diameter !== undefined) {
-    return { name: found.name, diameter: found.diameter, width: found.length ?? 0, grade: found.grade ?? 'as fitted' }
+function wheelOf<K extends 'centreless wheel' | 'regulating wheel'>(task: CuttingTask, kind: K): ToolOf<K> | undefined {
+  const [found] = toolsOf(task.shop, kind)
+  if (!found) {
+    task.report({
+      code: 'cutting/no-wheel',
+      severity: 'error',
+      message: `the works grinds without centres but has no ${kind}`,
+      hint: 'list one with its diameter under `tools:` in the shop file',
+    })
   }
-  task.report({
-    code: 'cutting/no-wheel',
-    severity: 'error',
-    message: `the works grinds without centres but has no ${kind}`,
-    hint: 'list one with its diameter under `tools:` in the shop file',
-  })
-  return undefined
+  return found
 }

@@ -1,5 +1,6 @@
 import { LAPPING, lappingTime } from '../handbook/lapping.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { toolsOf } from '../shop/tool.ts'
 import { type Millimetre, micrometres } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -98,15 +99,12 @@ const CLOSES: Millimetre = 0.3
 /** The longest ring on hand that fits the pin and the stage; a lap is soon made, so a missing one is only said. */
 function ringLap(task: CuttingTask, cut: BandCut, stage: Stage): string {
   const [from, to] = GRITS[stage]
-  const lap = task.shop.tools
-    .filter(({ kind, diameter = 0, length = 0, grade = '' }) => {
-      const grit = Number(/F\s*(\d+)/.exec(grade)?.[1] ?? 0)
+  const lap = toolsOf(task.shop, 'ring lap')
+    .filter(({ diameter, length, grit }) => {
       const opens = diameter - cut.to
-      return (
-        kind === 'ring lap' && opens > -0.01 && opens <= CLOSES && length <= cut.length && grit >= from && grit <= to
-      )
+      return opens > -0.01 && opens <= CLOSES && length <= cut.length && grit >= from && grit <= to
     })
-    .toSorted((a, b) => (b.length ?? 0) - (a.length ?? 0))[0]
+    .toSorted((a, b) => b.length - a.length)[0]
   if (lap) return `${lap.name}, ${lap.grade}`
   const bore = figure(cut.to, 4)
   task.report({

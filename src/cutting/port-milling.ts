@@ -2,10 +2,11 @@ import { nearestBandAt } from '../band.ts'
 import { cutLife, cuttersNeeded } from '../handbook/cutter-life.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
+import type { Drill } from '../shop/tool.ts'
 import { type Degree, type Millimetre, metres } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
-import { drillEntry, type Entry, type EntryDrill, entrySlope, flatFor, windThrough } from './entry-drilling.ts'
+import { drillEntry, type Entry, entrySlope, flatFor, windThrough } from './entry-drilling.ts'
 import { figure } from './figure.ts'
 import { cutterFor, drillFor } from './port-tools.ts'
 import type { Step } from './step.ts'
@@ -17,7 +18,7 @@ type Job = {
   readonly tilt: Degree
   readonly setting: EndMillSetting
   readonly entry: Entry
-  readonly drill?: EntryDrill
+  readonly drill?: Drill
   readonly window: {
     readonly port: string
     readonly named: string

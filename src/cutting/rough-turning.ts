@@ -4,7 +4,7 @@ import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import { type Micrometre, type Millimetre, micrometres, type Newton } from '../units.ts'
-import { type BoringBar, chooseBoringBar } from './choose-boring-bar.ts'
+import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { type DrilledHole, drillForBoring, drillThrough } from './drill-through.ts'
@@ -107,7 +107,7 @@ export const reachInto = ({ after }: CuttingTask, { top, bottom }: BandCut): Mil
   Math.min(bottom - after.top, after.bottom - top)
 
 /** How far the bar gives way, radially: twice as much on the diameter. */
-export const bend = (task: CuttingTask, { feature }: BandCut, bar: BoringBar, force: Newton): Micrometre =>
+export const bend = (task: CuttingTask, { feature }: BandCut, bar: StandingBar, force: Newton): Micrometre =>
   micrometres(
     task.notebook.use(
       barDeflection,

@@ -45,7 +45,7 @@ export type WheelSpin = {
 }
 
 /** The wheel's speed as wanted, as far as the spindle goes; the mark on the wheel stands over both. */
-export function wheelSpin(task: CuttingTask, wheel: Wheel, wanted: number): WheelSpin {
+export function wheelSpin(task: CuttingTask, wheel: Pick<Wheel, 'name' | 'diameter'>, wanted: number): WheelSpin {
   const { machine, notebook, operation } = task
   const n = notebook.use(
     wheelSpindleSpeed,

@@ -1,9 +1,8 @@
 import type { Process } from '../process.ts'
-import type { Firm, Gauge, GaugeKind, Machine, Tool } from '../shop/shop.ts'
+import type { Firm, Gauge, GaugeKind, Machine } from '../shop/shop.ts'
 import { present } from './open-document.ts'
 import type { View } from './view.ts'
 
-const LENGTH = { over: 0, upTo: 5000 }
 const TIME = { from: 0, upTo: 10_000 }
 /** A works that says nothing of its set-ups: common practice, no source. */
 const SETUP = 30
@@ -25,62 +24,6 @@ export function readMachines(root: View): readonly Machine[] {
   })
   noneTwice(root.each('machines'), 'work-centre')
   return machines
-}
-
-/** What a tool must say of itself for its cuts to be planned. */
-const NEEDED: Readonly<Record<Tool['kind'], readonly string[]>> = {
-  'end mill': ['diameter', 'teeth', 'flute-length', 'shank', 'reach'],
-  drill: ['diameter'],
-  'turning tool': [],
-  'boring bar': ['diameter', 'reach'],
-  'parting blade': ['length'],
-  'grinding wheel': ['diameter', 'length'],
-  'internal wheel': ['diameter', 'length'],
-  'face wheel': ['diameter'],
-  'centreless wheel': ['diameter', 'length'],
-  'regulating wheel': ['diameter'],
-  hone: ['length'],
-  'ring lap': ['diameter', 'length', 'grade'],
-}
-
-export function readTools(root: View): readonly Tool[] {
-  const tools = root.each('tools').flatMap(view => {
-    const name = view.text('name')
-    const kind = view.text('kind') as Tool['kind'] | undefined
-    const options = present({
-      diameter: view.quantity('diameter', 'length', LENGTH),
-      teeth: view.count('teeth'),
-      fluteLength: view.quantity('flute-length', 'length', LENGTH),
-      shank: view.quantity('shank', 'length', LENGTH),
-      reach: view.quantity('reach', 'length', LENGTH),
-      noseRadius: view.quantity('nose-radius', 'length', LENGTH),
-      length: view.quantity('length', 'length', LENGTH),
-      grade: view.text('grade'),
-      point: view.quantity('point', 'angle', { from: 60, upTo: 180 }),
-    })
-    if (name === undefined || kind === undefined || !Object.hasOwn(NEEDED, kind)) return []
-    for (const key of NEEDED[kind].filter(key => !view.has(key) && !view.misspelt)) {
-      view.report({ code: 'input/missing-key', message: `${name} has no "${key}": ${A[kind]} needs it` })
-    }
-    return [{ name, kind, ...options }]
-  })
-  noneTwice(root.each('tools'), 'name')
-  return tools
-}
-
-const A: Readonly<Record<Tool['kind'], string>> = {
-  'end mill': 'an end mill',
-  drill: 'a drill',
-  'turning tool': 'a turning tool',
-  'boring bar': 'a boring bar',
-  'parting blade': 'a parting blade',
-  'grinding wheel': 'a grinding wheel',
-  'internal wheel': 'an internal wheel',
-  'face wheel': 'a face wheel',
-  'centreless wheel': 'a centreless wheel',
-  'regulating wheel': 'a regulating wheel',
-  hone: 'a hone',
-  'ring lap': 'a ring lap',
 }
 
 export function readGauges(root: View): readonly Gauge[] {
@@ -119,7 +62,7 @@ export function readFirms(root: View): readonly Firm[] {
 const processesOf = (view: View): readonly Process[] => view.texts('processes') as readonly Process[]
 
 /** Entries of a list go by their names. */
-function noneTwice(views: readonly View[], key: string): void {
+export function noneTwice(views: readonly View[], key: string): void {
   const seen = new Set<string>()
   for (const view of views) {
     const name = view.text(key)

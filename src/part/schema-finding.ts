@@ -11,7 +11,9 @@ const WRONG_FILE = 'mend the first ones and look again; is it the right file?'
 
 /** What the schema found, in the practitioner's words, at the value or the key that it is about. */
 export function schemaFindings(all: readonly ErrorObject[], source: YamlSource): readonly Finding[] {
-  const errors = all.slice(0, MOST)
+  // What fails under a condition is said by itself; that the condition was met says nothing.
+  const plain = all.filter(({ keyword }) => keyword !== 'if')
+  const errors = plain.slice(0, MOST)
   const misspelt = errors.filter(({ keyword }) => keyword === 'additionalProperties').map(fault => meant(fault, errors))
   const findings = errors.flatMap(fault =>
     // A key that is there under a slip of the pen is not missing besides.
@@ -19,7 +21,7 @@ export function schemaFindings(all: readonly ErrorObject[], source: YamlSource):
       ? []
       : [schemaFinding(fault, errors, source)],
   )
-  const rest = all.length - errors.length
+  const rest = plain.length - errors.length
   if (rest === 0) return findings
   const at = { file: source.file, line: 1, column: 1 }
   return [...findings, error('input/too-large', `${rest} more things are not as the file should be`, at, WRONG_FILE)]
@@ -54,8 +56,15 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
       const hint = near === undefined ? `allowed here: ${allowed.join(', ')}` : `did you mean ${near}?`
       return error('input/unknown-key', `unknown key "${key}"`, place, hint)
     }
-    case 'required':
-      return error('input/missing-key', `${name} has no "${params['missingProperty']}"`, at)
+    case 'required': {
+      // A machine, a gauge or a tool goes by its own name.
+      const own: unknown = Object(data)['name']
+      return error(
+        'input/missing-key',
+        `${typeof own === 'string' ? own : name} has no "${params['missingProperty']}"`,
+        at,
+      )
+    }
     case 'enum': {
       const names = (params['allowedValues'] as readonly unknown[]).map(String)
       return error(

@@ -1,5 +1,6 @@
 import { fixed } from '../figures.ts'
-import type { Shop, Tool } from '../shop/shop.ts'
+import type { Shop } from '../shop/shop.ts'
+import { type Drill, type EndMill, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { ENTRY_CLEARANCE, ENTRY_WALL } from './entry-hole.ts'
 import type { PortFault } from './port-finding.ts'
@@ -31,16 +32,12 @@ export type ChosenCutter = {
   readonly faults: readonly PortFault[]
 }
 
-type Sized = Tool & { readonly diameter: Millimetre }
+const bySize = <T extends { readonly diameter: Millimetre }>(tools: readonly T[]): readonly T[] =>
+  tools.toSorted((a, b) => a.diameter - b.diameter)
 
-const sized = (shop: Pick<Shop, 'tools'>, kind: Tool['kind']): readonly Sized[] =>
-  shop.tools
-    .flatMap(tool => (tool.kind === kind && tool.diameter !== undefined ? [{ ...tool, diameter: tool.diameter }] : []))
-    .toSorted((a, b) => a.diameter - b.diameter)
-
-/** The largest end mill on hand that reaches every corner and through the wall, and the drill for its entry hole. */
+/** The largest end mill on hand, of one diameter the stiffer with the shorter flutes, that reaches every corner and through the wall, and the drill for its entry hole. */
 export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): ChosenCutter {
-  const mills = sized(shop, 'end mill')
+  const mills = bySize(toolsOf(shop, 'end mill'))
   const smallest = mills[0]
   if (!smallest) {
     const message = `the works has no end mill: the window needs one of at most ${fixed(need.largest, 2)} mm`
@@ -53,15 +50,14 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
 
   const longEnough = cornerwise.filter(tool => reachesThrough(tool, need))
   if (longEnough.length === 0) return none(need, [tooShort(need, cornerwise)])
-  const drills = sized(shop, 'drill')
+  const drills = bySize(toolsOf(shop, 'drill'))
   const entered = longEnough
     .toReversed()
     .flatMap(tool => entriesFor(drills, tool, need).map(drill => ({ tool, drill })))
-    .toSorted((a, b) => b.tool.diameter - a.tool.diameter || spare(a.tool) - spare(b.tool))
-  const clears = ({ tool }: { readonly tool: Sized }): boolean =>
-    tool.reach === undefined || tool.reach >= need.stickOut(tool.diameter)
+    .toSorted((a, b) => b.tool.diameter - a.tool.diameter || a.tool.fluteLength - b.tool.fluteLength)
+  const clears = ({ tool }: { readonly tool: EndMill }): boolean => tool.reach >= need.stickOut(tool.diameter)
   const best = entered.find(clears) ?? entered[0]
-  const cutterOnly = longEnough.toSorted((a, b) => b.diameter - a.diameter || spare(a) - spare(b))[0]
+  const cutterOnly = longEnough.toSorted((a, b) => b.diameter - a.diameter || a.fluteLength - b.fluteLength)[0]
   const tool = best?.tool ?? cutterOnly ?? smallest
   const drill = best?.drill
   return {
@@ -75,18 +71,14 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
   }
 }
 
-/** Of two cutters of one diameter the stiffer: the one with shorter flutes. */
-const spare = ({ fluteLength }: Tool): Millimetre => fluteLength ?? 0
+const reachesThrough = ({ diameter, shank, fluteLength, reach }: EndMill, need: CutterNeed): boolean =>
+  fluteLength >= need.flutes(diameter, shank) && reach >= need.reach
 
-const reachesThrough = ({ diameter, shank, fluteLength, reach }: Sized, need: CutterNeed): boolean =>
-  (fluteLength === undefined || fluteLength >= need.flutes(diameter, shank ?? diameter)) &&
-  (reach === undefined || reach >= need.reach)
-
-const entriesFor = (drills: readonly Sized[], tool: Sized, need: CutterNeed): readonly Sized[] =>
+const entriesFor = (drills: readonly Drill[], tool: EndMill, need: CutterNeed): readonly Drill[] =>
   drills
     .filter(({ diameter, reach }) => {
       const larger = diameter >= tool.diameter + ENTRY_CLEARANCE - 1e-9
-      return larger && diameter / 2 + ENTRY_WALL <= need.room + 1e-9 && (reach === undefined || reach >= need.reach)
+      return larger && diameter / 2 + ENTRY_WALL <= need.room + 1e-9 && reach >= need.reach
     })
     .slice(0, 1)
 
@@ -120,10 +112,10 @@ const nearCorner = (need: CutterNeed, cutter: Millimetre): PortFault => ({
   key: 'corner',
 })
 
-function tooShort(need: CutterNeed, tools: readonly Sized[]): PortFault {
+function tooShort(need: CutterNeed, tools: readonly EndMill[]): PortFault {
   const longest = tools.map(tool => {
-    const flutes = need.flutes(tool.diameter, tool.shank ?? tool.diameter)
-    return `${tool.name} has ${tool.fluteLength ?? '?'} of ${fixed(flutes, 1)} mm flutes, ${tool.reach ?? '?'} of ${fixed(need.reach, 1)} mm stick-out`
+    const flutes = need.flutes(tool.diameter, tool.shank)
+    return `${tool.name} has ${tool.fluteLength} of ${fixed(flutes, 1)} mm flutes, ${tool.reach} of ${fixed(need.reach, 1)} mm stick-out`
   })
   return {
     code: 'ports/cutter-too-short',
@@ -132,7 +124,7 @@ function tooShort(need: CutterNeed, tools: readonly Sized[]): PortFault {
   }
 }
 
-function noEntry(need: CutterNeed, tool: Sized): PortFault {
+function noEntry(need: CutterNeed, tool: EndMill): PortFault {
   const most = 2 * (need.room - ENTRY_WALL)
   const least = tool.diameter + ENTRY_CLEARANCE
   return most < least

@@ -2,6 +2,7 @@ import { finishingPath, largestCutterForCorner } from '../handbook/port-window.t
 import { crossOffset, rotarySetting, settingX, settingZ, tiltSetting } from '../handbook/tilted-rotary.ts'
 import type { Port } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
+import { toolsOf } from '../shop/tool.ts'
 import { type Millimetre, radians } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { type ChosenCutter, chooseCutter } from './choose-cutter.ts'
@@ -105,12 +106,12 @@ export function planWindow(
     cornerOn: port.corner.on === 'bore' && port.cut === 'level' ? 'on the bore' : "in the cutter's plane",
     cornerFor: wanted => cornerGiving(window, port.corner.radius, wanted),
   })
-  const tool = shop.tools.find(({ name }) => name === chosen.tools.cutter)
+  const tool = toolsOf(shop, 'end mill').find(({ name }) => name === chosen.tools.cutter)
   const shank = tool?.shank ?? chosen.cutter
   const standing = {
     diameter: chosen.cutter,
     shank,
-    ...(tool?.fluteLength === undefined ? {} : { flutes: tool.fluteLength }),
+    ...(tool && { flutes: tool.fluteLength }),
   }
   const stickOut = tool?.reach ?? Math.max(reach, stickOutNeeded(held, chosen.cutter, margin))
   const deepest = greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value + BREAK_THROUGH
@@ -167,7 +168,7 @@ export function planWindow(
   }
 }
 
-/** The drill of the entry hole, its point past the bore; nothing where the works' list does not say how far it sticks out. */
+/** The drill of the entry hole, its point past the bore; nothing where the works has none. */
 function drillHeld(
   setting: Setting,
   { drill, tools }: ChosenCutter,
@@ -175,12 +176,11 @@ function drillHeld(
   shop: Shop,
   margin: Millimetre,
 ): Pick<PortWindow, 'drillHeld'> {
-  const tool = shop.tools.find(({ name }) => name === tools.drill)
-  if (tool?.reach === undefined) return {}
+  const tool = toolsOf(shop, 'drill').find(({ name }) => name === tools.drill)
+  if (!tool) return {}
   const place = { ...setting, window: { x: [x, x], y: [y, y] } as const, tip: setting.tip - pointOf(drill) }
-  const flutes = tool.fluteLength === undefined ? {} : { flutes: tool.fluteLength }
   return {
-    drillHeld: heldCutter(place, { diameter: drill, shank: tool.shank ?? drill, ...flutes }, tool.reach, margin),
+    drillHeld: heldCutter(place, { diameter: drill, shank: tool.shank, flutes: tool.fluteLength }, tool.reach, margin),
   }
 }
 

@@ -1,10 +1,10 @@
-import type { Tool } from './shop.ts'
+import type { Drill, EndMill, Hone, Tool } from './tool.ts'
 
 /**
  * Four-flute solid carbide on 6 mm shanks. Common practice, no source: flutes about three diameters long, stick-out
  * three shank diameters; the long-reach ones are relieved behind the flutes, and `fluteLength` is then flutes and relief.
  */
-const END_MILLS: readonly Tool[] = [
+const END_MILLS: readonly EndMill[] = [
   { name: 'end mill 1.5', diameter: 1.5, fluteLength: 4.5, reach: 18 },
   { name: 'end mill 1.5, long reach', diameter: 1.5, fluteLength: 8, reach: 22 },
   { name: 'end mill 2', diameter: 2, fluteLength: 6, reach: 20 },
@@ -17,10 +17,10 @@ const END_MILLS: readonly Tool[] = [
   { name: 'end mill 4, long reach', diameter: 4, fluteLength: 18, reach: 36 },
   { name: 'end mill 6', diameter: 6, fluteLength: 13, reach: 28 },
   { name: 'end mill 6, long reach', diameter: 6, fluteLength: 24, reach: 42 },
-].map(tool => ({ ...tool, kind: 'end mill', teeth: 4, shank: 6, grade: 'coated solid carbide' }))
+].map(tool => ({ ...tool, kind: 'end mill', teeth: 4, shank: 6 }))
 
 /** Common practice, no source: carbide with a 140° point; over 16 mm a drill with changeable edges. */
-const DRILLS: readonly Tool[] = [
+const DRILLS: readonly Drill[] = [
   { name: 'drill 2.2', diameter: 2.2, fluteLength: 14, reach: 28, shank: 4 },
   { name: 'drill 2.7', diameter: 2.7, fluteLength: 16, reach: 30, shank: 4 },
   { name: 'drill 3.3', diameter: 3.3, fluteLength: 20, reach: 34, shank: 6 },
@@ -32,25 +32,25 @@ const DRILLS: readonly Tool[] = [
   { name: 'drill 20', diameter: 20, fluteLength: 120, reach: 135, shank: 25 },
   { name: 'drill 30', diameter: 30, fluteLength: 130, reach: 150, shank: 32 },
   { name: 'drill 40', diameter: 40, fluteLength: 130, reach: 150, shank: 40 },
-].map(tool => ({ ...tool, kind: 'drill', teeth: 2, point: 140, grade: 'coated carbide' }))
+].map(tool => ({ ...tool, kind: 'drill', point: 140 }))
 
 /** Common practice, no source: steel bars stand out at most four diameters, carbide six. */
 const TURNING_TOOLS: readonly Tool[] = [
-  { name: 'roughing tool', kind: 'turning tool', noseRadius: 0.8, grade: 'coated carbide' },
-  { name: 'finishing tool', kind: 'turning tool', noseRadius: 0.4, grade: 'coated carbide' },
-  { name: 'boring bar 10', kind: 'boring bar', diameter: 10, reach: 60, noseRadius: 0.2, grade: 'carbide bar' },
-  { name: 'boring bar 16', kind: 'boring bar', diameter: 16, reach: 96, noseRadius: 0.4, grade: 'carbide bar' },
-  { name: 'boring bar 25', kind: 'boring bar', diameter: 25, reach: 100, noseRadius: 0.4, grade: 'steel bar' },
-  { name: 'boring bar 32', kind: 'boring bar', diameter: 32, reach: 128, noseRadius: 0.4, grade: 'steel bar' },
+  { name: 'roughing tool', kind: 'turning tool', noseRadius: 0.8 },
+  { name: 'finishing tool', kind: 'turning tool', noseRadius: 0.4 },
+  { name: 'boring bar 10', kind: 'boring bar', diameter: 10, reach: 60, noseRadius: 0.2, material: 'carbide' },
+  { name: 'boring bar 16', kind: 'boring bar', diameter: 16, reach: 96, noseRadius: 0.4, material: 'carbide' },
+  { name: 'boring bar 25', kind: 'boring bar', diameter: 25, reach: 100, noseRadius: 0.4, material: 'steel' },
+  { name: 'boring bar 32', kind: 'boring bar', diameter: 32, reach: 128, noseRadius: 0.4, material: 'steel' },
   {
     name: 'boring bar 32, roughing',
     kind: 'boring bar',
     diameter: 32,
     reach: 128,
     noseRadius: 0.8,
-    grade: 'steel bar',
+    material: 'steel',
   },
-  { name: 'parting blade 3', kind: 'parting blade', length: 3, reach: 24, grade: 'coated carbide' },
+  { name: 'parting blade 3', kind: 'parting blade', width: 3, reach: 24 },
 ]
 
 /**
@@ -58,37 +58,43 @@ const TURNING_TOOLS: readonly Tool[] = [
  * p. 1317 (nitrided steel: special fused alumina, grit 60, grade I, vitrified); the rest is common practice, no source.
  */
 const WHEELS: readonly Tool[] = [
-  { name: 'wheel 350 x 40', kind: 'grinding wheel', diameter: 350, length: 40, grade: 'A 60 I 8 V' },
+  { name: 'wheel 350 x 40', kind: 'grinding wheel', diameter: 350, width: 40, grade: 'A 60 I 8 V' },
   {
     name: 'internal wheel 36 x 25',
     kind: 'internal wheel',
     diameter: 36,
-    length: 25,
-    shank: 20,
-    reach: 80,
+    width: 25,
+    quill: { diameter: 20, length: 80 },
     grade: 'A 80 I 8 V',
   },
   {
     name: 'internal wheel 20 x 20',
     kind: 'internal wheel',
     diameter: 20,
-    length: 20,
-    shank: 14,
-    reach: 56,
+    width: 20,
+    quill: { diameter: 14, length: 56 },
     grade: 'A 80 I 8 V',
   },
-  { name: 'face wheel 100 x 32', kind: 'face wheel', diameter: 100, length: 32, grade: 'A 60 I 8 V' },
+  { name: 'face wheel 100 x 32', kind: 'face wheel', diameter: 100, grade: 'A 60 I 8 V' },
 ]
 
-/** `length` is the stone's; the head opens to suit the bore. Common practice, no source. */
-const HONES: readonly Tool[] = [
-  { name: 'hone, 60 mm stones, 150 grit', kind: 'hone', length: 60, teeth: 6, grade: 'A 150' },
-  { name: 'hone, 60 mm stones, 220 grit', kind: 'hone', length: 60, teeth: 6, grade: 'A 220' },
-  { name: 'hone, 60 mm stones, 280 grit', kind: 'hone', length: 60, teeth: 6, grade: 'A 280' },
-  { name: 'hone, 60 mm stones, 400 grit', kind: 'hone', length: 60, teeth: 6, grade: 'A 400' },
-  { name: 'hone, 60 mm stones, 150 grit for iron', kind: 'hone', length: 60, teeth: 6, grade: 'C 150' },
-  { name: 'hone, 60 mm stones, 220 grit for iron', kind: 'hone', length: 60, teeth: 6, grade: 'C 220' },
-  { name: 'hone, 30 mm stones, 280 grit', kind: 'hone', length: 30, teeth: 4, grade: 'A 280' },
+/** Common practice, no source. */
+const HONES: readonly Hone[] = [
+  { name: 'hone, 60 mm stones, 150 grit', kind: 'hone', stones: { count: 6, length: 60, abrasive: 'A', grit: 150 } },
+  { name: 'hone, 60 mm stones, 220 grit', kind: 'hone', stones: { count: 6, length: 60, abrasive: 'A', grit: 220 } },
+  { name: 'hone, 60 mm stones, 280 grit', kind: 'hone', stones: { count: 6, length: 60, abrasive: 'A', grit: 280 } },
+  { name: 'hone, 60 mm stones, 400 grit', kind: 'hone', stones: { count: 6, length: 60, abrasive: 'A', grit: 400 } },
+  {
+    name: 'hone, 60 mm stones, 150 grit for iron',
+    kind: 'hone',
+    stones: { count: 6, length: 60, abrasive: 'C', grit: 150 },
+  },
+  {
+    name: 'hone, 60 mm stones, 220 grit for iron',
+    kind: 'hone',
+    stones: { count: 6, length: 60, abrasive: 'C', grit: 220 },
+  },
+  { name: 'hone, 30 mm stones, 280 grit', kind: 'hone', stones: { count: 4, length: 30, abrasive: 'A', grit: 280 } },
 ]
 
 export const BUILT_IN_TOOLS: readonly Tool[] = [...END_MILLS, ...DRILLS, ...TURNING_TOOLS, ...WHEELS, ...HONES]

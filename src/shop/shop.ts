@@ -12,6 +12,7 @@ import type {
   SpindleSpeed,
   Vickers,
 } from '../units.ts'
+import type { Tool } from './tool.ts'
 
 /** The tilted rotary that mills the ports, in the axes of ISO 841: see DEVELOPERS.md, axes and signs. */
 export type Fixture = {
@@ -54,38 +55,6 @@ export type Machine = {
   readonly setup: Minute
   /** Load, unload, and gauge for each piece. */
   readonly handling: Minute
-}
-
-export type Tool = {
-  readonly name: string
-  readonly kind:
-    | 'end mill'
-    | 'drill'
-    | 'turning tool'
-    | 'boring bar'
-    | 'parting blade'
-    | 'grinding wheel'
-    | 'internal wheel'
-    | 'face wheel'
-    | 'centreless wheel'
-    | 'regulating wheel'
-    | 'hone'
-    | 'ring lap'
-  /** Of a ring lap: what it is bored to. */
-  readonly diameter?: Millimetre
-  /** Of a hone: its stones. */
-  readonly teeth?: number
-  readonly fluteLength?: Millimetre
-  readonly shank?: Millimetre
-  /** Stick-out from the holder. */
-  readonly reach?: Millimetre
-  readonly noseRadius?: Millimetre
-  /** Wheel width, stone length, blade width, length of a lap. */
-  readonly length?: Millimetre
-  /** Of a ring lap: the compound it is charged with, `A F500`. */
-  readonly grade?: string
-  /** Point angle of a drill. */
-  readonly point?: Degree
 }
 
 export type GaugeKind =

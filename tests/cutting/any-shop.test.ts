@@ -3,11 +3,33 @@ import { describe, expect, it } from 'vitest'
 import { planCutting } from '../../src/cutting/plan-cutting.ts'
 import { CUTTING_FAMILY } from '../../src/handbook/cutting-grades.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import type { Shop, Tool } from '../../src/shop/shop.ts'
+import type { Shop } from '../../src/shop/shop.ts'
+import type { Tool } from '../../src/shop/tool.ts'
 import { partOf, portOf, sizeOf, stateOf, tube, windowOf } from './hand-made.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined })
+
+/** A tool of another size; a bare one says nothing of what it may leave out. */
+function scaled(tool: Tool, scale: number, bare: boolean): Tool {
+  switch (tool.kind) {
+    case 'turning tool':
+    case 'parting blade':
+      return tool
+    case 'hone':
+      return { ...tool, stones: { ...tool.stones, length: tool.stones.length * scale } }
+    case 'internal wheel': {
+      const { quill, ...wheel } = tool
+      const sized = { ...wheel, diameter: wheel.diameter * scale, width: wheel.width * scale }
+      return quill && !bare ? { ...sized, quill } : sized
+    }
+    case 'grinding wheel':
+    case 'centreless wheel':
+      return { ...tool, diameter: tool.diameter * scale, width: tool.width * scale }
+    default:
+      return { ...tool, diameter: tool.diameter * scale }
+  }
+}
 
 /** The built-in works with its machines anything from a watchmaker's to a shipyard's, and its tools anything on a shelf. */
 const shops: fc.Arbitrary<Shop> = fc
@@ -26,19 +48,7 @@ const shops: fc.Arbitrary<Shop> = fc
       ...(chuckLimit === undefined ? {} : { chuckLimit }),
       ...(power === undefined ? {} : { power }),
     })),
-    tools: BUILT_IN_SHOP.tools.map(({ diameter, length, reach, shank, fluteLength, ...tool }): Tool => {
-      const sized = diameter === undefined ? {} : { diameter: diameter * scale }
-      const long = length === undefined ? {} : { length: length * scale }
-      if (bare) return { ...tool, ...sized, ...long }
-      return {
-        ...tool,
-        ...sized,
-        ...long,
-        ...(reach === undefined ? {} : { reach }),
-        ...(shank === undefined ? {} : { shank }),
-        ...(fluteLength === undefined ? {} : { fluteLength }),
-      }
-    }),
+    tools: BUILT_IN_SHOP.tools.map(tool => scaled(tool, scale, bare)),
   }))
 
 const materials = fc.record({

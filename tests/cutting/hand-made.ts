@@ -10,7 +10,8 @@ import type { Process } from '../../src/process.ts'
 import type { Operation, Purpose } from '../../src/route/operation.ts'
 import type { Shape } from '../../src/shape.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import type { Machine, Shop, Tool } from '../../src/shop/shop.ts'
+import type { Machine, Shop } from '../../src/shop/shop.ts'
+import type { Tool } from '../../src/shop/tool.ts'
 import type { Working } from '../../src/working.ts'
 
 const drawn = (nominal: number) => ({ nominal, lower: nominal, upper: nominal, written: String(nominal) })

@@ -1,17 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import type { Shop, Tool } from '../../src/shop/shop.ts'
+import type { Shop } from '../../src/shop/shop.ts'
+import type { Abrasive, Tool } from '../../src/shop/tool.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
 import { cut, partOf, portOf, shopWith, sizeOf, stateOf, step, tube, windowOf, withoutTools } from './hand-made.ts'
 
-const stones = (length: number, grade: string): Tool => ({
-  name: `stones ${length} ${grade}`,
-  kind: 'hone',
-  length,
-  teeth: 6,
-  grade,
-})
+const stones = (length: number, mark: `${Abrasive} ${number}`): Tool => {
+  const [abrasive, grit] = mark.split(' ') as [Abrasive, string]
+  return { name: `stones ${length} ${mark}`, kind: 'hone', stones: { count: 6, length, abrasive, grit: Number(grit) } }
+}
 const works = (...tools: readonly Tool[]): Shop => {
   const bare = withoutTools(BUILT_IN_SHOP, 'hone')
   return { ...bare, tools: [...bare.tools, ...tools] }

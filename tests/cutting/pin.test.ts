@@ -5,7 +5,8 @@ import type { Part } from '../../src/part/part.ts'
 import type { Operation, Purpose } from '../../src/route/operation.ts'
 import { planRoute } from '../../src/route/plan-route.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import type { Machine, Shop, Tool } from '../../src/shop/shop.ts'
+import type { Machine, Shop } from '../../src/shop/shop.ts'
+import type { RingLap, Tool } from '../../src/shop/tool.ts'
 import { planStock } from '../../src/stock/plan-stock.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
 import { partFrom } from '../route/part-text.ts'
@@ -28,15 +29,16 @@ const CENTRELESS: Machine = {
   handling: 0.3,
 }
 const WHEELS: readonly Tool[] = [
-  { name: 'wheel 500', kind: 'centreless wheel', diameter: 500, length: 150, grade: 'A 80 L 6 V' },
+  { name: 'wheel 500', kind: 'centreless wheel', diameter: 500, width: 150, grade: 'A 80 L 6 V' },
   { name: 'regulating 300', kind: 'regulating wheel', diameter: 300 },
 ]
-const ring = (grade: string, more: Partial<Tool> = {}): Tool => ({
+const ring = (grade: string, more: Partial<RingLap> = {}): RingLap => ({
   name: `ring ${grade}`,
   kind: 'ring lap',
   diameter: 16,
   length: 30,
   grade,
+  grit: Number(grade.split('F')[1]),
   ...more,
 })
 const shopOf = (machines: readonly Machine[], tools: readonly Tool[]): Shop => ({

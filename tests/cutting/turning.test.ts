@@ -179,7 +179,7 @@ describe('finish turning', () => {
       diameter: 15.9,
       reach: 100,
       noseRadius: 0.2,
-      grade: 'steel bar',
+      material: 'steel',
     } as const
     const steel = {
       ...BUILT_IN_SHOP,

@@ -4,6 +4,7 @@ import { stringify } from 'yaml'
 import { readShop } from '../../src/part/read-shop.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { habitKey, setByShop } from '../../src/shop/habit-key.ts'
+import type { Tool } from '../../src/shop/tool.ts'
 
 const shopOf = (text: string) => {
   const { shop, findings } = readShop(text, 'shop.yaml')
@@ -16,6 +17,33 @@ const kebab = (value: unknown): unknown => {
   if (Array.isArray(value)) return value.map(kebab)
   if (typeof value !== 'object' || value === null) return value
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [habitKey(key), kebab(inner)]))
+}
+
+/** A tool in the keys of a shop file. */
+function written(tool: Tool): object {
+  switch (tool.kind) {
+    case 'boring bar': {
+      const { material, ...bar } = tool
+      return { ...bar, grade: material }
+    }
+    case 'internal wheel': {
+      const { width, quill, ...wheel } = tool
+      return { ...wheel, length: width, shank: quill?.diameter, reach: quill?.length }
+    }
+    case 'parting blade':
+    case 'grinding wheel':
+    case 'centreless wheel': {
+      const { width, ...rest } = tool
+      return { ...rest, length: width }
+    }
+    case 'hone': {
+      const { stones, ...hone } = tool
+      const grade = `${stones.abrasive} ${stones.grit}`
+      return { ...hone, length: stones.length, teeth: stones.count, grade }
+    }
+    default:
+      return tool
+  }
 }
 
 describe('a shop file over the built-in shop', () => {
@@ -67,8 +95,8 @@ habits: {saw-kerf: 1.6 mm, confidence: 90 %, yields: {turn: 0.99}}`)
   })
 
   it('the built-in shop written out as a file reads back the same: every value has its key, and passes its own checks', () => {
-    const { set: _, places: __, file: ___, name, ...rest } = BUILT_IN_SHOP
-    const shop = shopOf(stringify({ shop: { name }, ...(kebab(rest) as object) }))
+    const { set: _, places: __, file: ___, name, tools, ...rest } = BUILT_IN_SHOP
+    const shop = shopOf(stringify({ shop: { name }, ...(kebab({ ...rest, tools: tools.map(written) }) as object) }))
     expect({ ...shop, set: 0, places: 0, file: 0 }).toEqual({ ...BUILT_IN_SHOP, set: 0, places: 0, file: 0 })
   })
 })

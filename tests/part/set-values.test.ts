@@ -141,7 +141,7 @@ describe('values of the shop', () => {
     const { text = '', findings } = setValues(SHOP, 'shop.yaml', settings, 'shop')
     expect(findings).toEqual([])
     const { shop } = readShop(text, 'shop.yaml')
-    expect(shop?.tools.slice(0, 2).map(({ reach }) => reach)).toEqual([19, 24])
+    expect(shop?.tools.slice(0, 2).map(tool => 'reach' in tool && tool.reach)).toEqual([19, 24])
     expect(shop?.machines[2]?.speedLimit).toBe(10_000)
     expect(shop?.habits.yields).toMatchObject({ turn: 0.99, hone: 0.97 })
     expect(shop?.fixture.faceDistance).toBe(85)

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Part } from '../../src/part/part.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
-import type { Fixture, Tool } from '../../src/shop/shop.ts'
+import type { Fixture } from '../../src/shop/shop.ts'
+import type { Tool } from '../../src/shop/tool.ts'
 import { type Asked, linerOf, milledAt, shopWith } from './liner.ts'
 
 const MAIN: Asked = { at: 78, top: 44, height: 10.4, width: 17, up: 15, back: 32 }
@@ -13,8 +14,17 @@ const endMill = (diameter: number, fluteLength = 20): Tool => ({
   fluteLength,
   shank: 6,
   reach: 40,
+  teeth: 4,
 })
-const drill: Tool = { name: 'drill 2.2', kind: 'drill', diameter: 2.2 }
+const drill: Tool = {
+  name: 'drill 2.2',
+  kind: 'drill',
+  diameter: 2.2,
+  fluteLength: 14,
+  shank: 4,
+  reach: 40,
+  point: 140,
+}
 
 type Setting = {
   readonly changes?: Partial<Part>

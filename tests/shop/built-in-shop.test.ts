@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { GaugeKind } from '../../src/shop/shop.ts'
+import { toolsOf } from '../../src/shop/tool.ts'
 
 const { machines, tools, gauges, firms, habits } = BUILT_IN_SHOP
 
@@ -58,22 +59,23 @@ describe('the built-in shop', () => {
   it('runs no wheel over 35 m/s outside or 40 m/s inside at the spindle limit', () => {
     const fastest = (workCentre: string, diameter = 0) =>
       (Math.PI * diameter * (machines.find(m => m.workCentre === workCentre)?.speedLimit ?? 0)) / 60_000
-    const widest = (kind: string) => Math.max(...tools.filter(t => t.kind === kind).map(t => t.diameter ?? 0))
+    const widest = (kind: 'grinding wheel' | 'internal wheel') =>
+      Math.max(...toolsOf({ tools }, kind).map(({ diameter }) => diameter))
     expect(fastest('cylindrical grinder', widest('grinding wheel'))).toBeLessThanOrEqual(35)
     expect(fastest('internal grinder', widest('internal wheel'))).toBeLessThanOrEqual(40)
   })
 
   // Common practice, no source: steel boring bars stand out at most four diameters, carbide ones six.
   it('has no boring bar that hangs out too far', () => {
-    for (const { name, reach = 0, diameter = 1, grade } of tools.filter(t => t.kind === 'boring bar')) {
-      expect(reach / diameter, name).toBeLessThanOrEqual(grade === 'steel bar' ? 4 : 6)
+    for (const { name, reach, diameter, material } of toolsOf({ tools }, 'boring bar')) {
+      expect(reach / diameter, name).toBeLessThanOrEqual(material === 'steel' ? 4 : 6)
     }
   })
 
   it('has an entry drill for every end mill up to 4 mm, wider than the cutter by 0.1 to 0.4 mm', () => {
-    const drills = tools.filter(t => t.kind === 'drill').map(t => t.diameter ?? 0)
-    for (const { diameter = 0 } of tools.filter(
-      t => t.kind === 'end mill' && (t.diameter ?? 0) >= 2 && (t.diameter ?? 0) <= 4,
+    const drills = toolsOf({ tools }, 'drill').map(({ diameter }) => diameter)
+    for (const { diameter } of toolsOf({ tools }, 'end mill').filter(
+      mill => mill.diameter >= 2 && mill.diameter <= 4,
     )) {
       expect(
         drills.some(drill => drill - diameter > 0.1 && drill - diameter < 0.4),
