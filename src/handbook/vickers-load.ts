@@ -5,6 +5,12 @@ export const STANDARD_LOADS: readonly number[] = [0.1, 0.3, 0.5, 1, 3, 5, 10]
 
 const HV: Input<'HV'> = { meaning: 'hardness', unit: 'HV', over: 0, upTo: 3000 }
 
+/**
+ * Largest load that a surface with a case is read with, kgf: the case is a gradient, and a higher load reads through it.
+ * Common practice, no source.
+ */
+export const SURFACE_LOAD = 1
+
 export const largestLoad: Formula<{ HV: 'HV'; N_r: 'mm' }, 'kgf'> = formula({
   symbol: 'F_max',
   meaning: 'largest test load that the case can bear',

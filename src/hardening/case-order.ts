@@ -1,14 +1,11 @@
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
-import { largestLoad, standardLoad } from '../handbook/vickers-load.ts'
+import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import type { Part } from '../part/part.ts'
 import type { Celsius, Millimetre } from '../units.ts'
 import { openNotebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import type { CaseOrder } from './case-plan.ts'
 import { stressReliefIn } from './case-temper.ts'
-
-/** A surface as hardened is quoted with HV1 at most: a higher load reads through a thin case. Common practice, no source. */
-const SURFACE_LOAD = 1
 
 /** What goes on the hardener's order besides the case. */
 export function caseOrder(

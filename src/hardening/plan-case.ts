@@ -4,7 +4,7 @@ import { REMOVAL_SHARE, REMOVAL_SHARE_CARBURISED } from '../handbook/case-limits
 import { type CompoundLayer, compoundLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
 import { DEPTH_DEFINITIONS, type HardeningWindow, hardeningWindow } from '../handbook/hardening-processes.ts'
-import { largestLoad, standardLoad } from '../handbook/vickers-load.ts'
+import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
@@ -111,9 +111,8 @@ export function planCase(
   const time = caseTime(notebook, window, figures, middle, T)
   const layer = compoundLayer(hardening.process)
   const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
-  const load = standardLoad(
-    notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' }),
-  )
+  const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
+  const load = standardLoad(Math.min(SURFACE_LOAD, borne))
 
   return outcome({
     case: {

@@ -31,13 +31,10 @@ export const surfaceExpected = ({ surfaceHardness, order }: CasePlan, standing: 
     { state: AS_HARDENED },
   )
 
-const loadOf = (test: string): number => Number(test.replace('HV', ''))
-
-/** The gradient is in the reading: the load that the surface is quoted with, or the less that the case left can bear. */
+/** Read with the load that the case left bears. */
 export function surfaceLeft({ order, testLoad }: CasePlan, standing: Standing): Quantity | undefined {
   if (order?.hardness === undefined) return undefined
-  const load = loadOf(testLoad) < loadOf(order.surfaceLoad) ? testLoad : order.surfaceLoad
-  return hardness(load)(standing, 'surface hardness', { least: order.hardness }, { state: FINISHED })
+  return hardness(testLoad)(standing, 'surface hardness', { least: order.hardness }, { state: FINISHED })
 }
 
 /** The first cut after hardening on each surface: what the hardener's distortion eats into. */

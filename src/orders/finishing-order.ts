@@ -21,7 +21,7 @@ export function finishingOrder(visit: Visit): Drafted {
   const finish = finishedSizes(source, operations)
   return {
     points: [
-      ...identity(source),
+      ...identity(visit),
       ...arrival(visit, cased, plated),
       ...point('Datums and set-up', ...setUp(operations, cased)),
       ...stockFound(visit),
@@ -48,7 +48,7 @@ export function finishingOrder(visit: Visit): Drafted {
 
 const isHone = ({ process }: OrderedOperation): boolean => process === 'hone'
 /** Ground in a chuck, not on a mandrel, between centres or through. */
-const isChucked = ({ purpose }: OrderedOperation): boolean => purpose === 'grind-bore' || purpose === 'grind-top'
+const isChucked = ({ process, heldIn }: OrderedOperation): boolean => process === 'grind' && heldIn === 'jaws'
 const isGrind = ({ process }: OrderedOperation): boolean => process === 'grind'
 
 /** The plating, where it is what this visit cuts. */

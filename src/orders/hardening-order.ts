@@ -25,14 +25,15 @@ const PLACES = { angles: 4, planes: 2 } as const
  * The order to the heat treater, thirteen points. It states requirements; the treater chooses the cycle. The state as
  * hardened and the state after finishing stand apart. Common practice, no source, but for the limits' own sources.
  */
-export function hardeningOrder({ source, operations }: Visit): Drafted {
+export function hardeningOrder(visit: Visit): Drafted {
+  const { source, operations } = visit
   const planned = source.case
   const [operation] = operations
   if (!planned || !operation) return { points: [], finish: [], returns: [], cautions: [] }
   const forms = formAsked(source)
   return {
     points: [
-      ...identity(source, 'One heat in a charge: do not mix heats.'),
+      ...identity(visit, 'One heat in a charge: do not mix heats.'),
       ...point(
         'Material',
         `${source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,

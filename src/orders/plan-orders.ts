@@ -47,12 +47,18 @@ function orderOf(visit: Visit, number: number): OutsideOrder {
       number: index + 1,
       ...point,
     })),
-    returns: drafted.flatMap(({ returns }) => returns).map((row, index) => ({ number: index + 1, ...row })),
+    returns: onceFirst(drafted.flatMap(({ returns }) => returns)).map((row, index) => ({ number: index + 1, ...row })),
     cautions: [...new Set(drafted.flatMap(({ cautions }) => cautions))],
     // The pieces come back when the longest is done.
     leadTime: Math.max(0, ...operations.flatMap(({ firms }) => firms.map(({ leadTime }) => leadTime))),
   }
 }
+
+/** What is read once, of load or coupon, stands before what is read of every piece. */
+const onceFirst = (rows: Drafted['returns']): Drafted['returns'] => [
+  ...rows.filter(({ of }) => of !== 'piece'),
+  ...rows.filter(({ of }) => of === 'piece'),
+]
 
 type Writer = (visit: Visit) => Drafted
 

@@ -19,13 +19,14 @@ const HONED = 'honed'
  * The order to the plater with the heats that go with the plating. It states requirements; the plater chooses bath and
  * cycle. The layer as plated and the layer after honing stand apart. Common practice, no source, but for the bake.
  */
-export function platingOrder({ source, operations }: Visit): Drafted {
+export function platingOrder(visit: Visit): Drafted {
+  const { source, operations } = visit
   const { plating: planned } = source
   if (!planned) return { points: [], finish: [], returns: [], cautions: [] }
   const finish = finishedSizes(source, operations)
   return {
     points: [
-      ...identity(source),
+      ...identity(visit),
       ...condition(source, planned),
       ...point(
         'Plating',

@@ -6,13 +6,14 @@ import { celsius } from './quantity.ts'
 import { point, say, sentence } from './say.ts'
 
 /** The order for stress relief between roughing and finishing. The window is the plan's; time and rate are the treater's. */
-export function reliefOrder({ source, operations }: Visit): Drafted {
+export function reliefOrder(visit: Visit): Drafted {
+  const { source, operations } = visit
   const [operation] = operations
   const { stressRelief: aim, stressReliefWindow: window, temper } = source.case?.order ?? {}
   const asked = window && celsius('asked', 'stress-relieving temperature', window)
   return {
     points: [
-      ...identity(source, 'One heat in a charge: do not mix heats.'),
+      ...identity(visit, 'One heat in a charge: do not mix heats.'),
       ...point(
         'Material and condition',
         temper === undefined

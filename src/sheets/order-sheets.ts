@@ -7,14 +7,14 @@ import { returnView } from './views/return-view.ts'
 
 /** The order of one visit, its specification, and the form that comes back with the pieces. */
 export function orderSheets(plan: Plan, order: OutsideOrder, figures: PaperFigures): readonly SheetToPrint[] {
-  const { number, title, operations, returns } = order
+  const { number, firm, operations, returns } = order
   const corner = operations.join('+')
   return [
     {
       template: 'order',
       documentType: 'Order, outside work',
       corner,
-      heading: `Order ${number}: ${title}`,
+      heading: `Order ${number}: ${firm}`,
       view: orderView(plan, order, figures),
     },
     ...(isShort(order)
@@ -24,7 +24,7 @@ export function orderSheets(plan: Plan, order: OutsideOrder, figures: PaperFigur
             template: 'order-terms',
             documentType: 'Specification of the order',
             corner,
-            heading: `Specification: ${title}`,
+            heading: `Specification of order ${number}`,
             view: orderTermsView(order, figures),
           },
         ]),
@@ -35,7 +35,7 @@ export function orderSheets(plan: Plan, order: OutsideOrder, figures: PaperFigur
             template: 'return-form',
             documentType: 'Return inspection form',
             corner,
-            heading: `Return: ${title}`,
+            heading: `Return form of order ${number}`,
             view: returnView(order, figures),
           },
         ]),

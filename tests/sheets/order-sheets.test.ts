@@ -110,3 +110,36 @@ describe('an order on paper', () => {
     expect(days.map(row => row.days)).toEqual(['8', 'with 150'])
   })
 })
+
+describe('a figure of an order', () => {
+  it('adds up to the upper end as printed, in inches too: 0.40 +0.20 mm are 0.0157 to 0.0236 in', () => {
+    const depth = { ...LENGTH, least: 0.4, most: 0.6, places: 2, written: 'plus' } as const
+    const [low = 0, width = 0] = [...quantityWords(depth, INCH).matchAll(/[\d.]+/g)].map(Number)
+    expect(low * 25.4).toBeGreaterThanOrEqual(0.4)
+    expect((low + width) * 25.4).toBeLessThanOrEqual(0.6)
+  })
+  it('does not cross its ends where they are closer than its last place', () => {
+    expect(figureWords({ ...LENGTH, least: 47.9702, most: 47.9708, written: 'hole' }, MM)).toBe(
+      '47.9702\u00a0/\u00a047.9708',
+    )
+    expect(figureWords({ ...LENGTH, least: 0.0102, most: 0.0104 }, MM)).toBe('0.010')
+  })
+  it('is rounded to the nearest where it only tells how things come: a chamfer of 0.5 to 1 mm', () => {
+    expect(figureWords({ ...LENGTH, standing: 'given', least: 0.5, most: 1, places: 1 }, INCH)).toBe('0.02 to 0.04')
+  })
+})
+
+describe('the form that comes back', () => {
+  it('numbers its rows as they stand, what is read once in front', () => {
+    const plated = demoPlan('OX-105-02').orders[1]
+    if (!plated) throw new Error('no order')
+    const { tables } = returnView(plated, MM)
+    const numbers = [...new Set(tables.flatMap(({ rows }) => rows.map(({ number }) => Number(number))))]
+    expect(numbers).toEqual(numbers.toSorted((a, b) => a - b))
+    expect(tables[0]?.rows.map(({ name }) => name)[0]).toBe('bake, of the load')
+  })
+  it('speaks of numbered pieces only once they are marked', () => {
+    expect(printed(RELIEF)).not.toMatch(/its number|piece numbers/)
+    expect(printed(NITRIDE)).toContain('each with its number')
+  })
+})

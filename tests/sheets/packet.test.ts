@@ -96,7 +96,7 @@ describe('the specification of an order', () => {
     const order = plan.orders.find(one => one.title === title)
     if (!order) throw new Error(`the demo has no order ${title}`)
     const { html = '' } = await subcontract(plan, order, options('a4'))
-    const sheet = html.split('<h1>Specification')[1]?.split('<h1>')[0] ?? ''
+    const sheet = html.split('<h1>Specification of order')[1]?.split('<h1>')[0] ?? ''
     const numbers = [...sheet.matchAll(/<td[^>]*>(\d+)<\/td>/g)].map(([, number]) => Number(number))
     expect(numbers).toEqual(Array.from({ length: 13 }, (_, i) => i + 1))
     expect(sheet).toMatch(words)

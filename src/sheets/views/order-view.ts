@@ -17,7 +17,8 @@ export type OrderView = {
   readonly pieces: string
   readonly mass: string
   readonly grade: string
-  readonly drawing: string
+  /** One an operation that makes something. */
+  readonly drawings: readonly string[]
   /** Sizes as the pieces will be when they come. */
   readonly arrives: readonly { readonly what: string; readonly limits: string; readonly after: string }[]
   /** By which the pieces are judged, the drawing's own limits beside it. */
@@ -54,7 +55,7 @@ export function orderView(plan: Plan, order: OutsideOrder, figures: PaperFigures
     pieces: String(pieces),
     mass: mass(order.mass.all),
     grade: plan.material.grade,
-    drawing: `operation-${operations[0]}`,
+    drawings: drawnOperations(order).map(number => `operation-${number}`),
     arrives: arrives.map(row => ({
       what: row.label,
       limits: figureWords(row, figures),
@@ -81,5 +82,11 @@ export const orderTermsView = ({ points, cautions }: OutsideOrder, figures: Pape
   })),
   cautions,
 })
+
+/** Work that makes no size, a furnace's, is shown as the part comes. */
+function drawnOperations({ operations, finish }: OutsideOrder): readonly number[] {
+  const making = operations.filter(number => finish.some(({ operation }) => operation === number))
+  return making.length > 0 ? making : operations.slice(0, 1)
+}
 
 const drawnOf = ({ least: _, most: __, limits, ...row }: Finished): Finished => ({ ...row, ...limits, limits })

@@ -1,6 +1,6 @@
 import { fixed } from '../../figures.ts'
 import type { OrderPoint, Quantity } from '../../orders/order.ts'
-import { DASH, type PaperFigures, pair } from './paper-figures.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** A unit stays with its figure: `0.015 mm`, `650 HV1`. */
 const WITH = '\u00a0'
@@ -14,24 +14,18 @@ export function quantityWords(quantity: Quantity, figures: PaperFigures): string
 
 export const unitWords = ({ unit }: Quantity, figures: PaperFigures): string => (unit === 'mm' ? figures.unit : unit)
 
-/** Without its unit, for a column that has one in its head. What is asked is rounded inward, what comes outward. */
+/** Without its unit, for a column that has one in its head. What is asked is rounded inward, a size that comes outward. */
 export function figureWords(quantity: Quantity, figures: PaperFigures): string {
   const { value, least, most, standing } = quantity
   const print = printerOf(quantity, figures)
-  const [low, high] =
-    standing === 'asked'
-      ? (['up', 'down'] as const)
-      : standing === 'given'
-        ? (['down', 'up'] as const)
-        : (['near', 'near'] as const)
+  const [low, high]: readonly [Rounded, Rounded] = standing === 'asked' ? ['up', 'down'] : ['near', 'near']
   if (value !== undefined) {
     const about = print(value, 'near')
     return least === undefined || most === undefined || least === most
       ? about
       : `${about} (${print(least, low)} to ${print(most, high)})`
   }
-  if (least !== undefined && most !== undefined)
-    return bothEnds(quantity, figures, print(least, low), print(most, high))
+  if (least !== undefined && most !== undefined) return bothEnds({ ...quantity, least, most }, figures, print)
   if (least !== undefined) return print(least, low)
   return most === undefined ? DASH : print(most, high)
 }
@@ -56,23 +50,23 @@ function printerOf({ unit, places }: Quantity, { length, notOver, notUnder }: Pa
     rounded === 'up' ? notUnder(value, places) : rounded === 'down' ? notOver(value, places) : length(value, places)
 }
 
-function bothEnds(
-  { least = 0, most = 0, written }: Quantity,
-  { length }: PaperFigures,
-  low: string,
-  high: string,
-): string {
-  switch (written) {
-    case 'hole':
-      return pair(low, high)
-    case 'shaft':
-      return pair(high, low)
-    case 'plus':
-      return `${low}${WITH}+${length(most - least, 2)}${WITH}−0`
-    case 'range':
-      return low === high ? low : `${low} to ${high}`
+type Both = Quantity & { readonly least: number; readonly most: number }
+
+function bothEnds({ least, most, written, places, standing }: Both, figures: PaperFigures, print: Print): string {
+  if (written === 'hole' || written === 'shaft') {
+    const write = standing === 'given' ? figures.outward : figures.limits
+    return write({ lower: least, upper: most }, written, places)
   }
+  const inward = standing === 'asked' ? [print(least, 'up'), print(most, 'down')] : []
+  // Ends closer than the last place would cross.
+  const [low, high] = Number(inward[0]) <= Number(inward[1]) ? inward : [print(least, 'near'), print(most, 'near')]
+  if (written === 'range' || low === undefined || high === undefined)
+    return low === high ? `${low}` : `${low} to ${high}`
+  // Of the two ends as they are printed, so that nobody adds up to more than the upper.
+  return `${low}${WITH}+${fixed(Number(high) - Number(low), placesIn(low))}${WITH}−0`
 }
+
+const placesIn = (figure: string): number => figure.split('.')[1]?.length ?? 0
 
 /** The sentences of a point with their figures in place. */
 export const pointLines = ({ text, quantities }: OrderPoint, figures: PaperFigures): readonly string[] =>

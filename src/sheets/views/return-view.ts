@@ -22,7 +22,7 @@ export type ReturnView = {
 }
 
 /** Load and coupon first, then pieces 1 to 5, 6 to 10 …; only what is still to measure is in the later tables. */
-export function returnView({ returns, pieces }: OutsideOrder, figures: PaperFigures): ReturnView {
+export function returnView({ returns, pieces, finish }: OutsideOrder, figures: PaperFigures): ReturnView {
   const once = returns.filter(({ of }) => of !== 'piece')
   const each = returns.filter(({ of }) => of === 'piece')
   const most = Math.max(0, ...each.map(({ readings }) => readings))
@@ -30,7 +30,10 @@ export function returnView({ returns, pieces }: OutsideOrder, figures: PaperFigu
   const head = most < pieces ? 'Marked' : 'Piece'
   const row = (one: Returned, cells: readonly boolean[]) => ({
     number: String(one.number),
-    name: nameOf(one),
+    name: nameOf(
+      one,
+      finish.some(({ state }) => state === one.state),
+    ),
     unit: unitWords(one, figures),
     gauge: one.gauge ?? '',
     limits: limitWords(one, figures),
@@ -61,6 +64,6 @@ export function returnView({ returns, pieces }: OutsideOrder, figures: PaperFigu
   }
 }
 
-/** `bore Ø, before`; of a coupon or a load, said so. */
-const nameOf = ({ label, state, of }: Returned): string =>
-  [label, ...(state === undefined ? [] : [state]), ...(of === 'piece' ? [] : [`of the ${of}`])].join(', ')
+/** `bore Ø, before`; of a coupon or a load, said so. As it goes back, a size needs no more words. */
+const nameOf = ({ label, state, of }: Returned, goesBack: boolean): string =>
+  [label, ...(state === undefined || goesBack ? [] : [state]), ...(of === 'piece' ? [] : [`of the ${of}`])].join(', ')
