@@ -1,5 +1,6 @@
 import type { Band } from '../band.ts'
 import type { Hardening, HardeningProcess, Part } from '../part/part.ts'
+import type { SurfaceKind } from '../place.ts'
 import type { Process } from '../process.ts'
 
 const ROUTE_PROCESS: { readonly [process in HardeningProcess]: Process } = {
@@ -33,5 +34,5 @@ export function treatedSides(part: Part): { readonly outside: boolean; readonly 
 }
 
 /** Neither masked by its own name nor with its whole side. */
-export const takesCase = ({ hardening }: Part, kind: 'outside' | 'bore' | 'face', surface: string): boolean =>
+export const takesCase = ({ hardening }: Part, kind: SurfaceKind, surface: string): boolean =>
   hardening !== undefined && !hardening.masked.includes(surface) && !hardening.masked.includes(kind)

@@ -1,3 +1,5 @@
+import type { Written } from '../place.ts'
+
 /** One thing to measure. Limits are the drawing's, or the operation's; `accept` is inside them by the guard band. */
 export type Characteristic = {
   readonly number: number
@@ -15,6 +17,8 @@ export type Characteristic = {
   readonly operation: number
   readonly stage: 'in-process' | 'before-sending' | 'on-return' | 'final'
   readonly feature: string
+  /** Of a length: which limit stands in front. */
+  readonly written?: Written
   readonly critical: boolean
   /** Pieces to measure of those that reach the operation, and the plan it comes from. */
   readonly sample: number

@@ -2,6 +2,7 @@ import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { type FinishingProcess, MIRROR_BORE, ROUGHNESS_LEFT } from '../handbook/roughness-measurement.ts'
 import { type Part, placeOf } from '../part/part.ts'
+import { placeKind } from '../place.ts'
 import type { Process } from '../process.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -68,7 +69,7 @@ export function roughnessFindings(part: Part, operations: readonly Operation[]):
     if (Ra === undefined || !isFinishing(process)) return []
     const at = placeOf(part, 'path' in surface && typeof surface.path === 'string' ? surface.path : '')
     const { least, source } = ROUGHNESS_LEFT[process]
-    const inBore = part.bore.some(({ name }) => name === feature)
+    const inBore = placeKind(part, feature) === 'bore'
     return [
       ...(Ra < least
         ? [

@@ -3,6 +3,7 @@ import { acceptanceFrom, acceptanceTo, gaugeRatio } from '../handbook/gauge-deci
 import { warmReading } from '../handbook/thermal-expansion.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Part } from '../part/part.ts'
+import { placeKind, writtenAs } from '../place.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
@@ -39,7 +40,7 @@ export function planInspection(
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))
   return {
-    characteristics: found.map((one, index) => characteristic(one, index + 1, pieces)),
+    characteristics: found.map((one, index) => characteristic(part, one, index + 1, pieces)),
     findings: [...gaugeFindings(part, shop, found), ...roughnessFindings(part, operations)],
     workings: workingsOf(part, found, pieces),
   }
@@ -50,7 +51,7 @@ const gaugeFor = (shop: Shop, one: Wanted): Found['chosen'] =>
     ? undefined
     : chooseGauge(shop.gauges, { ...one, nominal: one.nominal ?? one.upper ?? one.lower ?? 0 })
 
-function characteristic({ one, chosen }: Found, number: number, pieces: number): Characteristic {
+function characteristic(part: Part, { one, chosen }: Found, number: number, pieces: number): Characteristic {
   const { name, nominal, lower, upper, unit, operation, stage, feature, weight, sampled, remark, certificate } = one
   const limits = { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) }
   return {
@@ -66,6 +67,7 @@ function characteristic({ one, chosen }: Found, number: number, pieces: number):
     operation,
     stage,
     feature,
+    ...(unit === 'mm' && { written: one.written ?? writtenAs(placeKind(part, feature)) }),
     critical: weight === 'critical',
     ...(sampled ?? sampleOf(pieces, weight)),
     ...(remark !== undefined && { remark }),

@@ -4,6 +4,7 @@ import { materialOf } from '../handbook/materials.ts'
 import { EXPANSION, warmReading } from '../handbook/thermal-expansion.ts'
 import type { OperationSize } from '../operation-size.ts'
 import type { Part } from '../part/part.ts'
+import { placeKind, writtenAs } from '../place.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import type { Operation } from '../route/operation.ts'
 import type { GaugeKind } from '../shop/shop.ts'
@@ -26,8 +27,9 @@ const CLOSE = new Set(['grind', 'hone', 'lap', 'plate'])
 /** A size as it must measure at an operation or a check; `by` made it. */
 export function sizeWanted(part: Part, operations: readonly Operation[], { size, by }: Made, where: Where): Wanted {
   const { feature, measure, edge, nominal, lower, upper } = size
-  const inBore = isBore(part)(feature)
-  const isPort = part.ports.some(({ name }) => name === feature)
+  const place = placeKind(part, feature)
+  const inBore = place === 'bore'
+  const isPort = place === 'port'
   const isDiameter = measure === 'diameter'
   const what = edge ? `${edge} edge` : isDiameter ? 'diameter' : feature === measure ? '' : measure
   const close = where.stage === 'final' || CLOSE.has(by.process)
@@ -42,6 +44,7 @@ export function sizeWanted(part: Part, operations: readonly Operation[], { size,
     lower,
     upper,
     feature,
+    written: writtenAs(place, measure),
     weight: (inBore && close) || (isPort && edge === 'top') ? 'critical' : 'major',
     ...(remarks.length > 0 && { remark: remarks.join('; ') }),
     ...(warm.length > 0 && { warm: nominal }),
@@ -51,17 +54,14 @@ export function sizeWanted(part: Part, operations: readonly Operation[], { size,
 function boreRemarks(part: Part, operations: readonly Operation[], at: number): readonly string[] {
   if (drilledBore(part)) return []
   const ported = operations.some(({ number, purpose }) => purpose === 'mill-ports' && number < at)
-  const turnedLast = !operations.some(({ surfaces, process }) => CLOSE.has(process) && surfaces.some(isBore(part)))
+  const turnedLast = !operations.some(
+    ({ surfaces, process }) => CLOSE.has(process) && surfaces.some(name => placeKind(part, name) === 'bore'),
+  )
   return [
     ported ? 'three heights, two directions, contacts and jets clear of the ports' : 'three heights, two directions',
     ...(turnedLast ? ['with three contacts: two do not see the lobes that jaws leave'] : []),
   ]
 }
-
-const isBore =
-  ({ bore }: Part) =>
-  (feature: string): boolean =>
-    bore.some(({ name }) => name === feature)
 
 /** Inputs of the formula for a part that is still warm; nothing for a material without an expansion. */
 export function warmGiven(part: Part, D: Millimetre): Given<{ alpha: '1e-6/K'; D: 'mm'; dT: 'K' }> | undefined {

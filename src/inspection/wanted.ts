@@ -1,3 +1,4 @@
+import type { Written } from '../place.ts'
 import type { GaugeKind } from '../shop/shop.ts'
 import type { Characteristic } from './characteristic.ts'
 import type { Sample, Weight } from './sample-size.ts'
@@ -15,6 +16,8 @@ export type Wanted = {
   readonly operation: number
   readonly stage: Characteristic['stage']
   readonly feature: string
+  /** Of a size: which limit stands in front. */
+  readonly written?: Written
   readonly weight: Weight
   /** Where the number is not one of the pieces: a coupon, a bar. */
   readonly sampled?: Sample

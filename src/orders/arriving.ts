@@ -1,4 +1,4 @@
-import type { OperationSize } from '../operation-size.ts'
+import { writtenAs } from '../place.ts'
 import type { Ladder } from '../stock/stock.ts'
 import type { Arriving } from './order.ts'
 import type { OrderSource } from './order-source.ts'
@@ -9,10 +9,6 @@ const ON_ARRIVAL = 'on arrival'
 /** What a surface is measured by: the end faces together make the length. */
 export const sizeLabel = ({ surface, kind }: Pick<Ladder, 'surface' | 'kind'>): string =>
   kind === 'face' ? 'length' : `${surface} Ø`
-
-/** A bore and the depth of an edge are holes: the smaller limit is met first. */
-export const metAs = (ladders: readonly Ladder[], { feature, measure }: OperationSize): 'hole' | 'shaft' =>
-  measure === 'depth' || ladders.some(({ surface, kind }) => kind === 'bore' && surface === feature) ? 'hole' : 'shaft'
 
 /** Every surface, or those named, as it stands when operation `number` begins. */
 export function arriving(
@@ -30,7 +26,7 @@ export function arriving(
           'given',
           sizeLabel({ surface, kind }),
           { least: state.lower, most: state.upper },
-          { state: ON_ARRIVAL, places: state.places, written: kind === 'bore' ? 'hole' : 'shaft' },
+          { state: ON_ARRIVAL, places: state.places, written: writtenAs(kind) },
         ),
         operation: state.operation,
         after: state.name,

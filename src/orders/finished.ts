@@ -1,7 +1,6 @@
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedSize } from '../inspection/size-places.ts'
 import { featureWords, type OperationSize } from '../operation-size.ts'
-import { metAs } from './arriving.ts'
 import type { Finished, Quantity, Returned } from './order.ts'
 import type { OrderedOperation, OrderSource } from './order-source.ts'
 import { length, placesShowing } from './quantity.ts'
@@ -36,12 +35,11 @@ function sizeAsked(
 ): Finished {
   const judge = judgeOf(source, operation, size)
   const ends = { least: judge?.accept.lower ?? size.lower, most: judge?.accept.upper ?? size.upper }
-  const written = metAs(source.ladders, size)
   return {
     ...length('asked', featureWords(size), ends, {
       state: operation.name,
       places: judge?.places ?? size.places,
-      written,
+      written: size.written,
     }),
     ...whereFrom(source, operation, judge),
     limits: { least: size.lower, most: size.upper },

@@ -1,6 +1,7 @@
 import { inwardLimits, length, type Units } from '../figures.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { PlacedLadder } from '../inspection/size-places.ts'
+import { writtenAs } from '../place.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { Ladder, StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
@@ -62,7 +63,7 @@ export function ladderRows(
       name: state.name,
       inner,
       outer,
-      written: (kind === 'bore' ? limits : limits.toReversed()).join(' / '),
+      written: (writtenAs(kind) === 'hole' ? limits : limits.toReversed()).join(' / '),
       ...(taken && { taken }),
       ...(plating?.operation === state.operation && {
         added: `adds ${length(plating.layer.least, units)} to ${length(plating.layer.most, units)}`,

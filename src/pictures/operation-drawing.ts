@@ -67,8 +67,7 @@ function drawAt(
   units: Units,
 ): Drawn {
   const { shape } = operation
-  const bores = new Set(shape.bore.map(({ name }) => name))
-  const names = { bores, ports: new Set(plan.ports.map(({ name }) => name)) }
+  const names = { ports: new Set(plan.ports.map(({ name }) => name)) }
   const sizes = shownSizes(operation, plan.inspection.characteristics, names, units)
   const blocks = new Map(sizes.map(shown => [shown, labelBlock(shown.rows, measure)]))
   const above = Math.max(ABOVE, ...[...blocks.values()].map(({ height }) => height + ABOVE / 2))

@@ -18,19 +18,19 @@ export type Shown = {
   readonly onlyChecked?: boolean
 }
 
-type Names = { readonly bores: ReadonlySet<string>; readonly ports: ReadonlySet<string> }
+type Names = { readonly ports: ReadonlySet<string> }
 
-/** Everything of an operation that has a size. `bores` are the names of the bore's bands. */
+/** Everything of an operation that has a size. */
 export function shownSizes(
   { number, sizes }: PlannedOperation,
   characteristics: readonly Characteristic[],
-  { bores, ports }: Names,
+  { ports }: Names,
   units: Units = 'mm',
 ): readonly Shown[] {
   const here = characteristics.filter(({ operation }) => operation === number)
   const surfaces = sizes
     .filter(({ feature }) => !ports.has(feature))
-    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], here, bores, units)] }))
+    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], here, units)] }))
   const alike = new Map<string, string[]>()
   for (const port of ports) {
     const own = sizes.filter(({ feature }) => feature === port)
@@ -41,7 +41,7 @@ export function shownSizes(
       .filter(({ feature }) => feature === features[0])
       .map((_, index) => features.flatMap(port => sizes.filter(({ feature }) => feature === port)[index] ?? []))
     const name = { lines: features, bold: true }
-    return { features, rows: [name, ...bySize.map(group => rowOf(group, here, bores, units))] }
+    return { features, rows: [name, ...bySize.map(group => rowOf(group, here, units))] }
   })
   return withChecks([...surfaces, ...labelled], here)
 }
@@ -83,18 +83,13 @@ const characteristicOf = (size: OperationSize, rows: readonly Characteristic[]):
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
 
-function rowOf(
-  group: readonly PlacedSize[],
-  here: readonly Characteristic[],
-  bores: ReadonlySet<string>,
-  units: Units,
-): LabelRow {
+function rowOf(group: readonly PlacedSize[], here: readonly Characteristic[], units: Units): LabelRow {
   const found = group.flatMap(size => characteristicOf(size, here) ?? [])
   const numbers = found.map(({ number }) => number).toSorted((a, b) => a - b)
   const [size] = group
   if (!size) return { numbers, lines: [] }
   const limits = inwardLimits(size.lower, size.upper, size.places, units)
-  const [first, second] = grows(size, bores) ? limits : limits.toReversed()
+  const [first, second] = size.written === 'hole' ? limits : limits.toReversed()
   const sign = size.measure === 'diameter' ? 'Ø' : ''
   const what = size.edge ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
   const small = [
@@ -106,7 +101,3 @@ function rowOf(
     lines: [`${what && `${what} `}${sign}${first} / ${second}`, ...(small.length > 0 ? [small.join(', ')] : [])],
   }
 }
-
-/** Holes, and all that grow as they are cut: their smaller limit comes first, as it is met first. */
-const grows = ({ feature, measure, edge }: OperationSize, bores: ReadonlySet<string>): boolean =>
-  bores.has(feature) || edge !== undefined || measure === 'width' || measure === 'height'

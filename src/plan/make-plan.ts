@@ -78,7 +78,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const planned = states.map(
     ({ operation, sizes, after }): PlannedOperation => ({
       ...operation,
-      sizes: withPlaces(sizes, operation.number, inspection.characteristics),
+      sizes: withPlaces(part, operation, sizes, inspection.characteristics),
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
       shape: after,

@@ -7,6 +7,7 @@ import { takesCase } from '../hardening/case-surfaces.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none, worked } from '../known.ts'
 import { between, type DrawnSize, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Part, StockChoice } from '../part/part.ts'
+import type { SurfaceKind } from '../place.ts'
 import { platingSizes } from '../plating/plating-sizes.ts'
 import type { Process } from '../process.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
@@ -16,8 +17,6 @@ import type { Shop } from '../shop/shop.ts'
 import { millimetres } from '../units.ts'
 import { type About, type Notebook, reckoned, SCRATCH } from '../working.ts'
 import { setUpError } from './set-up-error.ts'
-
-export type SurfaceKind = 'outside' | 'bore' | 'face'
 
 /** One finishing operation on one surface, with what it must reckon with. */
 export type Finish = {

@@ -3,6 +3,7 @@ import { faceTilt, formError, sumOfEccentricities } from '../handbook/stock-at-w
 import { routeProcessOf } from '../hardening/case-surfaces.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none } from '../known.ts'
 import type { Part } from '../part/part.ts'
+import type { SurfaceKind } from '../place.ts'
 import type { Operation } from '../route/operation.ts'
 import { habit } from '../shop/habit.ts'
 import { measuredFor, measuredOrigin } from '../shop/measured.ts'
@@ -15,7 +16,6 @@ export type SetUpError = {
   readonly form: Known<'mm'>
   readonly rests: readonly Figure[]
 }
-type Kind = 'outside' | 'bore' | 'face'
 
 /** Errors of one finishing operation, each taken from measurement, the shop file or common practice, and noted so. */
 export function setUpError(
@@ -24,7 +24,7 @@ export function setUpError(
   shop: Shop,
   operations: readonly Operation[],
   operation: Operation,
-  kind: Kind,
+  kind: SurfaceKind,
   surface: string,
 ): SetUpError {
   const about = { operation: operation.number, about: surface }
@@ -68,7 +68,7 @@ function locatingFigures(
   part: Part,
   shop: Shop,
   operation: Operation,
-  kind: Kind,
+  kind: SurfaceKind,
 ): readonly [Figure<'mm'>, Figure<'mm'>] {
   const from = (
     figure: string,

@@ -1,5 +1,6 @@
 import type { Figure } from '../known.ts'
 import type { Limits } from '../limits.ts'
+import type { SurfaceKind } from '../place.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 
@@ -11,7 +12,7 @@ export type Verdict = 'ok' | 'thin' | 'deep' | 'impossible'
  */
 export type StockEntry = {
   readonly surface: string
-  readonly kind: 'outside' | 'bore' | 'face'
+  readonly kind: SurfaceKind
   readonly operation: number
   readonly onDiameter: {
     readonly least: Millimetre
@@ -54,7 +55,7 @@ export type StockChance = { readonly notCleanedUp: number; readonly tooLittleCas
 /** The size ladder of one surface: its limits after every operation that changes it. */
 export type Ladder = {
   readonly surface: string
-  readonly kind: 'outside' | 'bore' | 'face'
+  readonly kind: SurfaceKind
   readonly states: readonly (Limits & {
     readonly operation: number
     readonly name: string

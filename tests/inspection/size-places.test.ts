@@ -7,6 +7,8 @@ import { demoPlan } from '../sheets/demo-packet.ts'
 const size = (feature: string, lower: number, upper: number) =>
   ({ feature, measure: 'diameter', nominal: lower, lower, upper }) as const
 
+const NAMES = { bore: [{ name: 'bore' }], ports: [{ name: 'exhaust' }] }
+
 const judge = (operation: number, feature: string, lower: number, upper: number, places: number): Characteristic => ({
   number: 1,
   name: feature,
@@ -27,19 +29,21 @@ const judge = (operation: number, feature: string, lower: number, upper: number,
 
 describe('the places of a size', () => {
   it('are those that its gauge reads, never more', () => {
-    const [seat] = withPlaces([size('seat', 55, 55.02)], 60, [judge(60, 'seat', 55, 55.02, 2)])
+    const [seat] = withPlaces(NAMES, { number: 60 }, [size('seat', 55, 55.02)], [judge(60, 'seat', 55, 55.02, 2)])
     expect(seat?.places).toBe(2)
   })
   it('are those of the next check where it is not judged at once', () => {
     const later = [judge(120, 'seat', 55, 55.2, 1), judge(90, 'seat', 55, 55.2, 3), judge(30, 'seat', 55, 55.2, 0)]
-    expect(withPlaces([size('seat', 55, 55.2)], 60, later)[0]?.places).toBe(3)
+    expect(withPlaces(NAMES, { number: 60 }, [size('seat', 55, 55.2)], later)[0]?.places).toBe(3)
   })
   it('are not those of another size of the same surface, nor of another surface', () => {
     const others = [judge(60, 'seat', 55.1, 55.3, 0), judge(60, 'flange', 55, 55.2, 0)]
-    expect(withPlaces([size('seat', 55, 55.2)], 60, others)[0]?.places).toBe(2)
+    expect(withPlaces(NAMES, { number: 60 }, [size('seat', 55, 55.2)], others)[0]?.places).toBe(2)
   })
   it('show about a tenth of the tolerance where nothing judges it', () => {
-    const places = [1, 0.9, 0.1, 0.09, 0.05].map(T => withPlaces([size('seat', 48, 48 + T)], 10, [])[0]?.places)
+    const places = [1, 0.9, 0.1, 0.09, 0.05].map(
+      T => withPlaces(NAMES, { number: 10 }, [size('seat', 48, 48 + T)], [])[0]?.places,
+    )
     expect(places).toEqual([1, 1, 2, 2, 3])
   })
   it('of a face are those of the length that it is judged by', () => {

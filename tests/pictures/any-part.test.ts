@@ -79,7 +79,7 @@ const turnedPlan = (shape: Shape): { readonly plan: Plan; readonly operation: Pl
     purpose: 'finish-turn' as const,
     shape,
     surfaces,
-    sizes: withPlaces(sizesOf(shape), first.number, []),
+    sizes: withPlaces({ ...shape, ports: [] }, first, sizesOf(shape), []),
   }
   return {
     operation,

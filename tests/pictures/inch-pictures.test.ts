@@ -34,7 +34,7 @@ describe.each(['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 
       for (const operation of each.operations) {
         const at = `operation-${operation.number}`
         const picture = size.startsWith('drawn') ? smaller(at) : drawn.get(at)
-        const rows = sizeRows(each, operation, paperFigures('inch'))
+        const rows = sizeRows(operation, paperFigures('inch'))
         const inTable = new Set(rows.map(({ limits }) => limits.replaceAll('\u00a0', ' ')))
         const words = wordsOf(picture ?? EMPTY)
         const leftOut = words.some(text => text.includes('Not shown'))

@@ -205,7 +205,7 @@ export const OPERATIONS: readonly PlannedOperation[] = GIVEN.map(
     locatedBy: LOCATED_BY[purpose] ?? [],
     because: [],
     cautions: [],
-    sizes: withPlaces(sizes, (index + 1) * 10, []),
+    sizes: withPlaces({ ...leaves, ports: PORTS }, { number: (index + 1) * 10 }, sizes, []),
     steps: [],
     time: { setup: 30, each: 3, batch: 90 },
     shape: leaves,

@@ -1,4 +1,5 @@
 import type { Plan } from '../../src/plan/plan.ts'
+import { EVERY_CASE_FIELD } from './every-case-field.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
@@ -9,7 +10,6 @@ const FIGURE = { figure: 'growth per side', value: 0.01, unit: 'mm', ...ORIGIN }
 const SPREAD = { least: 1, nominal: 2, most: 3 }
 const RANGE = { least: 1, most: 3 }
 const LIMITS = { nominal: 2, lower: 1, upper: 3 }
-const BAND = { low: 500, expected: 550, high: 600 }
 const BANDS = [{ name: 'seat', from: 0, to: 92, diameter: 55 }]
 const FACE = { x: 80, z: 50 }
 
@@ -58,7 +58,17 @@ export const EVERY_FIELD: EveryField<Plan> = {
       because: ['first'],
       cautions: ['guard'],
       sizes: [
-        { feature: 'bore', measure: 'diameter', ...LIMITS, edge: 'top', roughness: 0.8, drawn: '48 H6', places: 3 },
+        {
+          feature: 'bore',
+          measure: 'diameter',
+          ...LIMITS,
+          edge: 'top',
+          roughness: 0.8,
+          drawn: '48 H6',
+          places: 3,
+          kind: 'bore',
+          written: 'hole',
+        },
       ],
       steps: [
         {
@@ -121,36 +131,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       { name: 'length', expression: 'W1', nominal: 92, worstCase: 0.03, rootSumSquare: 0.03, drawn: LIMITS },
     ],
   },
-  case: {
-    process: 'gas nitriding',
-    ordered: RANGE,
-    growth: { outside: { ...SPREAD, ...ORIGIN }, bore: { ...SPREAD, ...ORIGIN } },
-    left: RANGE,
-    asked: 0.2,
-    basis: [FIGURE],
-    definition: 'core + 50 HV',
-    time: SPREAD,
-    temperature: 520,
-    compoundLayer: { nominal: 0.01, most: 0.015 },
-    surfaceHardness: 650,
-    coreHardness: 320,
-    profile: [{ depth: 0, ...BAND }],
-    testLoad: 'HV0.5',
-    treated: { outside: true, bore: true },
-    limit: { least: 0.75, by: 'wall', because: 'the wall bears it', source: 'table' },
-    limitHardness: 370,
-    hardnessAfter: [{ surface: 'seat', least: BAND, nominal: BAND, most: BAND }],
-    order: {
-      term: 'NHD',
-      hardness: 550,
-      surfaceLoad: 'HV1',
-      barHardness: 300,
-      temper: 620,
-      stressRelief: 570,
-      stressReliefWindow: { least: 540, most: 570 },
-      masked: ['bottom'],
-    },
-  },
+  case: EVERY_CASE_FIELD,
   plating: {
     process: 'hard chrome',
     surface: 'bore',
@@ -196,6 +177,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
         accept: { lower: 1, upper: 3 },
         places: 4,
         operation: 10,
+        written: 'hole',
         stage: 'final',
         feature: 'bore',
         critical: true,

@@ -1,7 +1,6 @@
 import { fixed } from '../../figures.ts'
 import type { Characteristic } from '../../inspection/characteristic.ts'
 import type { Plan } from '../../plan/plan.ts'
-import { orderOf } from './feature-words.ts'
 import { DASH, type PaperFigures, pair } from './paper-figures.ts'
 
 /** One thing to measure: the drawing's limits and, inside them by the gauge's doubt, the limits to accept by. */
@@ -27,8 +26,8 @@ export const checkRow = (plan: Plan, characteristic: Characteristic, figures: Pa
   name: characteristic.name,
   unit: isLength(characteristic) ? figures.unit : characteristic.unit.replace(/^-$/, ''),
   operation: String(characteristic.operation),
-  limits: planned(characteristic) ?? limitsOf(plan, characteristic, characteristic, figures),
-  accept: limitsOf(plan, characteristic, characteristic.accept, figures),
+  limits: planned(characteristic) ?? limitsOf(characteristic, characteristic, figures),
+  accept: limitsOf(characteristic, characteristic.accept, figures),
   gauge: characteristic.gauge,
   sample: characteristic.sample >= plan.batch.start ? 'all' : String(characteristic.sample),
   plan: characteristic.plan,
@@ -45,12 +44,12 @@ const isLength = ({ unit }: Characteristic): boolean => unit === 'mm'
 type Ends = { readonly lower?: number; readonly upper?: number }
 
 /** Two limits in the order in which they are met, or the one that there is. */
-function limitsOf(plan: Plan, characteristic: Characteristic, { lower, upper }: Ends, figures: PaperFigures): string {
-  const { feature, places } = characteristic
+function limitsOf(characteristic: Characteristic, { lower, upper }: Ends, figures: PaperFigures): string {
+  const { places, written = 'shaft' } = characteristic
   const print = (value: number) => (isLength(characteristic) ? figures.length(value, places) : fixed(value, places))
   if (lower === undefined && upper === undefined) return DASH
   if (lower === undefined) return `not over ${print(upper ?? 0)}`
   if (upper === undefined) return `not under ${print(lower)}`
   if (!isLength(characteristic)) return pair(print(lower), print(upper))
-  return figures.limits({ lower, upper }, orderOf(plan, feature), places)
+  return figures.limits({ lower, upper }, written, places)
 }

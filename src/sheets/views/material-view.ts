@@ -30,7 +30,7 @@ export function materialView(plan: Plan, figures: PaperFigures): MaterialView {
   const { material, batch } = plan
   const { length, unit } = figures
   const saw = plan.operations.find(({ purpose }) => purpose === 'saw-blanks')
-  const [sawn] = saw ? sizeRows(plan, saw, figures) : []
+  const [sawn] = saw ? sizeRows(saw, figures) : []
   const pieces = Array.from({ length: batch.start }, (_, index) => String(index + 1))
   const half = Math.ceil(pieces.length / 2)
   return {

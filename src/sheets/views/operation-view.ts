@@ -49,7 +49,7 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
     pieces: String(plan.batch.start),
     steps: stepRows(operation.steps, figures),
     machined: operation.steps.some(({ cuttingSpeed, tableFeed }) => cuttingSpeed > 0 || tableFeed > 0),
-    sizes: sizeRows(plan, operation, figures),
+    sizes: sizeRows(operation, figures),
     checks: plan.inspection.characteristics
       .filter(characteristic => characteristic.operation === number)
       .map(characteristic => checkRow(plan, characteristic, figures)),

@@ -9,6 +9,7 @@ import {
   unitOf,
 } from '../../figures.ts'
 import type { Limits } from '../../limits.ts'
+import type { Written } from '../../place.ts'
 
 /** Figures as a sheet prints them, in the units that it was asked for. */
 export type PaperFigures = {
@@ -26,7 +27,7 @@ export type PaperFigures = {
 }
 
 /** Which limit is met first while metal goes: the smaller of a hole, the larger of a shaft. */
-export type Order = 'hole' | 'shaft'
+export type Order = Written
 
 export function paperFigures(units: Units): PaperFigures {
   return {

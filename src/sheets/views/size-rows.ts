@@ -1,7 +1,6 @@
 import { fixed } from '../../figures.ts'
 import { featureWords } from '../../operation-size.ts'
-import type { Plan, PlannedOperation } from '../../plan/plan.ts'
-import { orderOf } from './feature-words.ts'
+import type { PlannedOperation } from '../../plan/plan.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
 /** A size to hold, as two limits; the drawing's own size small beside it, so that nobody works to the wrong one. */
@@ -14,14 +13,14 @@ export type SizeRow = {
   readonly drawn: string
 }
 
-export const sizeRows = (plan: Plan, operation: PlannedOperation, figures: PaperFigures): readonly SizeRow[] =>
-  operation.sizes.map(size => sizeRow(plan, size, figures))
+export const sizeRows = (operation: PlannedOperation, figures: PaperFigures): readonly SizeRow[] =>
+  operation.sizes.map(size => sizeRow(size, figures))
 
-function sizeRow(plan: Plan, size: PlannedOperation['sizes'][number], figures: PaperFigures): SizeRow {
-  const { feature, roughness, drawn, places } = size
+function sizeRow(size: PlannedOperation['sizes'][number], figures: PaperFigures): SizeRow {
+  const { roughness, drawn, places, written } = size
   return {
     what: featureWords(size),
-    limits: figures.limits(size, orderOf(plan, feature), places),
+    limits: figures.limits(size, written, places),
     roughness: roughness === undefined ? '' : fixed(roughness, roughness < 1 ? 2 : 1),
     drawn: drawn === undefined ? '' : figures.drawn(drawn),
   }

@@ -1,4 +1,5 @@
 import { fixed, hardness, hours } from '../../figures.ts'
+import { writtenAs } from '../../place.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
 import {
@@ -10,7 +11,7 @@ import {
   type OddsRow,
   oddsRows,
 } from './odds-rows.ts'
-import { DASH, type Order, type PaperFigures } from './paper-figures.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
 import { leftHead, platingRows, under } from './plating-rows.ts'
 
 export type StockView = {
@@ -93,11 +94,10 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     ladders: (drawn.includes('ladder') ? [] : plan.ladders).map(({ surface, kind, states }) => ({
       surface: kind === 'face' ? surface : `${surface} Ø`,
       states: states.map(state => {
-        const order: Order = kind === 'bore' ? 'hole' : 'shaft'
         return {
           operation: String(state.operation),
           name: state.name,
-          limits: figures.limits(state, order, state.places),
+          limits: figures.limits(state, writtenAs(kind), state.places),
         }
       }),
     })),
