@@ -37,7 +37,9 @@ export function chooseBar({ group, diameter, length }: BarNeed, notebook: Notebo
   if (forms.length === 0) return { ok: false, reason: `no list of bar sizes is at hand for ${group}` }
   const best = forms
     .flatMap(form => {
-      const bar = form.sizes.find(size => spareOf(form, size, diameter, length, openNotebook()).spare >= 0)
+      const bar = form.sizes.find(
+        size => spareOf({ form, bar: size, diameter, length, notebook: openNotebook() }).spare >= 0,
+      )
       return bar ? [{ form, bar }] : []
     })
     .toSorted((a, b) => a.bar.diameter - b.bar.diameter)[0]
@@ -46,7 +48,7 @@ export function chooseBar({ group, diameter, length }: BarNeed, notebook: Notebo
     return { ok: false, reason: `no listed bar up to ${largest} mm cleans up at ${round(diameter)} mm` }
   }
   const { form, bar } = best
-  const { allowance, spare } = spareOf(form, bar, diameter, length, notebook)
+  const { allowance, spare } = spareOf({ form, bar, diameter, length, notebook })
   const lower = bar.diameter - bar.below
   return {
     ok: true,
@@ -67,7 +69,19 @@ export function chooseBar({ group, diameter, length }: BarNeed, notebook: Notebo
 const round = (millimetre: Millimetre): number => Number(millimetre.toFixed(2))
 
 /** What the thinnest bar of the size has over the turned diameter and the allowance. */
-function spareOf(form: BarForm, bar: BarSize, diameter: Millimetre, length: Millimetre, notebook: Notebook) {
+function spareOf({
+  form,
+  bar,
+  diameter,
+  length,
+  notebook,
+}: {
+  readonly form: BarForm
+  readonly bar: BarSize
+  readonly diameter: Millimetre
+  readonly length: Millimetre
+  readonly notebook: Notebook
+}) {
   const about = { about: 'bar' }
   const setting = rowFor(CHUCK_SETTING, bar.diameter)
   const epsilon = (form.surface === 'rough' ? setting?.hotRolled : setting?.machined) ?? 0
@@ -85,6 +99,6 @@ function spareOf(form: BarForm, bar: BarSize, diameter: Millimetre, length: Mill
 function smallerFails(form: BarForm, bar: BarSize, diameter: Millimetre, length: Millimetre): readonly string[] {
   const smaller = form.sizes[form.sizes.indexOf(bar) - 1]
   if (!smaller) return []
-  const { spare } = spareOf(form, smaller, diameter, length, openNotebook())
+  const { spare } = spareOf({ form, bar: smaller, diameter, length, notebook: openNotebook() })
   return [`Ø${smaller.diameter} would be ${round(-spare)} short`]
 }

@@ -24,13 +24,19 @@ type Cutting = Pick<Habits, 'sawKerf' | 'facingAllowance' | 'barLength' | 'barRe
 type Bar = { readonly diameter: Millimetre; readonly density: number }
 
 /** What to set at the saw, and how many bars that takes. No pieces from a bar when the blank is longer than the bar allows. */
-export function cutList(
-  length: Millimetre,
-  start: number,
-  { diameter: d, density: rho }: Bar,
-  { sawKerf: k, facingAllowance: a, barLength: L, barRemnant: r }: Cutting,
-  notebook: Notebook,
-): CutList {
+export function cutList({
+  length,
+  start,
+  bar: { diameter: d, density: rho },
+  cutting: { sawKerf: k, facingAllowance: a, barLength: L, barRemnant: r },
+  notebook,
+}: {
+  readonly length: Millimetre
+  readonly start: number
+  readonly bar: Bar
+  readonly cutting: Cutting
+  readonly notebook: Notebook
+}): CutList {
   const about = { about: 'bar' }
   const t = SAWN_LENGTH_TOLERANCE
   const L_b = notebook.use(blankLength, { L: length, a, t }, about)

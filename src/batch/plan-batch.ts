@@ -35,13 +35,19 @@ export type BatchPlan = {
 }
 
 /** How many pieces to start for the good ones wanted, from which bar, and how to cut it. */
-export function planBatch(
-  part: Part,
-  shop: Shop,
-  request: BatchRequest,
-  operations: readonly Operation[],
-  need: BlankNeed,
-): BatchPlan {
+export function planBatch({
+  part,
+  shop,
+  request,
+  operations,
+  need,
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly request: BatchRequest
+  readonly operations: readonly Operation[]
+  readonly need: BlankNeed
+}): BatchPlan {
   const notebook = openNotebook()
   const { habits } = shop
   const { grade } = part.material
@@ -63,7 +69,13 @@ export function planBatch(
     : { ok: false, reason: `grade ${grade} is not in the list of materials` }
   const size = bar.ok ? bar : { lower: need.diameter, upper: need.diameter }
   const diameter = bar.ok ? bar.bar.diameter : need.diameter
-  const cut = cutList(need.length, batch.start, { diameter, density: group ? densityOf(grade) : 0 }, habits, notebook)
+  const cut = cutList({
+    length: need.length,
+    start: batch.start,
+    bar: { diameter, density: group ? densityOf(grade) : 0 },
+    cutting: habits,
+    notebook,
+  })
 
   return {
     batch,

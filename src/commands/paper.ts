@@ -23,13 +23,19 @@ export const fileStem = ({ part, batch }: Plan, ...more: readonly string[]): str
   [part.number, part.revision, 'batch', batch.number, ...more].map(inFileName).join('-')
 
 /** Writes the files of a document. One that was made from something else is not written over without `--force`. */
-export function writeDocument(
-  stem: string,
-  { pdf, html }: Printed,
-  plan: Plan,
-  options: Options,
-  world: World,
-): readonly string[] {
+export function writeDocument({
+  stem,
+  printed: { pdf, html },
+  plan,
+  options,
+  world,
+}: {
+  readonly stem: string
+  readonly printed: Printed
+  readonly plan: Plan
+  readonly options: Options
+  readonly world: World
+}): readonly string[] {
   const files = [
     ...(pdf ? [{ path: join(options.out, `${stem}.pdf`), content: pdf }] : []),
     ...(html === undefined ? [] : [{ path: join(options.out, `${stem}.html`), content: html }]),

@@ -20,7 +20,7 @@ export async function subcontract(file: string, options: Options, world: World):
   }
   const order = orderOf(plan, options)
   const printed = await print(plan, order, paperOptions(options, world))
-  const written = writeDocument(fileStem(plan, 'order', String(order.number)), printed, plan, options, world)
+  const written = writeDocument({ stem: fileStem(plan, 'order', String(order.number)), printed, plan, options, world })
   if (options.json) world.out(jsonText({ file, operation: options.operation ?? order.operations[0], order, written }))
   else for (const path of written) world.out(`${path}\n`)
   return STATUS.fine

@@ -40,7 +40,9 @@ export async function sweep(file: string, text: string, options: Options, world:
   })
   const faulty = hasErrors(findings)
   const written =
-    faulty || options.svg === undefined ? [] : [await drawing(part, path, swept, options.svg, options.units, world)]
+    faulty || options.svg === undefined
+      ? []
+      : [await drawing({ part, path, swept, folder: options.svg, units: options.units, world })]
   if (options.json) world.out(jsonText({ path, ...swept, ...(options.svg !== undefined && { written }) }))
   else if (!faulty)
     world.out([sweepText(path, swept, options, world.terminal.colour), ...written.map(name => `${name}\n`)].join('\n'))
@@ -49,26 +51,33 @@ export async function sweep(file: string, text: string, options: Options, world:
 }
 
 /** Writes the picture of the sweep and returns its path. */
-async function drawing(
-  part: Part,
-  path: string,
-  swept: Sweep,
-  folder: string,
-  units: Units,
-  world: World,
-): Promise<string> {
+async function drawing({
+  part,
+  path,
+  swept,
+  folder,
+  units,
+  world,
+}: {
+  readonly part: Part
+  readonly path: string
+  readonly swept: Sweep
+  readonly folder: string
+  readonly units: Units
+  readonly world: World
+}): Promise<string> {
   const [{ drawSweep }, { pictureSvg }, { typefaceOf }] = await Promise.all([
     import('../pictures/sweep-chart.ts'),
     import('../pictures/picture-svg.ts'),
     import('./paper-files.ts'),
   ])
-  const picture = drawSweep(
-    swept,
-    { part: part.number, path, words: windowsInWords(swept.windows) },
-    SWEEP_ROOM,
-    typefaceOf(world).measure,
+  const picture = drawSweep({
+    sweep: swept,
+    names: { part: part.number, path, words: windowsInWords(swept.windows) },
+    room: SWEEP_ROOM,
+    measure: typefaceOf(world).measure,
     units,
-  )
+  })
   const file = join(folder, `${[part.number, part.revision, path].map(inFileName).join('-')}.svg`)
   world.write({ path: file, content: pictureSvg(picture) })
   return file

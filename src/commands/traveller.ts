@@ -22,7 +22,11 @@ export async function traveller(files: readonly string[], options: Options, worl
       return { file, written: [], failed: true }
     }
     const printed = await packet(plan, paper)
-    return { file, written: writeDocument(fileStem(plan), printed, plan, options, beside), failed: false }
+    return {
+      file,
+      written: writeDocument({ stem: fileStem(plan), printed, plan, options, world: beside }),
+      failed: false,
+    }
   }
   const { results, failed, status } = await overEach({
     files: partsAmong(files, world),

@@ -32,7 +32,7 @@ export function chooseStones(
   const most = (cut.length - STONE_RULES.shortestStroke) / (1 - 2 * STONE_RULES.overrun)
   const long = stones.filter(({ length }) => length >= least - 1e-9 && length <= most + 1e-9)
   if (long.length === 0) {
-    refuse(task, cut, belt, stones, least, most)
+    refuse({ task, cut, belt, stones, least, most })
     return undefined
   }
   const suited = long.filter(({ abrasive }) => (abrasive === 'C') === iron)
@@ -65,14 +65,21 @@ const leastLength = (belt: Belt | undefined): Millimetre =>
     ? 0
     : Math.max(STONE_RULES.overTallestPort * belt.tallest, belt.height / (1 - 2 * STONE_RULES.beyondBelt))
 
-function refuse(
-  task: CuttingTask,
-  cut: BandCut,
-  belt: Belt | undefined,
-  stones: readonly Stones[],
-  least: Millimetre,
-  most: Millimetre,
-): void {
+function refuse({
+  task,
+  cut,
+  belt,
+  stones,
+  least,
+  most,
+}: {
+  readonly task: CuttingTask
+  readonly cut: BandCut
+  readonly belt: Belt | undefined
+  readonly stones: readonly Stones[]
+  readonly least: Millimetre
+  readonly most: Millimetre
+}): void {
   const onHand = [...new Set(stones.map(({ length }) => length))].map(length => `${figure(length)}`).join(', ')
   const shorter = belt !== undefined && stones.length > 0 && stones.every(({ length }) => length < least)
   task.report({

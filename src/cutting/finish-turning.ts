@@ -54,21 +54,27 @@ function finishFace(task: CuttingTask, face: FaceCut): readonly Step[] {
 
 function finishOutside(task: CuttingTask, cut: BandCut): readonly Step[] {
   const tool = chooseTurningTool(task, 'smallest')
-  return tool ? bandSteps(task, cut, tool.name, tool.noseRadius) : []
+  return tool ? bandSteps({ task, cut, tool: tool.name, nose: tool.noseRadius }) : []
 }
 
 function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
   const bar = chooseBoringBar(task, cut.from, reachInto(task, cut), 'smallest')
-  return bar ? bandSteps(task, cut, bar.name, bar.noseRadius, bar) : []
+  return bar ? bandSteps({ task, cut, tool: bar.name, nose: bar.noseRadius, bar }) : []
 }
 
-function bandSteps(
-  task: CuttingTask,
-  cut: BandCut,
-  tool: string,
-  nose: Millimetre,
-  bar?: StandingBar,
-): readonly Step[] {
+function bandSteps({
+  task,
+  cut,
+  tool,
+  nose,
+  bar,
+}: {
+  readonly task: CuttingTask
+  readonly cut: BandCut
+  readonly tool: string
+  readonly nose: Millimetre
+  readonly bar?: StandingBar | undefined
+}): readonly Step[] {
   const thin = isThin(task, cut)
   const usual = thin ? thinWall.depth : finish.depth
   const { feed, limitedBy } = feedWanted(task, cut.feature, nose)

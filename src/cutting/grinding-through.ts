@@ -30,26 +30,42 @@ export function grindThrough(task: CuttingTask): PlannedCuts {
   const setting = settingRemarks(task, cut, wheel, regulating)
   return {
     steps: [
-      ...passes(task, cut, 'rough', stock - fine, wheel, regulating, setting),
-      ...passes(task, cut, 'finish', fine, wheel, regulating, [
-        `leaves Ra ${CENTRELESS.leaves.roughness.join(' to ')} and ${CENTRELESS.leaves.roundness.join(' to ')} µm out of round (${CENTRELESS.practice}); measure`,
-        'dress both wheels before the batch, then when the size drifts: no source says how many pins a dressing serves',
-        'look for odd lobes in a V-block or on a roundness instrument: a micrometer does not see them',
-      ]),
+      ...passes({ task, cut, stage: 'rough', z: stock - fine, wheel, regulating, remarks: setting }),
+      ...passes({
+        task,
+        cut,
+        stage: 'finish',
+        z: fine,
+        wheel,
+        regulating,
+        remarks: [
+          `leaves Ra ${CENTRELESS.leaves.roughness.join(' to ')} and ${CENTRELESS.leaves.roundness.join(' to ')} µm out of round (${CENTRELESS.practice}); measure`,
+          'dress both wheels before the batch, then when the size drifts: no source says how many pins a dressing serves',
+          'look for odd lobes in a V-block or on a roundness instrument: a micrometer does not see them',
+        ],
+      }),
     ],
     setup: 2 * SHOP_TIMES.dressing,
   }
 }
 
-function passes(
-  task: CuttingTask,
-  cut: BandCut,
-  stage: 'rough' | 'finish',
-  z: Millimetre,
-  wheel: ToolOf<'centreless wheel'>,
-  regulating: ToolOf<'regulating wheel'>,
-  remarks: readonly string[],
-): readonly Step[] {
+function passes({
+  task,
+  cut,
+  stage,
+  z,
+  wheel,
+  regulating,
+  remarks,
+}: {
+  readonly task: CuttingTask
+  readonly cut: BandCut
+  readonly stage: 'rough' | 'finish'
+  readonly z: Millimetre
+  readonly wheel: ToolOf<'centreless wheel'>
+  readonly regulating: ToolOf<'regulating wheel'>
+  readonly remarks: readonly string[]
+}): readonly Step[] {
   if (z <= 1e-9) return []
   const { notebook, operation } = task
   const about = { operation: operation.number, about: cut.feature }

@@ -64,19 +64,28 @@ function honeBand(task: CuttingTask, cut: BandCut): readonly Step[] {
   const twice = stones.rough !== undefined && stock > 2 * LAST_STONE_STOCK
   const lastStock = twice ? LAST_STONE_STOCK : stock
   return [
-    ...(twice && stones.rough ? [honeStep(task, cut, stones.rough, 'rough', stock - lastStock, belt)] : []),
-    honeStep(task, cut, stones.last, 'finish', lastStock, belt),
+    ...(twice && stones.rough
+      ? [honeStep({ task, cut, stones: stones.rough, stage: 'rough', stock: stock - lastStock, belt })]
+      : []),
+    honeStep({ task, cut, stones: stones.last, stage: 'finish', stock: lastStock, belt }),
   ]
 }
 
-function honeStep(
-  task: CuttingTask,
-  cut: BandCut,
-  stones: Stones,
-  stage: 'rough' | 'finish',
-  stock: Millimetre,
-  belt: Belt | undefined,
-): Step {
+function honeStep({
+  task,
+  cut,
+  stones,
+  stage,
+  stock,
+  belt,
+}: {
+  readonly task: CuttingTask
+  readonly cut: BandCut
+  readonly stones: Stones
+  readonly stage: 'rough' | 'finish'
+  readonly stock: Millimetre
+  readonly belt: Belt | undefined
+}): Step {
   const { machine, notebook, operation, material } = task
   const about = { operation: operation.number, about: cut.feature }
   const iron = material.family === 'grey iron' || material.family === 'ductile iron'

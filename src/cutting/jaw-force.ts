@@ -73,7 +73,19 @@ type Spring = {
 }
 
 /** Force of each jaw that holds against the cut at its speed, and the lobes that it leaves. */
-function springOf(task: CuttingTask, cut: BandCut, ring: Ring, held: HeldCut, use: Use): Spring {
+function springOf({
+  task,
+  cut,
+  ring,
+  held,
+  use,
+}: {
+  readonly task: CuttingTask
+  readonly cut: BandCut
+  readonly ring: Ring
+  readonly held: HeldCut
+  readonly use: Use
+}): Spring {
   const { force } = held
   const { after, operation, material } = task
   const about = { operation: operation.number, about: cut.feature }
@@ -103,7 +115,7 @@ export function shareWithinLobes(task: CuttingTask, cut: BandCut, held: HeldCut)
   const ring = ringOf(task, cut)
   const tolerance = toleranceAt(task, cut)
   if (!ring || tolerance === undefined) return 1
-  const lobesOf = (force: Newton) => springOf(task, cut, ring, { ...held, force }, unwritten).lobes
+  const lobesOf = (force: Newton) => springOf({ task, cut, ring, held: { ...held, force }, use: unwritten }).lobes
   const idle = lobesOf(0)
   return Math.min(1, Math.max(0, (mostLobes(tolerance) - idle) / (lobesOf(held.force) - idle)))
 }
@@ -119,7 +131,8 @@ export function speedWithinLobes(task: CuttingTask, cut: BandCut, held: HeldCut)
   const ring = ringOf(task, cut)
   const tolerance = toleranceAt(task, cut)
   if (!ring || tolerance === undefined) return undefined
-  const lobesAt = (spindleSpeed: SpindleSpeed) => springOf(task, cut, ring, { ...held, spindleSpeed }, unwritten).lobes
+  const lobesAt = (spindleSpeed: SpindleSpeed) =>
+    springOf({ task, cut, ring, held: { ...held, spindleSpeed }, use: unwritten }).lobes
   const [standing, turning] = [lobesAt(0), lobesAt(held.spindleSpeed)]
   const spare = mostLobes(tolerance) - standing
   if (turning - standing <= spare * (1 + 1e-9)) return undefined
@@ -130,7 +143,7 @@ export function speedWithinLobes(task: CuttingTask, cut: BandCut, held: HeldCut)
 export function jawRemarks(task: CuttingTask, cut: BandCut, held: HeldCut): readonly string[] {
   const ring = ringOf(task, cut)
   if (!ring) return []
-  const { set, lost, grip, lobes } = springOf(task, cut, ring, held, task.notebook.use)
+  const { set, lost, grip, lobes } = springOf({ task, cut, ring, held, use: task.notebook.use })
   const tolerance = toleranceAt(task, cut)
   if (tolerance !== undefined && lobes > mostLobes(tolerance) * (1 + 1e-9)) {
     task.report({

@@ -120,7 +120,9 @@ export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): read
         force: Ft,
         power: kilowatts(Ft * spin.speed),
         wheel: { speed: spin.speed, spindleSpeed: spin.spindleSpeed },
-        ...(cut.bend === undefined ? {} : { deflection: bendAfter(task, cut, cut.bend, Ft, ae, sparkOut) }),
+        ...(cut.bend === undefined
+          ? {}
+          : { deflection: bendAfter({ task, cut, bend: cut.bend, tangential: Ft, ae, N: sparkOut }) }),
         ...(limitedBy ? { limitedBy } : {}),
         remarks: [
           START_AT,
@@ -135,14 +137,21 @@ export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): read
 }
 
 /** What the quill still springs after sparking out, µm: linear model. */
-function bendAfter(
-  task: CuttingTask,
-  cut: TraverseGrinding,
-  bend: number,
-  tangential: Newton,
-  ae: Millimetre,
-  N: number,
-): Micrometre {
+function bendAfter({
+  task,
+  cut,
+  bend,
+  tangential,
+  ae,
+  N,
+}: {
+  readonly task: CuttingTask
+  readonly cut: TraverseGrinding
+  readonly bend: number
+  readonly tangential: Newton
+  readonly ae: Millimetre
+  readonly N: number
+}): Micrometre {
   const normal = NORMAL_FORCE_SHARE * tangential
   const about = { operation: task.operation.number, about: cut.feature }
   const rest = task.notebook.use(sparkOutRest, { kc: normal / micrometres(ae), ks: 1 / bend, N }, about)

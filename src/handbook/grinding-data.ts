@@ -22,22 +22,70 @@ export type GrindingRow = {
 
 /** Outside grinding with traverse; the handbook calls the values conservative. Source: Machinery's Handbook, 31st ed., p. 1318. */
 export const GRINDING_ROWS: readonly GrindingRow[] = [
-  row('plain carbon steel, annealed', 30.5, [0.013, 0.013], 1 / 2, 1 / 6),
-  row('plain carbon steel, hardened', 21, [0.007, 0.013], 1 / 4, 1 / 8),
-  row('alloy steel, annealed', 30.5, [0.013, 0.013], 1 / 2, 1 / 6),
-  row('alloy steel, hardened', 21, [0.005, 0.013], 1 / 4, 1 / 8),
-  row('tool steel, hardened', 15, [0.003, 0.013], 1 / 4, 1 / 8),
-  row('copper alloys', 30.5, [0, 0.013], 1 / 3, 1 / 6),
-  row('aluminium alloys', 45.7, [0, 0.013], 1 / 3, 1 / 6),
+  row({
+    work: 'plain carbon steel, annealed',
+    workSpeed: 30.5,
+    finishInfeed: [0.013, 0.013],
+    roughTraverse: 1 / 2,
+    finishTraverse: 1 / 6,
+  }),
+  row({
+    work: 'plain carbon steel, hardened',
+    workSpeed: 21,
+    finishInfeed: [0.007, 0.013],
+    roughTraverse: 1 / 4,
+    finishTraverse: 1 / 8,
+  }),
+  row({
+    work: 'alloy steel, annealed',
+    workSpeed: 30.5,
+    finishInfeed: [0.013, 0.013],
+    roughTraverse: 1 / 2,
+    finishTraverse: 1 / 6,
+  }),
+  row({
+    work: 'alloy steel, hardened',
+    workSpeed: 21,
+    finishInfeed: [0.005, 0.013],
+    roughTraverse: 1 / 4,
+    finishTraverse: 1 / 8,
+  }),
+  row({
+    work: 'tool steel, hardened',
+    workSpeed: 15,
+    finishInfeed: [0.003, 0.013],
+    roughTraverse: 1 / 4,
+    finishTraverse: 1 / 8,
+  }),
+  row({
+    work: 'copper alloys',
+    workSpeed: 30.5,
+    finishInfeed: [0, 0.013],
+    roughTraverse: 1 / 3,
+    finishTraverse: 1 / 6,
+  }),
+  row({
+    work: 'aluminium alloys',
+    workSpeed: 45.7,
+    finishInfeed: [0, 0.013],
+    roughTraverse: 1 / 3,
+    finishTraverse: 1 / 6,
+  }),
 ]
 
-function row(
-  work: GroundWork,
-  workSpeed: number,
-  finishInfeed: readonly [number, number],
-  roughTraverse: number,
-  finishTraverse: number,
-): GrindingRow {
+function row({
+  work,
+  workSpeed,
+  finishInfeed,
+  roughTraverse,
+  finishTraverse,
+}: {
+  readonly work: GroundWork
+  readonly workSpeed: number
+  readonly finishInfeed: readonly [number, number]
+  readonly roughTraverse: number
+  readonly finishTraverse: number
+}): GrindingRow {
   return { work, workSpeed, roughInfeed: 0.05, finishInfeed, roughTraverse, finishTraverse }
 }
 

@@ -39,7 +39,7 @@ export function limitsOfFit(nominal: Millimetre, fit: string): LimitsOfFit {
   if (!row || tolerance === undefined) return refuse(`size ${nominal} mm is not covered: over 0 up to 250 mm is`)
   if (letter === 'K' && grade > 8 && nominal > 3) return refuse(`K${grade} is not defined over 3 mm`)
   const kind = letter === letter.toUpperCase() ? 'hole' : 'shaft'
-  const { upper, lower } = micrometres(letter, grade, tolerance, row, step(nominal, grade))
+  const { upper, lower } = micrometres({ letter, grade, T: tolerance, row, delta: step(nominal, grade) })
   return {
     ok: true,
     kind,
@@ -67,7 +67,19 @@ function step(nominal: Millimetre, grade: number): Micrometre {
   )
 }
 
-function micrometres(letter: Letter, grade: number, T: Micrometre, row: DeviationRow, delta: Micrometre): Deviations {
+function micrometres({
+  letter,
+  grade,
+  T,
+  row,
+  delta,
+}: {
+  readonly letter: Letter
+  readonly grade: number
+  readonly T: Micrometre
+  readonly row: DeviationRow
+  readonly delta: Micrometre
+}): Deviations {
   const small = row.over === 0
   switch (letter) {
     case 'f':

@@ -17,13 +17,19 @@ const PRACTICE = 'common practice, no source'
 
 type Speeds = readonly [number, number, number]
 
-const steel = (
-  family: HardnessRow['family'],
-  over: number,
-  upTo: number,
-  [fine, middle, rough]: Speeds,
-  note?: string,
-): TurningRow => ({
+const steel = ({
+  family,
+  over,
+  upTo,
+  speeds: [fine, middle, rough],
+  note,
+}: {
+  readonly family: HardnessRow['family']
+  readonly over: number
+  readonly upTo: number
+  readonly speeds: Speeds
+  readonly note?: string | undefined
+}): TurningRow => ({
   family,
   over,
   upTo,
@@ -36,13 +42,19 @@ const steel = (
   ...(note === undefined ? {} : { note }),
 })
 
-const other = (
-  family: HardnessRow['family'],
-  over: number,
-  upTo: number,
-  speed: number,
-  range: string,
-): TurningRow => ({
+const other = ({
+  family,
+  over,
+  upTo,
+  speed,
+  range,
+}: {
+  readonly family: HardnessRow['family']
+  readonly over: number
+  readonly upTo: number
+  readonly speed: number
+  readonly range: string
+}): TurningRow => ({
   family,
   over,
   upTo,
@@ -63,27 +75,27 @@ const ALUMINIUM_STEEL_SHARE = 0.85
 
 /** Starting speeds, spread ±30 %. */
 export const TURNING_ROWS: readonly TurningRow[] = [
-  ...LOW_ALLOY.map(([over, upTo, speeds, note]) => steel('low-alloy steel', over, upTo, speeds, note)),
+  ...LOW_ALLOY.map(([over, upTo, speeds, note]) => steel({ family: 'low-alloy steel', over, upTo, speeds, note })),
   ...LOW_ALLOY.map(([over, upTo, speeds]) =>
-    steel(
-      'aluminium-alloyed nitriding steel',
+    steel({
+      family: 'aluminium-alloyed nitriding steel',
       over,
       upTo,
-      [speeds[0] * ALUMINIUM_STEEL_SHARE, speeds[1] * ALUMINIUM_STEEL_SHARE, speeds[2] * ALUMINIUM_STEEL_SHARE],
-      '0.85 of the low-alloy row: common practice, no source',
-    ),
+      speeds: [speeds[0] * ALUMINIUM_STEEL_SHARE, speeds[1] * ALUMINIUM_STEEL_SHARE, speeds[2] * ALUMINIUM_STEEL_SHARE],
+      note: '0.85 of the low-alloy row: common practice, no source',
+    }),
   ),
-  steel('case-hardening steel', 0, 225, [221, 175, 137], 'table from 175 HB'),
-  steel('unalloyed steel', 0, 225, [239, 160, 126], 'table from 175 HB'),
-  steel('unalloyed steel', 225, 275, [229, 152, 122]),
-  steel('unalloyed steel', 275, 325, [213, 137, 114]),
-  steel('free-cutting steel', 0, 150, [396, 259, 206]),
-  steel('free-cutting steel', 150, 200, [411, 274, 221]),
-  other('grey iron', 0, 290, 230, '180 to 280'),
-  other('ductile iron', 0, 190, 170, '140 to 200'),
-  other('ductile iron', 190, 270, 145, '120 to 170'),
-  other('aluminium', 0, 130, 400, '300 to 600'),
-  other('bronze', 0, 130, 200, '150 to 300'),
+  steel({ family: 'case-hardening steel', over: 0, upTo: 225, speeds: [221, 175, 137], note: 'table from 175 HB' }),
+  steel({ family: 'unalloyed steel', over: 0, upTo: 225, speeds: [239, 160, 126], note: 'table from 175 HB' }),
+  steel({ family: 'unalloyed steel', over: 225, upTo: 275, speeds: [229, 152, 122] }),
+  steel({ family: 'unalloyed steel', over: 275, upTo: 325, speeds: [213, 137, 114] }),
+  steel({ family: 'free-cutting steel', over: 0, upTo: 150, speeds: [396, 259, 206] }),
+  steel({ family: 'free-cutting steel', over: 150, upTo: 200, speeds: [411, 274, 221] }),
+  other({ family: 'grey iron', over: 0, upTo: 290, speed: 230, range: '180 to 280' }),
+  other({ family: 'ductile iron', over: 0, upTo: 190, speed: 170, range: '140 to 200' }),
+  other({ family: 'ductile iron', over: 190, upTo: 270, speed: 145, range: '120 to 170' }),
+  other({ family: 'aluminium', over: 0, upTo: 130, speed: 400, range: '300 to 600' }),
+  other({ family: 'bronze', over: 0, upTo: 130, speed: 200, range: '150 to 300' }),
 ]
 
 /** Speed for a depth of cut, linear between the table's depths and level beyond them. */

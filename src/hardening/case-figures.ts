@@ -57,7 +57,21 @@ export function caseFigures(
   ]
   if (!surface || core === undefined || missing.length > 0) return { missing }
 
-  const note = (symbol: string, meaning: string, value: number, unit: string, source: string, range?: Range) =>
+  const note = ({
+    symbol,
+    meaning,
+    value,
+    unit,
+    source,
+    range,
+  }: {
+    readonly symbol: string
+    readonly meaning: string
+    readonly value: number
+    readonly unit: string
+    readonly source: string
+    readonly range?: Range | undefined
+  }) =>
     notebook.note({
       about: 'case',
       symbol,
@@ -67,10 +81,31 @@ export function caseFigures(
       expression: range && range.least !== range.most ? `${range.least} to ${range.most}` : '',
       source,
     })
-  note('H_s', `surface hardness of ${grade}, ${part.hardening?.process}`, surface.usual, 'HV', surface.source, surface)
-  note('H_c', 'core hardness', core.value, 'HV', core.source, core.from === 'handbook' ? listed?.core : undefined)
+  note({
+    symbol: 'H_s',
+    meaning: `surface hardness of ${grade}, ${part.hardening?.process}`,
+    value: surface.usual,
+    unit: 'HV',
+    source: surface.source,
+    range: surface,
+  })
+  note({
+    symbol: 'H_c',
+    meaning: 'core hardness',
+    value: core.value,
+    unit: 'HV',
+    source: core.source,
+    range: core.from === 'handbook' ? listed?.core : undefined,
+  })
   if (depthConstant && window.term === 'NHD') {
-    note('K_520', 'depth constant at 520 °C', depthConstant.usual, 'mm/h^0.5', depthConstant.source, depthConstant)
+    note({
+      symbol: 'K_520',
+      meaning: 'depth constant at 520 °C',
+      value: depthConstant.usual,
+      unit: 'mm/h^0.5',
+      source: depthConstant.source,
+      range: depthConstant,
+    })
   }
   return {
     surface,

@@ -44,17 +44,29 @@ export function growthIn(notebook: Notebook, part: Part, shop: Shop, depth: Case
   }
   const layer = compoundLayer(hardening.process)
   return layer
-    ? nitridingGrowth(notebook, part, typeof depth === 'number' ? { least: depth, most: depth } : depth, layer, wall)
+    ? nitridingGrowth({
+        notebook,
+        part,
+        depth: typeof depth === 'number' ? { least: depth, most: depth } : depth,
+        layer,
+        wall,
+      })
     : quenchedGrowth(notebook, part)
 }
 
-function nitridingGrowth(
-  notebook: Notebook,
-  part: Part,
-  depth: { readonly least: Millimetre; readonly most: Millimetre },
-  layer: CompoundLayer,
-  wall: Millimetre,
-): Growth {
+function nitridingGrowth({
+  notebook,
+  part,
+  depth,
+  layer,
+  wall,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly depth: { readonly least: Millimetre; readonly most: Millimetre }
+  readonly layer: CompoundLayer
+  readonly wall: Millimetre
+}): Growth {
   const sides = treatedSides(part)
   const { diffusion, compound } = GROWTH_COEFFICIENTS
   const about = { about: 'growth' }

@@ -22,7 +22,7 @@ export function roomFindings(
 ): readonly Finding[] {
   const room = wallRoom(part, term, wall)
   if (term === 'SHD') return hardenedThrough(part, wall, room, ordered)
-  return [...wallFindings(notebook, part, wall, room, ordered), ...bridgeFindings(part, ordered)]
+  return [...wallFindings({ notebook, part, wall, room, ordered }), ...bridgeFindings(part, ordered)]
 }
 
 function hardenedThrough(
@@ -44,13 +44,19 @@ function hardenedThrough(
   ]
 }
 
-function wallFindings(
-  notebook: Notebook,
-  part: Part,
-  wall: Millimetre,
-  room: WallRoom | undefined,
-  { most }: Ordered,
-): readonly Finding[] {
+function wallFindings({
+  notebook,
+  part,
+  wall,
+  room,
+  ordered: { most },
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly wall: Millimetre
+  readonly room: WallRoom | undefined
+  readonly ordered: Ordered
+}): readonly Finding[] {
   const treated = treatedSides(part)
   if (!boreOf(part) || !(treated.outside || treated.bore)) return []
   const path = '/hardening/depth'

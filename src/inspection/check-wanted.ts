@@ -10,14 +10,21 @@ import { latestSizes, type Made, type SizesByOperation } from './sizes-made.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
 
 /** What a check of work that leaves the shop, or comes back to it, looks at. */
-export function checkWanted(
-  part: Part,
-  check: Operation,
-  operations: readonly Operation[],
-  sizes: SizesByOperation,
-  casePlan: CasePlan | undefined,
-  plating: PlatingPlan | undefined,
-): readonly Wanted[] {
+export function checkWanted({
+  part,
+  check,
+  operations,
+  sizes,
+  casePlan,
+  plating,
+}: {
+  readonly part: Part
+  readonly check: Operation
+  readonly operations: readonly Operation[]
+  readonly sizes: SizesByOperation
+  readonly casePlan: CasePlan | undefined
+  readonly plating: PlatingPlan | undefined
+}): readonly Wanted[] {
   const { number, guards = [] } = check
   const sent = operations.filter(({ purpose }) => guards.includes(purpose))
   const [first] = sent

@@ -59,17 +59,25 @@ export function formWanted(
     ...zone('run-out', surface.runout),
     ...zone('flatness', surface.flatness),
     ...zone('perpendicularity', surface.perpendicularity),
-    ...(surface.roughness === undefined ? [] : [roughness(feature, surface.roughness, ported, process, where)]),
+    ...(surface.roughness === undefined
+      ? []
+      : [roughness({ feature, upper: surface.roughness, ported, process, where })]),
   ]
 }
 
-function roughness(
-  feature: string,
-  upper: number,
-  ported: boolean,
-  process: Process | undefined,
-  where: Where,
-): Wanted {
+function roughness({
+  feature,
+  upper,
+  ported,
+  process,
+  where,
+}: {
+  readonly feature: string
+  readonly upper: number
+  readonly ported: boolean
+  readonly process: Process | undefined
+  readonly where: Where
+}): Wanted {
   const setting = cutOffFor(upper)
   const remarks = [
     ...(setting ? [`cut-off ${setting.cutOff} mm over ${setting.evaluation} mm`] : []),

@@ -30,7 +30,7 @@ export function wantedAt(planned: Planned, operation: Operation): readonly Wante
   const { part, operations, sizes, casePlan, plating } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
-  if (process === 'inspect') return checkWanted(part, operation, operations, sizes, casePlan, plating)
+  if (process === 'inspect') return checkWanted({ part, check: operation, operations, sizes, casePlan, plating })
   const where: Where = { operation: number, stage: 'in-process' }
   if (process === 'deburr') return [toLookAt('every edge broken, no burr', 'edges', 'minor', where)]
   // What a furnace or a bath does to the sizes is measured when the work is back, at the check that guards it.

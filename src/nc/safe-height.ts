@@ -9,6 +9,8 @@ const EVERYWHERE = { x: [-1e6, 1e6], y: [0, 0] } as const
 
 /** Machine Z above everything of the blank and the chuck at a tilt, whatever the rotary stands at. */
 export function safeHeight(fixture: Shop['fixture'], asMilled: AsMilled, tilt: Degree): Millimetre {
-  const heights = roundBodies(fixture, asMilled).map(body => heightUnder(fixture, tilt, body, EVERYWHERE, 0))
+  const heights = roundBodies(fixture, asMilled).map(body =>
+    heightUnder({ fixture, tilt, body, swept: EVERYWHERE, tool: 0 }),
+  )
   return Math.max(...heights) + CLEARANCE
 }

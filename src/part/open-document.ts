@@ -14,7 +14,7 @@ export function openDocument(source: YamlSource, validate: ValidateFunction): Op
   const misspelt = new Set(
     errors.filter(({ keyword }) => keyword === 'additionalProperties').map(({ instancePath }) => instancePath),
   )
-  return { root: viewOf(source, findings, misspelt), source, findings }
+  return { root: viewOf({ source, findings, misspelt }), source, findings }
 }
 
 /** The record without the keys that have no value: an absent option is left out, not set to nothing. */

@@ -42,15 +42,22 @@ const LONGEST_TEXT = 200
 const LONGEST_LABEL = 60
 
 /** `misspelt` are the pointers of mappings that have a key unknown to the schema. */
-export function viewOf(
-  source: YamlSource,
-  findings: Finding[],
-  misspelt: ReadonlySet<string>,
-  value: unknown = source.data,
+export function viewOf({
+  source,
+  findings,
+  misspelt,
+  value = source.data,
   path = '',
-  reported: Set<string> = new Set(findings.map(signOf)),
-): View {
-  const inner = (value: unknown, path: string) => viewOf(source, findings, misspelt, value, path, reported)
+  reported = new Set(findings.map(signOf)),
+}: {
+  readonly source: YamlSource
+  readonly findings: Finding[]
+  readonly misspelt: ReadonlySet<string>
+  readonly value?: unknown | undefined
+  readonly path?: string | undefined
+  readonly reported?: Set<string> | undefined
+}): View {
+  const inner = (value: unknown, path: string) => viewOf({ source, findings, misspelt, value, path, reported })
   const data = isMapping(value) ? value : {}
   const pathOf = (key: string) => path + step(key)
   const raw = (key: string) => (Object.hasOwn(data, key) ? data[key] : undefined)

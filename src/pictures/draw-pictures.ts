@@ -102,6 +102,6 @@ function fixturePictures(plan: Plan, measure: Measure, units: Units): readonly N
   if (!fixture || !shape) return []
   return setUpsOf(plan.ports).map(setUp => [
     fixtureName(setUp),
-    drawFixture(fixture, shape, setUp, FIXTURE_ROOM, measure, plan.fixture?.assumed, units),
+    drawFixture({ fixture, shape, setUp, room: FIXTURE_ROOM, measure, assumed: plan.fixture?.assumed, units }),
   ])
 }

@@ -53,7 +53,7 @@ export function drawEdges(plan: Plan, width: Point, measure: Measure, units: Uni
   const panelWidth = width / ACROSS
   const marks = shown.flatMap((roof, index) => {
     const corner = { x: (index % ACROSS) * panelWidth, y: Math.floor(index / ACROSS) * PANEL.height }
-    return panelMarks(roof, corner, panelWidth, measure, units)
+    return panelMarks({ roof, corner, width: panelWidth, measure, units })
   })
   const caption = captionBlock(
     [
@@ -89,13 +89,19 @@ type Roof = {
   readonly asCut: readonly EdgePoint[]
 }
 
-function panelMarks(
-  { port, window, finished, asCut }: Roof,
-  corner: XY,
-  width: Point,
-  measure: Measure,
-  units: Units,
-): readonly Mark[] {
+function panelMarks({
+  roof: { port, window, finished, asCut },
+  corner,
+  width,
+  measure,
+  units,
+}: {
+  readonly roof: Roof
+  readonly corner: XY
+  readonly width: Point
+  readonly measure: Measure
+  readonly units: Units
+}): readonly Mark[] {
   const straight = isStraight({ port })
   const level = window.edges.finished.highest
   const depths = [...[...finished, ...asCut].map(({ depth }) => depth), ...(straight ? [level] : [])]
@@ -126,7 +132,7 @@ function panelMarks(
   ]
   const bar = barMarks({ x: corner.x + onPaper(5.5), y: top }, scale, units)
   const labels = straight
-    ? straightLabels(finished, asCut, window, at, units)
+    ? straightLabels({ finished, asCut, window, at, units })
     : [
         { words: 'finished', roof: finished },
         { words: 'as cut', roof: asCut },
@@ -147,13 +153,19 @@ function panelMarks(
 const isStraight = ({ port }: Pick<Roof, 'port'>): boolean => port.cut === 'straight'
 
 /** Where a level cut would run, and how far the straight one falls away from it. */
-function straightLabels(
-  finished: readonly EdgePoint[],
-  asCut: readonly EdgePoint[],
-  { edges, roofFall = 0 }: PortWindow,
-  at: (point: EdgePoint) => XY,
-  units: Units,
-): readonly InColumn[] {
+function straightLabels({
+  finished,
+  asCut,
+  window: { edges, roofFall = 0 },
+  at,
+  units,
+}: {
+  readonly finished: readonly EdgePoint[]
+  readonly asCut: readonly EdgePoint[]
+  readonly window: PortWindow
+  readonly at: (point: EdgePoint) => XY
+  readonly units: Units
+}): readonly InColumn[] {
   const lowest = finished.reduce((low, point) => (point.depth > low.depth ? point : low))
   const [right] = finished
   const [rightAsCut] = asCut

@@ -30,15 +30,23 @@ import { inMachine, type MachinePoint, placesOf, type SetUp, tilted } from './se
 const LABEL_ROOM = { width: onPaper(90), height: onPaper(14) }
 
 /** The set-up seen along +Y: pivot, rotary centre line, the blank as milled, and the cutter in every window's place. */
-export function drawFixture(
-  fixture: Fixture,
-  shape: Shape,
-  setUp: SetUp,
-  room: Room,
-  measure: Measure,
-  assumed?: FixturePlan['assumed'],
-  units: Units = 'mm',
-): Picture {
+export function drawFixture({
+  fixture,
+  shape,
+  setUp,
+  room,
+  measure,
+  assumed,
+  units = 'mm',
+}: {
+  readonly fixture: Fixture
+  readonly shape: Shape
+  readonly setUp: SetUp
+  readonly room: Room
+  readonly measure: Measure
+  readonly assumed?: FixturePlan['assumed'] | undefined
+  readonly units?: Units | undefined
+}): Picture {
   const { tilt } = setUp
   const corners = extentOf(fixture, shape, setUp)
   const [left, right] = [Math.min(...corners.map(({ x }) => x)), Math.max(...corners.map(({ x }) => x))]

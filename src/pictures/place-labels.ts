@@ -79,7 +79,7 @@ function placeInOrder(
   }
   for (const index of order) {
     const label = labels[index]
-    const found = label && findPlace(label, room, fits, isClear, Math.hypot(frame.width, frame.height))
+    const found = label && findPlace({ label, room, fits, isClear, farthest: Math.hypot(frame.width, frame.height) })
     if (!found) continue
     places[index] = found
     room.takeBox(found.place.box)
@@ -92,7 +92,19 @@ function placeInOrder(
 
 type Test = (place: Placed) => boolean
 
-function findPlace(label: Wanted, room: FreeRoom, fits: Test, isClear: Test, farthest: Point): Found | undefined {
+function findPlace({
+  label,
+  room,
+  fits,
+  isClear,
+  farthest,
+}: {
+  readonly label: Wanted
+  readonly room: FreeRoom
+  readonly fits: Test
+  readonly isClear: Test
+  readonly farthest: Point
+}): Found | undefined {
   const clear = label.mayCross ? undefined : firstPlace(label, room, isClear)
   if (clear) return { place: clear, fault: 0 }
   const fitting = firstPlace(label, room, fits)
@@ -131,7 +143,7 @@ function firstPlace(label: Wanted, room: FreeRoom, fits: Test): Placed | undefin
     for (const turn of TURNS) {
       if (Math.abs(turn) > (label.spread ?? 180)) break
       for (const start of starts) {
-        const place = placeAt(start, label, reach, turn, room)
+        const place = placeAt({ start, wanted: label, reach, turn, room })
         if (place && fits(place)) return place
       }
     }
@@ -146,13 +158,19 @@ const TURNS: readonly number[] = [
 ]
 
 /** The label hangs on the end of its leader by the middle of the side that faces the anchor, if the paper is white there. */
-function placeAt(
-  { anchor, toward }: Start,
-  { width, height }: Wanted,
-  reach: Point,
-  turn: number,
-  room: FreeRoom,
-): Placed | undefined {
+function placeAt({
+  start: { anchor, toward },
+  wanted: { width, height },
+  reach,
+  turn,
+  room,
+}: {
+  readonly start: Start
+  readonly wanted: Wanted
+  readonly reach: Point
+  readonly turn: number
+  readonly room: FreeRoom
+}): Placed | undefined {
   const way = ((toward + turn) * Math.PI) / 180
   const right = Math.cos(way)
   const down = Math.sin(way)

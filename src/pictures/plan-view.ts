@@ -43,7 +43,7 @@ export function drawPlanView(plan: Plan, room: Room, measure: Measure): Picture 
     const turned = turnedAbout({ x: room.width / 2, y: (room.height - CAPTION) / 2 }, scale)
     const drawn = [
       ...wallMarks(ports, bore, outside, turned),
-      ...streamMarks(ports, bore, outside, scale, turned),
+      ...streamMarks({ ports, bore, outside, scale, turned }),
       ...azimuthMarks(ports, outside, scale, turned),
     ]
     const labels = [zeroLabel(outside, scale, turned), ...ports.map(port => portLabel(port, bore, outside, turned))]
@@ -90,13 +90,19 @@ function wallMarks(
 }
 
 /** Through the middle of every window: into the bore, or out of it through the exhaust. */
-function streamMarks(
-  ports: readonly PlannedPort[],
-  bore: Millimetre,
-  outside: Millimetre,
-  scale: number,
-  { at, page }: Turned,
-): readonly Mark[] {
+function streamMarks({
+  ports,
+  bore,
+  outside,
+  scale,
+  turned: { at, page },
+}: {
+  readonly ports: readonly PlannedPort[]
+  readonly bore: Millimetre
+  readonly outside: Millimetre
+  readonly scale: number
+  readonly turned: Turned
+}): readonly Mark[] {
   return ports.flatMap(port => {
     const way = radians(page(streamAzimuth(port)))
     return port.windows.flatMap(window => {

@@ -26,13 +26,19 @@ type End = (typeof ENDS)[number]['key']
  * The two margins of every finish against the value that is swept, one above the other; shaded where both ends hold on
  * every surface, which `words` say.
  */
-export function drawSweep(
-  { points, surfaces, windows }: Sweep,
-  { part, path, words }: { readonly part: string; readonly path: string; readonly words: string },
-  { width, height }: { readonly width: Point; readonly height: Point },
-  measure: Measure,
-  units: Units = 'mm',
-): Picture {
+export function drawSweep({
+  sweep: { points, surfaces, windows },
+  names: { part, path, words },
+  room: { width, height },
+  measure,
+  units = 'mm',
+}: {
+  readonly sweep: Sweep
+  readonly names: { readonly part: string; readonly path: string; readonly words: string }
+  readonly room: { readonly width: Point; readonly height: Point }
+  readonly measure: Measure
+  readonly units?: Units | undefined
+}): Picture {
   const values = points.map(({ value }) => value)
   const [first, last] = [Math.min(...values), Math.max(...values)]
   const alone = first === last ? Math.abs(first) / 10 || 1 : 0
@@ -44,7 +50,7 @@ export function drawSweep(
   const room = (height - caption.height - FOOT - HEAD - BETWEEN * (shown.length - 1)) / shown.length
   const marks = shown.flatMap(({ key, title, side }, index): readonly Mark[] => {
     const top = HEAD + index * (room + BETWEEN)
-    const up = upFor(points, key, units, top, top + room)
+    const up = upFor({ points, end: key, units, top, foot: top + room })
     const step = roundStep(up.to - up.from, 6)
     const lines = surfaces.flatMap(({ surface, operation }) => {
       const run = points.flatMap((point): XY[] => {
@@ -87,7 +93,19 @@ export function drawSweep(
 const marginOf = ({ entries }: SweepPoint, surface: string, operation: number, end: End): Millimetre | undefined =>
   entries.find(entry => entry.surface === surface && entry.operation === operation)?.margin[end]
 
-function upFor(points: readonly SweepPoint[], end: End, units: Units, top: Point, foot: Point): Axis {
+function upFor({
+  points,
+  end,
+  units,
+  top,
+  foot,
+}: {
+  readonly points: readonly SweepPoint[]
+  readonly end: End
+  readonly units: Units
+  readonly top: Point
+  readonly foot: Point
+}): Axis {
   const margins = points
     .flatMap(({ entries }) => entries.flatMap(({ margin }) => margin[end] ?? []))
     .map(margin => inUnits(margin, units))

@@ -19,7 +19,7 @@ export function beginPlan(part: Part, shop: Shop, request: BatchRequest): Begun 
   const route = planRoute(part, shop)
   if (hasErrors(route.findings)) return { findings: byPlace(route.findings) }
   const stock = planStock(part, shop, route.operations)
-  const batch = planBatch(part, shop, request, route.operations, stock.need)
+  const batch = planBatch({ part, shop, request, operations: route.operations, need: stock.need })
   const findings = byPlace([...route.findings, ...stock.findings, ...batch.findings])
   return { rooms: { route, stock, batch }, findings }
 }

@@ -9,7 +9,19 @@ import type { Hour } from '../units.ts'
 export function bakeFindings(part: Part, hours: Hour): readonly Finding[] {
   const { plating } = part
   if (!plating || !takesHydrogen(part)) return []
-  const raise = (severity: Severity, code: FindingCode, path: string, message: string, hint: string): Finding => ({
+  const raise = ({
+    severity,
+    code,
+    path,
+    message,
+    hint,
+  }: {
+    readonly severity: Severity
+    readonly code: FindingCode
+    readonly path: string
+    readonly message: string
+    readonly hint: string
+  }): Finding => ({
     code,
     severity,
     message,
@@ -20,38 +32,38 @@ export function bakeFindings(part: Part, hours: Hour): readonly Finding[] {
   const { grade, hardness, temper } = part.material
   if (hardness === undefined && part.hardening === undefined) {
     return [
-      raise(
-        'error',
-        'plating/bake-unknown',
-        '/material',
-        `the hardness of ${grade} is not given: whether ${surface} must be baked after plating cannot be told`,
-        'write the hardness of the bar',
-      ),
+      raise({
+        severity: 'error',
+        code: 'plating/bake-unknown',
+        path: '/material',
+        message: `the hardness of ${grade} is not given: whether ${surface} must be baked after plating cannot be told`,
+        hint: 'write the hardness of the bar',
+      }),
     ]
   }
   const softens = part.hardening?.process === 'carburising' || (temper !== undefined && temper < BAKE.temperature.most)
   const bake = `${hours} h or more at ${BAKE.temperature.least} to ${BAKE.temperature.most} °C, begun within ${BAKE.startWithin} h of plating (${BAKE_SOURCE})`
   if (!heatWanted(part, 'baked-for-hydrogen')) {
     return [
-      raise(
-        'warning',
-        'plating/bake',
-        `${path}/process`,
-        `the bake is waived: ${surface} would be baked ${bake}`,
-        WAIVED,
-      ),
+      raise({
+        severity: 'warning',
+        code: 'plating/bake',
+        path: `${path}/process`,
+        message: `the bake is waived: ${surface} would be baked ${bake}`,
+        hint: WAIVED,
+      }),
     ]
   }
   return [
-    raise(
-      softens ? 'warning' : 'note',
-      'plating/bake',
-      `${path}/process`,
-      `bake ${surface} ${bake}`,
-      softens
+    raise({
+      severity: softens ? 'warning' : 'note',
+      code: 'plating/bake',
+      path: `${path}/process`,
+      message: `bake ${surface} ${bake}`,
+      hint: softens
         ? 'what is tempered at 150 to 180 °C softens there: agree a cooler and longer bake with the plater'
         : 'it is on the order: ask for the chart; the standard that the plater works to decides',
-    ),
+    }),
   ]
 }
 

@@ -10,11 +10,18 @@ import type { Hour, Millimetre } from '../units.ts'
 import { bakeFindings } from './plating-bake-findings.ts'
 import type { PlatingSizes } from './plating-sizes.ts'
 
-type Raise = (severity: Severity, code: FindingCode, key: string, message: string, hint: string) => Finding
+type Raised = {
+  readonly severity: Severity
+  readonly code: FindingCode
+  readonly key: string
+  readonly message: string
+  readonly hint: string
+}
+type Raise = (raised: Raised) => Finding
 
 const raiser =
   (part: Part): Raise =>
-  (severity, code, key, message, hint) => ({
+  ({ severity, code, key, message, hint }) => ({
     code,
     severity,
     message,
@@ -61,25 +68,25 @@ function materialFindings({ material }: Part, { asked }: PlatingSizes, raise: Ra
   const judged = hardeningChoice(material.grade, asked.process)
   if (!judged) {
     return [
-      raise(
-        'warning',
-        'plating/material',
-        'process',
-        `the handbook does not say how ${material.grade} takes ${asked.process}`,
-        'agree it with the plater before the bar is bought',
-      ),
+      raise({
+        severity: 'warning',
+        code: 'plating/material',
+        key: 'process',
+        message: `the handbook does not say how ${material.grade} takes ${asked.process}`,
+        hint: 'agree it with the plater before the bar is bought',
+      }),
     ]
   }
   if (judged.choice === 'OK') return []
   const refused = judged.choice === 'NO'
   return [
-    raise(
-      refused ? 'error' : 'warning',
-      'plating/material',
-      'process',
-      `${asked.process} on ${material.grade} is ${refused ? 'refused' : 'done with limits only'}${judged.why ? `: ${judged.why}` : ''} (${judged.source})`,
-      refused ? 'choose another base or another plating' : 'agree it with the plater before the bar is bought',
-    ),
+    raise({
+      severity: refused ? 'error' : 'warning',
+      code: 'plating/material',
+      key: 'process',
+      message: `${asked.process} on ${material.grade} is ${refused ? 'refused' : 'done with limits only'}${judged.why ? `: ${judged.why}` : ''} (${judged.source})`,
+      hint: refused ? 'choose another base or another plating' : 'agree it with the plater before the bar is bought',
+    }),
   ]
 }
 
@@ -90,34 +97,34 @@ function thicknessFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise):
   const findings: Finding[] = []
   if (aim < row.thickness.least - 1e-9 || aim > row.thickness.most + 1e-9) {
     findings.push(
-      raise(
-        'warning',
-        'plating/thickness',
-        'thickness',
-        `${mm(aim)} mm of ${asked.process} a side on ${asked.surface}; ${row.thickness.least} to ${row.thickness.most} mm is usual (${row.source})`,
-        'agree the thickness with the plater',
-      ),
+      raise({
+        severity: 'warning',
+        code: 'plating/thickness',
+        key: 'thickness',
+        message: `${mm(aim)} mm of ${asked.process} a side on ${asked.surface}; ${row.thickness.least} to ${row.thickness.most} mm is usual (${row.source})`,
+        hint: 'agree the thickness with the plater',
+      }),
     )
   }
   if (hone.verdict === 'impossible') {
     findings.push(
-      raise(
-        'error',
-        'stock/impossible',
-        'thickness',
-        `${asked.surface}: sizes and bath let the plating left come out anywhere from ${mm(left.least)} to ${mm(left.most)} mm a side; no sizes hold it from ${mm(least)} to ${mm(most ?? 0)} mm`,
-        'ask for a wider thickness, or hold the finished bore closer',
-      ),
+      raise({
+        severity: 'error',
+        code: 'stock/impossible',
+        key: 'thickness',
+        message: `${asked.surface}: sizes and bath let the plating left come out anywhere from ${mm(left.least)} to ${mm(left.most)} mm a side; no sizes hold it from ${mm(least)} to ${mm(most ?? 0)} mm`,
+        hint: 'ask for a wider thickness, or hold the finished bore closer',
+      }),
     )
   } else if (most !== undefined && left.most > most + 1e-9) {
     findings.push(
-      raise(
-        'warning',
-        'plating/too-thick',
-        'thickness',
-        `${asked.surface}: at the worst place ${mm(left.most)} mm of plating is left a side and ${mm(most)} mm is allowed`,
-        'aim at less, ask for a wider thickness, or hold the finished bore closer',
-      ),
+      raise({
+        severity: 'warning',
+        code: 'plating/too-thick',
+        key: 'thickness',
+        message: `${asked.surface}: at the worst place ${mm(left.most)} mm of plating is left a side and ${mm(most)} mm is allowed`,
+        hint: 'aim at less, ask for a wider thickness, or hold the finished bore closer',
+      }),
     )
   }
   return findings
@@ -130,24 +137,24 @@ function honeFindings(sizes: PlatingSizes, hone: JudgedHone, raise: Raise): read
   return [
     ...(short > 1e-9
       ? [
-          raise(
-            'error',
-            'stock/thin',
-            '/stock/hone',
-            `${asked.surface}, honing after plating: at the worst place ${mm(hone.perSide.least)} mm per side comes off and ${mm(hone.perSide.needed)} mm must go: ${mm(short)} mm short`,
-            `leave ${mm(2 * (honeStock + short))} mm on diameter or more (stock.hone)`,
-          ),
+          raise({
+            severity: 'error',
+            code: 'stock/thin',
+            key: '/stock/hone',
+            message: `${asked.surface}, honing after plating: at the worst place ${mm(hone.perSide.least)} mm per side comes off and ${mm(hone.perSide.needed)} mm must go: ${mm(short)} mm short`,
+            hint: `leave ${mm(2 * (honeStock + short))} mm on diameter or more (stock.hone)`,
+          }),
         ]
       : []),
     ...(honeStock > row.honeStock.most + 1e-9
       ? [
-          raise(
-            'warning',
-            'plating/hone-stock',
-            '/stock/hone',
-            `${mm(honeStock)} mm a side is plated on ${asked.surface} to be honed off again; ${row.honeStock.least} to ${row.honeStock.most} mm is usual (common practice)`,
-            'hold the finished bore closer, or leave less',
-          ),
+          raise({
+            severity: 'warning',
+            code: 'plating/hone-stock',
+            key: '/stock/hone',
+            message: `${mm(honeStock)} mm a side is plated on ${asked.surface} to be honed off again; ${row.honeStock.least} to ${row.honeStock.most} mm is usual (common practice)`,
+            hint: 'hold the finished bore closer, or leave less',
+          }),
         ]
       : []),
   ]
@@ -160,24 +167,24 @@ function edgeFindings(part: Part, { asked, row }: PlatingSizes, raise: Raise): r
   return [
     ...(least < row.portChamfer.least - 1e-9
       ? [
-          raise(
-            ported ? 'error' : 'warning',
-            'plating/port-edges',
-            'chamfer',
-            `the ${ported ? 'port edges' : 'ends'} of ${asked.surface} are broken ${least} mm before plating: ${asked.process} builds up on an edge and flakes; ${usual} is usual (common practice)`,
-            `break them ${usual} before plating`,
-          ),
+          raise({
+            severity: ported ? 'error' : 'warning',
+            code: 'plating/port-edges',
+            key: 'chamfer',
+            message: `the ${ported ? 'port edges' : 'ends'} of ${asked.surface} are broken ${least} mm before plating: ${asked.process} builds up on an edge and flakes; ${usual} is usual (common practice)`,
+            hint: `break them ${usual} before plating`,
+          }),
         ]
       : []),
     ...(ported
       ? [
-          raise(
-            'warning',
-            'plating/port-timing',
-            'chamfer',
-            `a chamfer of ${least === most ? least : `${least} to ${most}`} mm under the plating widens every window in ${asked.surface} by as much at each edge: a port opens that much earlier than drawn`,
-            'draw the windows smaller by the chamfer, or agree with the plater on less; check the timing on the first piece',
-          ),
+          raise({
+            severity: 'warning',
+            code: 'plating/port-timing',
+            key: 'chamfer',
+            message: `a chamfer of ${least === most ? least : `${least} to ${most}`} mm under the plating widens every window in ${asked.surface} by as much at each edge: a port opens that much earlier than drawn`,
+            hint: 'draw the windows smaller by the chamfer, or agree with the plater on less; check the timing on the first piece',
+          }),
         ]
       : []),
   ]
@@ -187,13 +194,13 @@ function hardnessFindings({ asked, row }: PlatingSizes, raise: Raise): readonly 
   const least = asked.hardness?.least
   if (least === undefined || least <= row.hardness.most + 0.5) return []
   return [
-    raise(
-      'warning',
-      'plating/hardness',
-      'hardness',
-      `${fixed(least, 0)} HV is asked of ${asked.process}; ${row.hardness.least === row.hardness.most ? `about ${row.hardness.most}` : `${row.hardness.least} to ${row.hardness.most}`} HV is usual (${row.hardnessOf})`,
-      'ask for what the layer reaches, or agree it with the plater',
-    ),
+    raise({
+      severity: 'warning',
+      code: 'plating/hardness',
+      key: 'hardness',
+      message: `${fixed(least, 0)} HV is asked of ${asked.process}; ${row.hardness.least === row.hardness.most ? `about ${row.hardness.most}` : `${row.hardness.least} to ${row.hardness.most}`} HV is usual (${row.hardnessOf})`,
+      hint: 'ask for what the layer reaches, or agree it with the plater',
+    }),
   ]
 }
 
@@ -206,12 +213,12 @@ function caseFindings(
   if (!takesCase(part, 'bore', asked.surface)) return []
   const hard = order === undefined ? '' : ` of ${fixed(order.surfaceHardness, 0)} HV`
   return [
-    raise(
-      'warning',
-      'plating/on-case',
-      'surface',
-      `${asked.process} over the case${hard} in ${asked.surface}: it holds only where the compound layer is gone, and by agreement`,
-      `mask ${asked.surface} in hardening, or tell the plater that the part is hardened`,
-    ),
+    raise({
+      severity: 'warning',
+      code: 'plating/on-case',
+      key: 'surface',
+      message: `${asked.process} over the case${hard} in ${asked.surface}: it holds only where the compound layer is gone, and by agreement`,
+      hint: `mask ${asked.surface} in hardening, or tell the plater that the part is hardened`,
+    }),
   ]
 }

@@ -23,13 +23,22 @@ const STRIPS = 40
  * of one Y the body is a rectangle turned by the tilt, whose highest place within a range of X is a corner or lies at an end
  * of the range. Source: derived, axes of ISO 841.
  */
-export function heightUnder(
-  { pivotHeight }: Pick<Fixture, 'pivotHeight'>,
-  tilt: Degree,
-  { from, to, radius }: RoundBody,
-  { x: [left, right], y: [near, far] }: Swept,
-  tool: Millimetre,
-): Millimetre {
+export function heightUnder({
+  fixture: { pivotHeight },
+  tilt,
+  body: { from, to, radius },
+  swept: {
+    x: [left, right],
+    y: [near, far],
+  },
+  tool,
+}: {
+  readonly fixture: Pick<Fixture, 'pivotHeight'>
+  readonly tilt: Degree
+  readonly body: RoundBody
+  readonly swept: Swept
+  readonly tool: Millimetre
+}): Millimetre {
   const [cos, sin] = [Math.cos(radians(tilt)), Math.sin(radians(tilt))]
   const [low, high] = [Math.max(-radius, near - tool), Math.min(radius, far + tool)]
   let highest = Number.NEGATIVE_INFINITY
@@ -44,7 +53,7 @@ export function heightUnder(
       const [u2, w2] = [side < 2 ? to : from, side === 1 || side === 2 ? lower : upper]
       const [x1, z1] = [u1 * cos + w1 * sin, w1 * cos - u1 * sin]
       const [x2, z2] = [u2 * cos + w2 * sin, w2 * cos - u2 * sin]
-      const top = highestOn(x1, z1, x2, z2, left - wide, right + wide)
+      const top = highestOn({ x1, z1, x2, z2, left: left - wide, right: right + wide })
       if (top > highest) highest = top
     }
   }
@@ -52,7 +61,21 @@ export function heightUnder(
 }
 
 /** Of a straight edge, within a range of x. */
-function highestOn(x1: number, z1: number, x2: number, z2: number, left: number, right: number): number {
+function highestOn({
+  x1,
+  z1,
+  x2,
+  z2,
+  left,
+  right,
+}: {
+  readonly x1: number
+  readonly z1: number
+  readonly x2: number
+  readonly z2: number
+  readonly left: number
+  readonly right: number
+}): number {
   if (Math.max(x1, x2) < left || Math.min(x1, x2) > right) return Number.NEGATIVE_INFINITY
   const at = (x: number): number => (x1 === x2 ? Math.max(z1, z2) : z1 + ((x - x1) / (x2 - x1)) * (z2 - z1))
   const within = (x: number): number => Math.min(right, Math.max(left, x))

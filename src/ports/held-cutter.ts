@@ -52,9 +52,9 @@ export function stickOutNeeded(setting: Setting, cutter: Millimetre, margin: Mil
   return Math.max(
     ...stepsAbove(fixture.holder).flatMap(({ radius, above }) =>
       bodies.map(body => {
-        const beside = heightUnder(fixture, tilt, body, swept, radius + margin)
+        const beside = heightUnder({ fixture, tilt, body, swept, tool: radius + margin })
         if (beside === Number.NEGATIVE_INFINITY) return beside
-        return Math.max(beside, heightUnder(fixture, tilt, body, swept, radius) + margin) - tip - above
+        return Math.max(beside, heightUnder({ fixture, tilt, body, swept, tool: radius }) + margin) - tip - above
       }),
     ),
   )
@@ -79,7 +79,7 @@ export function heldCutter(
   let closest: Pick<HeldCutter, 'by' | 'to' | 'room'> = { by: 'holder', to: 'chuck', room: FAR }
   for (const { by, radius, above, among } of steps) {
     for (const body of among) {
-      const height = (tool: Millimetre): Millimetre => heightUnder(fixture, tilt, body, swept, tool)
+      const height = (tool: Millimetre): Millimetre => heightUnder({ fixture, tilt, body, swept, tool })
       const room = roomAt(height, tip + stickOut + above, radius, closest.room)
       if (room < closest.room) closest = { by, to: body.name, room }
     }

@@ -42,7 +42,8 @@ export function planGasExchange(
     const total = sum(ports.map(({ planned, area }) => angleArea(area, planned.opens, planned.closes)))
     const specificArea = specific(total, role)
     const byTime = specificArea === undefined ? {} : { specificTimeArea: specificArea }
-    const byMean = N === undefined ? {} : { meanAreaTimeArea: meanArea(ports, engine, crank, { N, V_s }, notebook) }
+    const byMean =
+      N === undefined ? {} : { meanAreaTimeArea: meanArea({ ports, engine, crank, given: { N, V_s }, notebook }) }
     return [{ role, angleArea: total, ...byTime, ...byMean, uncovered: curveOf(ports) }]
   })
   const exhaustTop = Math.min(...ofRole('exhaust').map(({ planned }) => planned.top))
@@ -53,7 +54,7 @@ export function planGasExchange(
   const exchange: Omit<GasExchange, 'references'> = {
     sweptVolume: V_s,
     bottomDeadCentre: crank.downstroke,
-    ...compressionOf(engine, bore, exhaustTop, V_s, notebook),
+    ...compressionOf({ engine, bore, exhaustTop, V_s, notebook }),
     ...speed,
     ...(blowdown ? { blowdown } : {}),
     areas,
@@ -63,13 +64,19 @@ export function planGasExchange(
 }
 
 /** What is compressed, and how far where the part gives the head's volume. */
-function compressionOf(
-  { crownBelowTop, headVolume }: Engine,
-  bore: Millimetre,
-  exhaustTop: Millimetre,
-  V_s: number,
-  notebook: Notebook,
-): Pick<GasExchange, 'trappedVolume' | 'headVolume' | 'trappedRatio' | 'geometricRatio'> {
+function compressionOf({
+  engine: { crownBelowTop, headVolume },
+  bore,
+  exhaustTop,
+  V_s,
+  notebook,
+}: {
+  readonly engine: Engine
+  readonly bore: Millimetre
+  readonly exhaustTop: Millimetre
+  readonly V_s: number
+  readonly notebook: Notebook
+}): Pick<GasExchange, 'trappedVolume' | 'headVolume' | 'trappedRatio' | 'geometricRatio'> {
   const V_c = headVolume === undefined ? undefined : cubicMillimetres(headVolume)
   const V_ts = Number.isFinite(exhaustTop)
     ? notebook.use(trappedVolume, { B: bore, x_E: exhaustTop - crownBelowTop }, ABOUT)
@@ -86,13 +93,19 @@ function compressionOf(
 }
 
 /** The area open half-way from opening to full opening counts for the whole time; summed over the ports of a role. */
-function meanArea(
-  ports: readonly TimedPort[],
-  { crownBelowTop, stroke }: Engine,
-  crank: Crank,
-  given: { readonly N: number; readonly V_s: number },
-  notebook: Notebook,
-): number {
+function meanArea({
+  ports,
+  engine: { crownBelowTop, stroke },
+  crank,
+  given,
+  notebook,
+}: {
+  readonly ports: readonly TimedPort[]
+  readonly engine: Engine
+  readonly crank: Crank
+  readonly given: { readonly N: number; readonly V_s: number }
+  readonly notebook: Notebook
+}): number {
   return sum(
     ports.map(({ planned: { name, opens, closes, bottom }, area }) => {
       const about = { about: name }

@@ -39,7 +39,7 @@ export function designPort(part: Part, port: Port, edges: PortEdges): Resolved<P
   if (faults.length > 0) return { faults }
   const heading = sideOf(port.at) * port.back
   const frame = cutFrame(port.at, heading, port.up)
-  const spans = spansOf(port, radius, heading - arc / 2, heading + arc / 2, heading)
+  const spans = spansOf({ port, radius, from: heading - arc / 2, to: heading + arc / 2, heading })
   const sized = port.cut === 'level' ? levelEdges(port, edges) : straightEdges(port, edges, frame, spans)
   if (!(sized.height > 0)) {
     const message = `the bottom edge, ${fixed(sized.bottom, 3)} mm, does not lie below the top edge, ${fixed(edges.top, 3)} mm`
@@ -50,9 +50,9 @@ export function designPort(part: Part, port: Port, edges: PortEdges): Resolved<P
     const message = `edges at ${fixed(edges.top, 3)} and ${fixed(sized.bottom, 3)} mm do not lie within the length of ${length.nominal} mm with ${LEAST_END_LAND} mm of land at either end (${PROCESS_LIMITS_SOURCE})`
     return { faults: [{ code: 'ports/beyond-part', message }] }
   }
-  const room = cornerFault(port, radius, spans, sized.height, frame)
+  const room = cornerFault({ port, radius, spans, height: sized.height, frame })
   if (room) return { faults: [room] }
-  const windows = spans.map(span => windowOf(port, frame, radius, span, edges.top, sized))
+  const windows = spans.map(span => windowOf({ port, frame, radius, span, top: edges.top, sized }))
   if (port.cut === 'level' && port.corner.on === 'cutter' && windows.some(({ contour }) => filletsOverrun(contour))) {
     const message = `corners of ${inWords(port.corner.radius)} mm in the cutter's plane meet before the edges end`
     return { faults: [{ code: 'ports/corner-too-large', message, hint: 'draw smaller corners', key: 'corner' }] }
@@ -63,7 +63,19 @@ export function designPort(part: Part, port: Port, edges: PortEdges): Resolved<P
 type Span = { readonly from: Degree; readonly to: Degree }
 
 /** A bridge is a bar with sides parallel to the stream: its thickness is measured across them. */
-function spansOf({ bridge }: Port, radius: Millimetre, from: Degree, to: Degree, heading: Degree): readonly Span[] {
+function spansOf({
+  port: { bridge },
+  radius,
+  from,
+  to,
+  heading,
+}: {
+  readonly port: Port
+  readonly radius: Millimetre
+  readonly from: Degree
+  readonly to: Degree
+  readonly heading: Degree
+}): readonly Span[] {
   if (bridge === undefined) return [{ from, to }]
   const middle = radius * Math.sin(radians(heading))
   const edge = (l: Millimetre): Degree => degrees(Math.asin(l / radius))
@@ -84,7 +96,8 @@ function levelEdges(port: Port, { top }: PortEdges): Sized {
 function straightEdges(port: Port, { top, radius }: PortEdges, frame: CutFrame, spans: readonly Span[]): Sized {
   const corner = port.corner.radius
   const tall = 4 * corner + 1
-  const at = (b: Millimetre): readonly Contour[] => spans.map(span => rectangle(radius, span, b - tall, b, corner))
+  const at = (b: Millimetre): readonly Contour[] =>
+    spans.map(span => rectangle({ radius, span, floor: b - tall, roof: b, corner }))
   const on = (point: { l: number; b: number }): number => heightOn(frame, radius, point)
   const roof = frame.cos * (-top - Math.max(...at(0).map(contour => greatest(contour, on, 0).value)))
   const fall = Math.min(...at(tall).map(contour => least(contour, on, 0).value))
@@ -95,20 +108,46 @@ function straightEdges(port: Port, { top, radius }: PortEdges, frame: CutFrame, 
   return { bottom: -((roof - frame.cos * height) / frame.cos + fall), height, roof }
 }
 
-const rectangle = (radius: number, { from, to }: Span, floor: number, roof: number, corner: number): Contour =>
+const rectangle = ({
+  radius,
+  span: { from, to },
+  floor,
+  roof,
+  corner,
+}: {
+  readonly radius: number
+  readonly span: Span
+  readonly floor: number
+  readonly roof: number
+  readonly corner: number
+}): Contour =>
   roundedRectangle(
     { l: radius * Math.sin(radians(from)), b: floor },
     { l: radius * Math.sin(radians(to)), b: roof },
     corner,
   )
 
-function windowOf(port: Port, frame: CutFrame, radius: number, span: Span, top: number, sized: Sized): WindowDesign {
+function windowOf({
+  port,
+  frame,
+  radius,
+  span,
+  top,
+  sized,
+}: {
+  readonly port: Port
+  readonly frame: CutFrame
+  readonly radius: number
+  readonly span: Span
+  readonly top: number
+  readonly sized: Sized
+}): WindowDesign {
   const middle = (span.from + span.to) / 2
   const place = { at: wrapped(frame.toCutter + middle), middle, radius, ...span }
   if (port.cut === 'straight') {
     const floor = sized.roof - frame.cos * sized.height
     const l = radius * Math.sin(radians(middle))
-    const withCorner = (corner: Millimetre): Contour => rectangle(radius, span, floor, sized.roof, corner)
+    const withCorner = (corner: Millimetre): Contour => rectangle({ radius, span, floor, roof: sized.roof, corner })
     const centreHeight = heightOn(frame, radius, { l, b: (floor + sized.roof) / 2 })
     const edge = (b: Millimetre): Millimetre => (b - frame.sin * nearWall(radius, l)) / frame.cos
     return {
@@ -154,13 +193,19 @@ function directionFaults(port: Port, { radius, arc }: PortEdges): readonly PortF
 }
 
 /** Two corners must fit into the height and into the width of every window. */
-function cornerFault(
-  port: Port,
-  radius: Millimetre,
-  spans: readonly Span[],
-  height: Millimetre,
-  frame: CutFrame,
-): PortFault | undefined {
+function cornerFault({
+  port,
+  radius,
+  spans,
+  height,
+  frame,
+}: {
+  readonly port: Port
+  readonly radius: Millimetre
+  readonly spans: readonly Span[]
+  readonly height: Millimetre
+  readonly frame: CutFrame
+}): PortFault | undefined {
   const inPlane = port.cut === 'straight' || port.corner.on === 'cutter'
   const widths = spans.map(({ from, to }) =>
     inPlane ? radius * (Math.sin(radians(to)) - Math.sin(radians(from))) : radius * radians(to - from),

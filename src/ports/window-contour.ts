@@ -46,7 +46,7 @@ export function levelContourCutCorners(frame: CutFrame, window: BoreWindow, corn
   const right = radius * Math.sin(radians(window.to))
   const left = radius * Math.sin(radians(window.from))
   const fillet = (side: number, toward: 1 | -1, height: Millimetre, edge: 1 | -1): Fillet =>
-    filletOf(levelEdge(frame, radius, height), side, toward, edge, corner)
+    filletOf({ edge: levelEdge(frame, radius, height), side, toward, outward: edge, radius: corner })
   const [lowRight, highRight, highLeft, lowLeft] = [
     fillet(right, 1, window.floor, -1),
     fillet(right, 1, window.roof, 1),
@@ -55,11 +55,11 @@ export function levelContourCutCorners(frame: CutFrame, window: BoreWindow, corn
   ]
   const turn = 2 * Math.PI
   return [
-    levelPiece(frame, radius, window.floor, lowLeft.onEdge, lowRight.onEdge),
+    levelPiece({ frame, radius, height: window.floor, from: lowLeft.onEdge, to: lowRight.onEdge }),
     arc(lowRight.centre, corner, lowRight.angle, 0),
     straight({ l: right, b: lowRight.centre.b }, { l: right, b: highRight.centre.b }),
     arc(highRight.centre, corner, 0, highRight.angle),
-    levelPiece(frame, radius, window.roof, highRight.onEdge, highLeft.onEdge),
+    levelPiece({ frame, radius, height: window.roof, from: highRight.onEdge, to: highLeft.onEdge }),
     arc(highLeft.centre, corner, highLeft.angle, turn / 2),
     straight({ l: left, b: highLeft.centre.b }, { l: left, b: lowLeft.centre.b }),
     arc(lowLeft.centre, corner, turn / 2, lowLeft.angle + turn),
@@ -83,7 +83,19 @@ const levelEdge =
   })
 
 /** The circle inside a side edge and a level edge: its centre is found by halving along the level edge. */
-function filletOf(edge: Edge, side: Millimetre, toward: 1 | -1, outward: 1 | -1, radius: Millimetre): Fillet {
+function filletOf({
+  edge,
+  side,
+  toward,
+  outward,
+  radius,
+}: {
+  readonly edge: Edge
+  readonly side: Millimetre
+  readonly toward: 1 | -1
+  readonly outward: 1 | -1
+  readonly radius: Millimetre
+}): Fillet {
   const wanted = side - toward * radius
   const centreFrom = (l: Millimetre): PlanePoint => {
     const { b, slope } = edge(l)
@@ -102,7 +114,19 @@ function filletOf(edge: Edge, side: Millimetre, toward: 1 | -1, outward: 1 | -1,
 }
 
 const levelPiece =
-  (frame: CutFrame, radius: Millimetre, height: Millimetre, from: Millimetre, to: Millimetre): Piece =>
+  ({
+    frame,
+    radius,
+    height,
+    from,
+    to,
+  }: {
+    readonly frame: CutFrame
+    readonly radius: Millimetre
+    readonly height: Millimetre
+    readonly from: Millimetre
+    readonly to: Millimetre
+  }): Piece =>
   (parameter): Jet => {
     const dl = to - from
     const l = from + parameter * dl

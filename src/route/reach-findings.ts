@@ -32,7 +32,9 @@ export function reachFindings(part: Part, operations: readonly Operation[]): rea
   }))
   return [
     ...bands.flatMap(({ band, limits }) => (limits ? bandFindings(part, band, limits) : [])),
-    ...faces.flatMap(({ face, limits, name }) => surfaceFindings(part, name, face, limits, face.path)),
+    ...faces.flatMap(({ face, limits, name }) =>
+      surfaceFindings({ part, name, surface: face, limits, path: face.path }),
+    ),
     ...part.bore.flatMap(band => tooSmall(part, band)),
   ]
 }
@@ -72,32 +74,54 @@ function bandFindings(part: Part, band: Band, limits: ProcessLimits): readonly F
   const short =
     tolerance < limits.tolerance - 1e-9
       ? [
-          outOfReach(
+          outOfReach({
             part,
-            `${band.path}/size`,
-            `${band.name}: a tolerance of ${figure(tolerance)} mm`,
+            path: `${band.path}/size`,
+            asked: `${band.name}: a tolerance of ${figure(tolerance)} mm`,
             limits,
-            'tolerance',
-          ),
+            key: 'tolerance',
+          }),
         ]
       : []
-  return [...short, ...surfaceFindings(part, band.name, band, limits, band.path)]
+  return [...short, ...surfaceFindings({ part, name: band.name, surface: band, limits, path: band.path })]
 }
 
-function surfaceFindings(
-  part: Part,
-  name: string,
-  { roughness, roundness, cylindricity, flatness }: Surface,
-  limits: ProcessLimits,
-  path: string,
-): readonly Finding[] {
+function surfaceFindings({
+  part,
+  name,
+  surface: { roughness, roundness, cylindricity, flatness },
+  limits,
+  path,
+}: {
+  readonly part: Part
+  readonly name: string
+  readonly surface: Surface
+  readonly limits: ProcessLimits
+  readonly path: string
+}): readonly Finding[] {
   const rough =
     roughness !== undefined && roughness < limits.roughness - 1e-9
-      ? [outOfReach(part, `${path}/Ra`, `${name}: Ra ${figure(roughness)} µm`, limits, 'roughness')]
+      ? [
+          outOfReach({
+            part,
+            path: `${path}/Ra`,
+            asked: `${name}: Ra ${figure(roughness)} µm`,
+            limits,
+            key: 'roughness',
+          }),
+        ]
       : []
   const forms = Object.entries({ roundness, cylindricity, flatness }).flatMap(([key, zone]) =>
     zone !== undefined && zone < limits.form - 1e-9
-      ? [outOfReach(part, `${path}/${key}`, `${name}: a ${key} of ${figure(zone)} mm`, limits, 'form')]
+      ? [
+          outOfReach({
+            part,
+            path: `${path}/${key}`,
+            asked: `${name}: a ${key} of ${figure(zone)} mm`,
+            limits,
+            key: 'form',
+          }),
+        ]
       : [],
   )
   return [...rough, ...forms]
@@ -105,13 +129,19 @@ function surfaceFindings(
 
 const UNIT = { tolerance: 'mm', roughness: 'µm Ra', form: 'mm' } as const
 
-const outOfReach = (
-  part: Part,
-  path: string,
-  asked: string,
-  limits: ProcessLimits,
-  key: 'tolerance' | 'roughness' | 'form',
-): Finding => ({
+const outOfReach = ({
+  part,
+  path,
+  asked,
+  limits,
+  key,
+}: {
+  readonly part: Part
+  readonly path: string
+  readonly asked: string
+  readonly limits: ProcessLimits
+  readonly key: 'tolerance' | 'roughness' | 'form'
+}): Finding => ({
   code: 'route/out-of-reach',
   severity: 'error',
   message: `${asked} is asked of ${limits.process}, which reaches ${figure(limits[key])} ${UNIT[key]} at best (${PROCESS_LIMITS_SOURCE})`,

@@ -66,9 +66,9 @@ export function layOutDocument(
   })
   const pages = laid.flatMap(({ section, bodies, from, ...title }) =>
     bodies.map((items, index) => [
-      ...headItems(block, title, sheet, measure, index === 0 ? { type: 'H1', parent: section } : undefined),
+      ...headItems({ block, title, sheet, measure, tag: index === 0 ? { type: 'H1', parent: section } : undefined }),
       ...items,
-      ...footItems(block, title, { sheet: from + index, of: to }, sheet, measure),
+      ...footItems({ block, title, numbers: { sheet: from + index, of: to }, sheet, measure }),
     ]),
   )
   return { sheet, paper, block, pictures, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }

@@ -123,7 +123,13 @@ function cellItems(cell: Cell, lines: readonly Line[], { x, width, height, write
   const inset = cell.writes ? onPaper(1) : 0
   const down = writes ? (height - lines.length * LINE_HEIGHT) / 2 : 0
   const text = lines.flatMap((line, index) =>
-    lineItems(line, width - 2 * inset, cell.align, tag, { x: x + inset, y: down + index * LINE_HEIGHT }),
+    lineItems({
+      line,
+      width: width - 2 * inset,
+      align: cell.align,
+      tag,
+      at: { x: x + inset, y: down + index * LINE_HEIGHT },
+    }),
   )
   return cell.writes ? [{ kind: 'cell', x, y: 0, width, height }, ...text] : text
 }

@@ -13,13 +13,19 @@ const heightOf = (line: Line): Point =>
   line.pieces.some(({ style }) => style.size >= TYPE.page) ? 2 * LINE_HEIGHT : LINE_HEIGHT
 
 /** A line of text in a room that begins at `at`, in most places the origin. */
-export function lineItems(
-  line: Line,
-  width: Point,
-  align: Align,
-  tag: Tag | undefined,
-  at: { readonly x: Point; readonly y: Point } = ORIGIN,
-): readonly Item[] {
+export function lineItems({
+  line,
+  width,
+  align,
+  tag,
+  at = ORIGIN,
+}: {
+  readonly line: Line
+  readonly width: Point
+  readonly align: Align
+  readonly tag: Tag | undefined
+  readonly at?: { readonly x: Point; readonly y: Point } | undefined
+}): readonly Item[] {
   const baseline = at.y + heightOf(line) - LINE_HEIGHT + BASELINE
   const left = at.x + (align === 'left' ? 0 : (width - line.width) / (align === 'right' ? 1 : 2))
   const tagged = tag && { tag }
@@ -40,7 +46,7 @@ export function paragraph(
   return lines.map((line, index) => ({
     height: heightOf(line),
     gap: 0,
-    items: lineItems(line, width - indent, align, tag, { x: indent, y: 0 }),
+    items: lineItems({ line, width: width - indent, align, tag, at: { x: indent, y: 0 } }),
     keep: lines.length > 1 && (index === 0 || index === lines.length - 2),
   }))
 }

@@ -92,7 +92,7 @@ function listSlices(list: Element, width: Point, layout: Layout, parent?: Tag): 
     const [first, ...rest] = paragraph(text.lines(width - indent), width, body, { indent })
     if (first === undefined) return []
     const sign = { text: caution ? '!' : '–', style: { size, bold: caution }, x: 0, width: 0 }
-    const mark = lineItems({ pieces: [sign], width: 0 }, width, 'left', body)
+    const mark = lineItems({ line: { pieces: [sign], width: 0 }, width, align: 'left', tag: body })
     return [{ ...first, items: [...mark, ...first.items] }, ...rest]
   })
 }

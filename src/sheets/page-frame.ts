@@ -23,45 +23,82 @@ export type SheetTitle = {
 }
 
 /** The head: which part, what to do, and the number by which a stack is thumbed. */
-export function headItems(
-  { identificationNumber, revision, title }: TitleBlock,
-  { corner, heading }: SheetTitle,
-  sheet: Sheet,
-  measure: Measure,
-  tag?: Tag,
-): readonly Item[] {
+export function headItems({
+  block: { identificationNumber, revision, title },
+  title: { corner, heading },
+  sheet,
+  measure,
+  tag,
+}: {
+  readonly block: TitleBlock
+  readonly title: SheetTitle
+  readonly sheet: Sheet
+  readonly measure: Measure
+  readonly tag?: Tag | undefined
+}): readonly Item[] {
   const tagged = tag && { tag }
   const { left, right, top } = sheet
   const part = `${identificationNumber} rev ${revision}`
   const big = measure(corner, TYPE.page, true)
   const room = right - left - big - LINE_HEIGHT
-  const shortened = (text: string, bold: boolean) => cut(text, room, TYPE.text, bold, measure)
+  const shortened = (text: string, bold: boolean) => cut({ text, room, size: TYPE.text, bold, measure })
   return [
-    text(left, top + BASELINE, `${shortened(heading, true)} `, TYPE.text, true, tagged),
-    text(left, top + lines(1) + BASELINE, `${shortened(`${part} · ${title}`, false)} `, TYPE.text, false, tagged),
-    text(right - big, top + lines(1) + BASELINE, corner, TYPE.page, true, tagged),
+    text({ x: left, y: top + BASELINE, text: `${shortened(heading, true)} `, size: TYPE.text, bold: true, tagged }),
+    text({
+      x: left,
+      y: top + lines(1) + BASELINE,
+      text: `${shortened(`${part} · ${title}`, false)} `,
+      size: TYPE.text,
+      bold: false,
+      tagged,
+    }),
+    text({ x: right - big, y: top + lines(1) + BASELINE, text: corner, size: TYPE.page, bold: true, tagged }),
   ]
 }
 
 /** The foot: the title block, two lines. */
-export function footItems(
-  block: TitleBlock,
-  { documentType }: SheetTitle,
-  { sheet: number, of }: { readonly sheet: number; readonly of: number },
-  sheet: Sheet,
-  measure: Measure,
-): readonly Item[] {
+export function footItems({
+  block,
+  title: { documentType },
+  numbers: { sheet: number, of },
+  sheet,
+  measure,
+}: {
+  readonly block: TitleBlock
+  readonly title: SheetTitle
+  readonly numbers: { readonly sheet: number; readonly of: number }
+  readonly sheet: Sheet
+  readonly measure: Measure
+}): readonly Item[] {
   const column = (sheet.right - sheet.left) / 12
   const first = sheet.footTop + lines(1) + BASELINE
   const second = first + LINE_HEIGHT
-  const cell = (from: number, span: number, y: Point, label: string, value: string): readonly Item[] => {
+  const cell = ({
+    from,
+    span,
+    y,
+    label,
+    value,
+  }: {
+    readonly from: number
+    readonly span: number
+    readonly y: Point
+    readonly label: string
+    readonly value: string
+  }): readonly Item[] => {
     const name = label === '' ? '' : `${label} `
     const at = sheet.left + from * column
     const wide = measure(name, TYPE.table)
     const room = span * column - wide - 3
     return [
-      ...(name === '' ? [] : [text(at, y, name.trimEnd(), TYPE.table, false)]),
-      text(at + wide, y, cut(value, room, TYPE.table, true, measure), TYPE.table, true),
+      ...(name === '' ? [] : [text({ x: at, y, text: name.trimEnd(), size: TYPE.table, bold: false })]),
+      text({
+        x: at + wide,
+        y,
+        text: cut({ text: value, room, size: TYPE.table, bold: true, measure }),
+        size: TYPE.table,
+        bold: true,
+      }),
     ]
   }
   return [
@@ -74,24 +111,56 @@ export function footItems(
       width: LINE.outline,
       grey: 0,
     },
-    ...cell(0, 4, first, 'Legal owner', block.legalOwner),
-    ...cell(4, 3, first, 'Part', `${block.identificationNumber} rev ${block.revision}`),
-    ...cell(7, 3, first, 'Title', block.title),
-    ...cell(10, 2, first, 'Sheet', `${number} of ${of}`),
-    ...cell(0, 3, second, '', documentType),
-    ...cell(3, 2, second, 'Batch', block.batch),
-    ...cell(5, 2, second, 'Issued', block.dateOfIssue),
-    ...cell(7, 2.5, second, 'Creator', block.creator),
-    ...cell(9.5, 2.5, second, 'Fingerprint', block.fingerprint),
+    ...cell({ from: 0, span: 4, y: first, label: 'Legal owner', value: block.legalOwner }),
+    ...cell({
+      from: 4,
+      span: 3,
+      y: first,
+      label: 'Part',
+      value: `${block.identificationNumber} rev ${block.revision}`,
+    }),
+    ...cell({ from: 7, span: 3, y: first, label: 'Title', value: block.title }),
+    ...cell({ from: 10, span: 2, y: first, label: 'Sheet', value: `${number} of ${of}` }),
+    ...cell({ from: 0, span: 3, y: second, label: '', value: documentType }),
+    ...cell({ from: 3, span: 2, y: second, label: 'Batch', value: block.batch }),
+    ...cell({ from: 5, span: 2, y: second, label: 'Issued', value: block.dateOfIssue }),
+    ...cell({ from: 7, span: 2.5, y: second, label: 'Creator', value: block.creator }),
+    ...cell({ from: 9.5, span: 2.5, y: second, label: 'Fingerprint', value: block.fingerprint }),
   ]
 }
 
-function text(x: Point, y: Point, text: string, size: Point, bold: boolean, tagged?: { readonly tag: Tag }): Item {
+function text({
+  x,
+  y,
+  text,
+  size,
+  bold,
+  tagged,
+}: {
+  readonly x: Point
+  readonly y: Point
+  readonly text: string
+  readonly size: Point
+  readonly bold: boolean
+  readonly tagged?: { readonly tag: Tag } | undefined
+}): Item {
   return { kind: 'text', x, y, text, size, bold, ...tagged }
 }
 
 /** The cell alone is cut; the whole text stands in the part file. */
-function cut(text: string, room: Point, size: Point, bold: boolean, measure: Measure): string {
+function cut({
+  text,
+  room,
+  size,
+  bold,
+  measure,
+}: {
+  readonly text: string
+  readonly room: Point
+  readonly size: Point
+  readonly bold: boolean
+  readonly measure: Measure
+}): string {
   if (measure(text, size, bold) <= room) return text
   let short = text
   while (short !== '' && measure(`${short}…`, size, bold) > room) short = short.slice(0, -1)

@@ -12,7 +12,21 @@ const tone = (grey: number): string => {
 }
 
 /** Draws the marks of a picture with its top left corner at (x, y). */
-export function paintMarks(pdf: Pdf, { marks }: Picture, x: Point, y: Point, scale: number, face: Typeface): void {
+export function paintMarks({
+  pdf,
+  picture: { marks },
+  x,
+  y,
+  scale,
+  face,
+}: {
+  readonly pdf: Pdf
+  readonly picture: Picture
+  readonly x: Point
+  readonly y: Point
+  readonly scale: number
+  readonly face: Typeface
+}): void {
   pdf.save()
   pdf.transform(scale, 0, 0, scale, x, y)
   for (const mark of marks) {
@@ -21,7 +35,15 @@ export function paintMarks(pdf: Pdf, { marks }: Picture, x: Point, y: Point, sca
       const back = mark.anchor === 'start' ? 0 : mark.anchor === 'middle' ? width / 2 : width
       const turned = mark.turned ?? 0
       if (turned !== 0) pdf.save().rotate(turned, { origin: [mark.x, mark.y] })
-      paintText(pdf, mark.text, mark.x - back, mark.y, mark.size, mark.bold ?? false, face)
+      paintText({
+        pdf,
+        written: mark.text,
+        x: mark.x - back,
+        baseline: mark.y,
+        size: mark.size,
+        bold: mark.bold ?? false,
+        face,
+      })
       if (turned !== 0) pdf.restore()
       continue
     }
@@ -62,15 +84,23 @@ function paintSteps(pdf: Pdf, steps: readonly PathStep[]): void {
 }
 
 /** A text on its baseline in the fill colour of a page, which is black; symbols that the typeface lacks are drawn in its line. */
-export function paintText(
-  pdf: Pdf,
-  written: string,
-  x: Point,
-  baseline: Point,
-  size: Point,
-  bold: boolean,
-  face: Typeface,
-): void {
+export function paintText({
+  pdf,
+  written,
+  x,
+  baseline,
+  size,
+  bold,
+  face,
+}: {
+  readonly pdf: Pdf
+  readonly written: string
+  readonly x: Point
+  readonly baseline: Point
+  readonly size: Point
+  readonly bold: boolean
+  readonly face: Typeface
+}): void {
   const text = face.shown(written)
   pdf.font(bold ? 'bold' : 'regular', size)
   if (!SYMBOL.test(text)) {

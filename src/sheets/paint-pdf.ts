@@ -114,13 +114,13 @@ function paintItem(pdf: Pdf, item: Item, face: Typeface): void {
   const { x, y } = item
   switch (item.kind) {
     case 'text':
-      paintText(pdf, item.text, x, y, item.size, item.bold, face)
+      paintText({ pdf, written: item.text, x, baseline: y, size: item.size, bold: item.bold, face })
       break
     case 'ring': {
       pdf.lineWidth(LINE.thin).strokeColor('#000000').circle(x, y, item.radius).stroke()
       const wide = face.measure(item.text, TYPE.table)
       // Figures of 8 pt are 5.8 high: half of that below the middle.
-      paintText(pdf, item.text, x - wide / 2, y + 2.9, TYPE.table, false, face)
+      paintText({ pdf, written: item.text, x: x - wide / 2, baseline: y + 2.9, size: TYPE.table, bold: false, face })
       break
     }
     case 'rule': {
@@ -138,7 +138,7 @@ function paintItem(pdf: Pdf, item: Item, face: Typeface): void {
       pdf.lineWidth(LINE.thin).strokeColor('#808080').roundedRect(x, y, item.width, item.height, WRITE.round).stroke()
       break
     case 'picture':
-      paintMarks(pdf, item.picture, x, y, item.scale, face)
+      paintMarks({ pdf, picture: item.picture, x, y, scale: item.scale, face })
       break
     case 'bars':
       for (const bar of item.bars.rectangles) pdf.rect(x + bar.x, y + bar.y, bar.width, bar.height)

@@ -30,15 +30,29 @@ function stroke([x, y]: Spot, ...rest: readonly Spot[]): PathStep[] {
 /** Four cubic curves; 0.5523 of the radius puts the handles where the circle is met to 0.03 %. */
 function ring(x: number, y: number, r: number): PathStep[] {
   const k = 0.5523 * r
-  const quarter = (x1: number, y1: number, x2: number, y2: number, x: number, y: number): PathStep => {
+  const quarter = ({
+    x1,
+    y1,
+    x2,
+    y2,
+    x,
+    y,
+  }: {
+    readonly x1: number
+    readonly y1: number
+    readonly x2: number
+    readonly y2: number
+    readonly x: number
+    readonly y: number
+  }): PathStep => {
     return { to: 'curve', x1, y1, x2, y2, x, y }
   }
   return [
     { to: 'move', x: x + r, y },
-    quarter(x + r, y + k, x + k, y + r, x, y + r),
-    quarter(x - k, y + r, x - r, y + k, x - r, y),
-    quarter(x - r, y - k, x - k, y - r, x, y - r),
-    quarter(x + k, y - r, x + r, y - k, x + r, y),
+    quarter({ x1: x + r, y1: y + k, x2: x + k, y2: y + r, x, y: y + r }),
+    quarter({ x1: x - k, y1: y + r, x2: x - r, y2: y + k, x: x - r, y }),
+    quarter({ x1: x - r, y1: y - k, x2: x - k, y2: y - r, x, y: y - r }),
+    quarter({ x1: x + k, y1: y - r, x2: x + r, y2: y - k, x: x + r, y }),
     { to: 'close' },
   ]
 }

@@ -52,7 +52,7 @@ export function settleStock(
       ({ fixed }, index) => fixed?.value ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
     )
   })
-  return evaluate(part, shop, chains, then, stocks, wall, orderedFor)
+  return evaluate({ part, shop, chains, growth: then, stocks, wall, orderedFor })
 }
 
 /** What the planner chooses when the part file leaves every stock open. */
@@ -63,23 +63,14 @@ export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain
   for (let round = 0; round < ROUNDS; round++) {
     const along = growthsOf(SCRATCH, part, growth)
     const stocks = chains.map(chain => leastStocks(SCRATCH, chain, along[chain.kind], step))
-    const next = evaluate(part, shop, chains, growth, stocks, wall)
+    const next = evaluate({ part, shop, chains, growth, stocks, wall })
     const same = settled !== undefined && sameGrowth(growth, next.growth)
     settled = next
     growth = next.growth
     if (same) break
   }
-  const least =
-    settled ??
-    evaluate(
-      part,
-      shop,
-      chains,
-      growth,
-      chains.map(() => []),
-      wall,
-    )
-  return balanced(part, shop, chains, least, wall)
+  const least = settled ?? evaluate({ part, shop, chains, growth, stocks: chains.map(() => []), wall })
+  return balanced({ part, shop, chains, least, wall })
 }
 
 /**
@@ -109,15 +100,23 @@ export type ChosenStock = SettledStock & {
   readonly stocks: readonly Stocks[]
 }
 
-function evaluate(
-  part: Part,
-  shop: Shop,
-  chains: readonly FinishChain[],
-  growth: Growth,
-  stocks: readonly Stocks[],
-  wall: Millimetre,
-  orderedFor?: readonly Removal[],
-): ChosenStock {
+function evaluate({
+  part,
+  shop,
+  chains,
+  growth,
+  stocks,
+  wall,
+  orderedFor,
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly chains: readonly FinishChain[]
+  readonly growth: Growth
+  readonly stocks: readonly Stocks[]
+  readonly wall: Millimetre
+  readonly orderedFor?: readonly Removal[] | undefined
+}): ChosenStock {
   const along = growthsOf(SCRATCH, part, growth)
   const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along[chain.kind], stocks[index] ?? []))
   const cuts = solved.map(chain => cutsOf(SCRATCH, chain))
@@ -163,13 +162,19 @@ const sameGrowth = (a: Growth, b: Growth): boolean =>
  * Raises every stock by whole steps as long as that betters the smaller of its two margins, up to a hundredth to spare,
  * without a deeper order and without a stock that burns.
  */
-function balanced(
-  part: Part,
-  shop: Shop,
-  chains: readonly FinishChain[],
-  least: ChosenStock,
-  wall: Millimetre,
-): ChosenStock {
+function balanced({
+  part,
+  shop,
+  chains,
+  least,
+  wall,
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly chains: readonly FinishChain[]
+  readonly least: ChosenStock
+  readonly wall: Millimetre
+}): ChosenStock {
   const { planned, orderedLeast } = least
   const { case: order } = planned
   if (!order) return least
@@ -200,7 +205,7 @@ function balanced(
   for (const room of rooms) {
     const stocks = raised(room)
     if (sameStocks(stocks, least.stocks)) return least
-    const tried = evaluate(part, shop, chains, least.growth, stocks, wall)
+    const tried = evaluate({ part, shop, chains, growth: least.growth, stocks, wall })
     if (tried.planned.case?.ordered.least === order.ordered.least) return tried
   }
   return least

@@ -9,7 +9,7 @@ import { IRON_LINER, IRON_ROUTE, NITRIDED_LINER, NITRIDED_ROUTE } from './exampl
 
 const NEED = { diameter: 64.3, length: 95 }
 const nitrided = (quantity: number, shop: Shop = BUILT_IN_SHOP, part: Part = NITRIDED_LINER, need = NEED) =>
-  planBatch(part, shop, { number: '1', quantity }, NITRIDED_ROUTE, need)
+  planBatch({ part, shop, request: { number: '1', quantity }, operations: NITRIDED_ROUTE, need })
 const withHabits = (habits: Partial<Shop['habits']>): Shop => ({
   ...BUILT_IN_SHOP,
   habits: { ...BUILT_IN_SHOP.habits, ...habits },
@@ -21,7 +21,13 @@ describe('pieces to start', () => {
 
   it('starts 25 for 20 good ones of four lossy operations, and adds the set-up piece and the coupon', () => {
     const route = NITRIDED_ROUTE.filter(({ purpose }) => purpose !== 'rough-turn')
-    const { batch } = planBatch(NITRIDED_LINER, withHabits({ yields }), { number: '1', quantity: 20 }, route, NEED)
+    const { batch } = planBatch({
+      part: NITRIDED_LINER,
+      shop: withHabits({ yields }),
+      request: { number: '1', quantity: 20 },
+      operations: route,
+      need: NEED,
+    })
     expect(batch.yield).toBeCloseTo(0.894, 4)
     expect(batch.confidence).toBeCloseTo(0.9573, 4)
     expect(batch.extras.map(({ pieces }) => pieces)).toEqual([1, 1])
@@ -29,13 +35,13 @@ describe('pieces to start', () => {
   })
 
   it('needs no coupon where nothing is hardened, and no spare where nothing is lost', () => {
-    const { batch, findings } = planBatch(
-      IRON_LINER,
-      withHabits({ yields: {} }),
-      { number: '1', quantity: 8 },
-      IRON_ROUTE,
-      { diameter: 80.2, length: 112 },
-    )
+    const { batch, findings } = planBatch({
+      part: IRON_LINER,
+      shop: withHabits({ yields: {} }),
+      request: { number: '1', quantity: 8 },
+      operations: IRON_ROUTE,
+      need: { diameter: 80.2, length: 112 },
+    })
     expect(batch.start).toBe(9)
     expect(batch.yield).toBe(1)
     expect(findings).toEqual([])
@@ -84,7 +90,13 @@ describe('bar for a rough-turned diameter', () => {
 
   it('takes continuous-cast bar for iron', () => {
     const need = { diameter: 80.2, length: 112 }
-    const { material } = planBatch(IRON_LINER, BUILT_IN_SHOP, { number: '1', quantity: 8 }, IRON_ROUTE, need)
+    const { material } = planBatch({
+      part: IRON_LINER,
+      shop: BUILT_IN_SHOP,
+      request: { number: '1', quantity: 8 },
+      operations: IRON_ROUTE,
+      need,
+    })
     expect(material.barSupply).toContain('continuous-cast')
     expect(material.barDiameter).toBe(90)
   })

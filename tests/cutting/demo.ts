@@ -24,7 +24,7 @@ export function demo(file: 'OX-098-21' | 'OX-112-03'): Demo {
   const { operations } = planRoute(part, shop)
   const stock = planStock(part, shop, operations)
   const { ports } = stock.asMilled ? planPorts(part, shop, stock.asMilled) : { ports: [] }
-  const batch = planBatch(part, shop, { number: 'test', quantity: 12 }, operations, stock.need)
+  const batch = planBatch({ part, shop, request: { number: 'test', quantity: 12 }, operations, need: stock.need })
   let present = batch.sawn.shape
   const states = operations.map((operation): OperationState => {
     const before = present

@@ -13,7 +13,7 @@ const sweepOf = (values: readonly number[]) =>
 const drawn = (values: readonly number[], units: Units = 'mm') => {
   const sweep = sweepOf(values)
   const naming = { part: part.number, path: 'stock.bore', words: 'In words.' }
-  return { sweep, picture: drawSweep(sweep, naming, { width: 510, height: 380 }, measure, units) }
+  return { sweep, picture: drawSweep({ sweep, names: naming, room: { width: 510, height: 380 }, measure, units }) }
 }
 
 describe('picture of a sweep', () => {

@@ -16,7 +16,8 @@ describe.each([
 ] as const)('a holder beside the chuck, closest %s', (_, tilt, x, nose, clear) => {
   const chuck: RoundBody = { name: 'chuck', from: 20, to: 60, radius: 50 }
   it('is as far from it as computed separately', () => {
-    const height = (radius: number) => heightUnder({ pivotHeight: 60 }, tilt, chuck, at(x, 0), radius)
+    const height = (radius: number) =>
+      heightUnder({ fixture: { pivotHeight: 60 }, tilt, body: chuck, swept: at(x, 0), tool: radius })
     expect(roomAt(height, nose, 9.5)).toBeCloseTo(clear, 2)
   })
 })
@@ -32,7 +33,7 @@ it('finds the highest place under the tool: none that the fixture’s own transf
       fc.array(fc.tuple(between(0, 1), between(0, 1), between(0, 360)), { minLength: 400, maxLength: 400 }),
       (tilt, tool, x, y, places) => {
         const body: RoundBody = { name: 'seat', from: -12, to: 76, radius: 27.5 }
-        const found = heightUnder(FIXTURE, tilt, body, at(x, y), tool)
+        const found = heightUnder({ fixture: FIXTURE, tilt, body, swept: at(x, y), tool })
         // Through the fixture's own transform: the part's axis points along +X, its top face stands at 80.
         for (const [along, out, turn] of places) {
           const depth = 80 - (body.from + along * (body.to - body.from))
@@ -50,10 +51,17 @@ it('finds the highest place under the tool: none that the fixture’s own transf
 describe('a level cylinder under an upright tool', () => {
   const body: RoundBody = { name: 'seat', from: 0, to: 100, radius: 30 }
   it('is as high as its chord there', () => {
-    expect(heightUnder({ pivotHeight: 50 }, 0, body, at(50, 0), 5)).toBeCloseTo(80, 6)
-    expect(heightUnder({ pivotHeight: 50 }, 0, body, at(50, 25), 5)).toBeCloseTo(50 + Math.sqrt(900 - 400), 6)
-    expect(heightUnder({ pivotHeight: 50 }, 0, body, at(50, 36), 5)).toBe(Number.NEGATIVE_INFINITY)
-    expect(heightUnder({ pivotHeight: 50 }, 0, body, at(106, 0), 5)).toBe(Number.NEGATIVE_INFINITY)
+    expect(heightUnder({ fixture: { pivotHeight: 50 }, tilt: 0, body, swept: at(50, 0), tool: 5 })).toBeCloseTo(80, 6)
+    expect(heightUnder({ fixture: { pivotHeight: 50 }, tilt: 0, body, swept: at(50, 25), tool: 5 })).toBeCloseTo(
+      50 + Math.sqrt(900 - 400),
+      6,
+    )
+    expect(heightUnder({ fixture: { pivotHeight: 50 }, tilt: 0, body, swept: at(50, 36), tool: 5 })).toBe(
+      Number.NEGATIVE_INFINITY,
+    )
+    expect(heightUnder({ fixture: { pivotHeight: 50 }, tilt: 0, body, swept: at(106, 0), tool: 5 })).toBe(
+      Number.NEGATIVE_INFINITY,
+    )
   })
   it('needs a stick-out of the wall to go through and the margin', () => {
     const setting = { fixture: FIXTURE, tilt: 0, bodies: [body], window: at(50, 0), tip: 76 }
