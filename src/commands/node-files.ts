@@ -22,6 +22,7 @@ const WHY: Readonly<Record<string, string>> = {
   EACCES: 'permission denied',
   EBUSY: 'something else is using it',
   EDQUOT: 'your share of the disk is full',
+  EFBIG: 'no larger files are allowed here',
   EEXIST: 'a file of that name is in the way',
   EINVAL: 'the disk does not take such a name',
   EIO: 'the disk does not answer',

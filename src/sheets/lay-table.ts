@@ -53,6 +53,8 @@ export function layTable(table: Element, width: Point, layout: Layout, parent: T
     return laid(row, goesOn(row) ? [across] : widths, across, style)
   })
   if (head === undefined) return body
+  // A head that leaves no room for its rows is said once.
+  if (head.height > layout.bodyHeight / 2) return [head, ...body]
   const again: Slice = { ...head, items: untagged(head.items) }
   return [head, ...body.map(slice => ({ ...slice, head: again }))]
 }

@@ -92,6 +92,7 @@ export function parseMarkup(markup: string, template: string): readonly Node[] {
       },
       ontext: text => {
         const parent = within()
+        if (LONG_WORD.test(text)) refuse(`a word of more than ${LONGEST_WORD} letters`)
         if (CONTENT[parent.name].includes('#')) parent.children.push(text)
         else if (text.trim() !== '') refuse(`the text "${text.trim().slice(0, 60)}" cannot stand in <${parent.name}>`)
       },
@@ -112,6 +113,9 @@ export function parseMarkup(markup: string, template: string): readonly Node[] {
   return root.children
 }
 
+/** Letters; a value of a file has at most 200. */
+const LONGEST_WORD = 1000
+const LONG_WORD = new RegExp(`\\S{${LONGEST_WORD + 1}}`)
 /** Our own go six deep. */
 const DEEPEST = 50
 

@@ -107,7 +107,7 @@ function asProcess(campaign, tally, kind, options, number, desk) {
   let said = ''
   let status = 0
   try {
-    execFileSync(process.execPath, [join(desk, 'dist/main.js'), ...commands[0]], {
+    execFileSync(process.execPath, [join(desk, 'dist/main.cjs'), ...commands[0]], {
       cwd: folder,
       stdio: 'pipe',
       timeout: PATIENCE,
