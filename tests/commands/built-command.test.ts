@@ -57,6 +57,17 @@ describe('the built command and the disk', () => {
     expect(status).toBe(2)
   })
 
+  it('a disk that takes no more leaves no half file and no half packet', ({ skip }) => {
+    if (process.platform !== 'linux') return skip('needs ulimit')
+    const folder = scratch()
+    const line = `ulimit -f 100; "${process.execPath}" "${BUILT}" traveller ${PART} --out "${folder}"`
+    const { status, stderr } = spawnSync('bash', ['-c', line], { encoding: 'utf8', cwd: ROOT })
+    expect(stderr).toMatch(/^linerwright: .*\.pdf: cannot be written: /m)
+    expect(stderr).not.toMatch(STACK_TRACE)
+    expect(status).toBe(2)
+    expect(readdirSync(folder)).toEqual([])
+  })
+
   it('a reader that closes the pipe is no fault, and the files are written all the same', () => {
     const folder = scratch()
     const line = `"${process.execPath}" "${BUILT}" traveller ${PART} --out "${folder}" 2>&1 >&- | true; "${process.execPath}" "${BUILT}" workings ${PART} | head -n 1`

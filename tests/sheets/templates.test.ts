@@ -100,7 +100,12 @@ describe('a template of the works', () => {
     ['an element that cannot stand there', '<p>\n\n<table></table></p>', '3:1', '<table> cannot stand in <p>'],
     ['elements without end', deep('<div>', '</div>', 200), '1:251', 'nested too deeply'],
     ['text where none is shown', '<table>\nlost</table>', '1:1', 'the text "lost" cannot stand in <table>'],
-    ['a word that no line and no column holds', `<p>a</p><p>${'x'.repeat(1500)}</p>`, '1:9', 'a word of more than 1000'],
+    [
+      'a word that no line and no column holds',
+      `<p>a</p><p>${'x'.repeat(1500)}</p>`,
+      '1:9',
+      'a word of more than 1000',
+    ],
     ['a class that no style knows', '<p>x</p><p class="blue">x</p>', '1:9', 'class "blue" of <p> is unknown'],
     ['a style with an address', '<p style="background:url(x)">x</p>', '1:1', 'style "background:url(x)"'],
     ['a width beyond any page', '<div style="min-height:99999mm"></div>', '1:1', 'style "min-height:99999mm"'],
