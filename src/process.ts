@@ -16,3 +16,6 @@ export type Process =
   | 'mark'
 
 export const HARDENING_PROCESSES: ReadonlySet<Process> = new Set(['nitride', 'case-harden', 'induction-harden'])
+
+/** What takes a surface to its last size. */
+export const FINISHING_PROCESSES: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])

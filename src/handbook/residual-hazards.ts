@@ -1,20 +1,4 @@
-/** Processes of the route, in this table's own words, so that the handbook imports nothing of ours. */
-export type HazardousProcess =
-  | 'saw'
-  | 'turn'
-  | 'drill'
-  | 'mill'
-  | 'deburr'
-  | 'stress-relieve'
-  | 'nitride'
-  | 'case-harden'
-  | 'induction-harden'
-  | 'plate'
-  | 'grind'
-  | 'hone'
-  | 'lap'
-  | 'inspect'
-  | 'mark'
+import type { Process } from '../process.ts'
 
 const DEFER = "The machine's manual and local safety rules come first."
 
@@ -31,7 +15,7 @@ const HOT_PARTS = [
  * wheel speed, mounting and guarding (scopes of EN 12413 and EN 13236; 29 CFR 1910.243(c)(5)), and a hone jamming in the
  * hand (Engine Builder, 1998).
  */
-const CAUTIONS: Readonly<Record<HazardousProcess, readonly string[]>> = {
+const CAUTIONS: Readonly<Record<Process, readonly string[]>> = {
   saw: [
     'A whole bar is heavy, its weight is on the material sheet: lift it with an aid, support both ends, clamp the short end too.',
     'Blade and burrs cut: guard set to the bar, hands clear until the blade stands.',
@@ -82,4 +66,4 @@ const CAUTIONS: Readonly<Record<HazardousProcess, readonly string[]>> = {
   mark: ['Marking fluid, laser or stamp: eyes and skin covered, safety data sheet at the bench.', DEFER],
 }
 
-export const cautionsFor = (process: HazardousProcess): readonly string[] => CAUTIONS[process]
+export const cautionsFor = (process: Process): readonly string[] => CAUTIONS[process]

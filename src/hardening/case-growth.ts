@@ -12,11 +12,12 @@ import {
 } from '../handbook/nitriding-growth.ts'
 import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
+import { hardeningPurpose } from '../route/hard-tasks.ts'
 import { measuredFor, measuredOrigin } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Millimetre, millimetres } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { boreOf, routeProcessOf, seatOf, treatedSides } from './case-surfaces.ts'
+import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
 
 /** A depth that is ordered, with its upper limit; or one figure. */
 export type CaseDepth = Millimetre | { readonly least: Millimetre; readonly most: Millimetre }
@@ -28,7 +29,11 @@ export function growthIn(notebook: Notebook, part: Part, shop: Shop, depth: Case
   const { hardening } = part
   if (!hardening) return { outside: NONE, bore: NONE }
   const sides = treatedSides(part)
-  const measured = measuredFor(shop, { process: routeProcessOf(hardening), grade: part.material.grade }, 'growth')
+  const measured = measuredFor(
+    shop,
+    { process: hardeningPurpose(hardening.process), grade: part.material.grade },
+    'growth',
+  )
   if (measured) {
     const growth: KnownSpread = { ...measured.growth, ...measuredOrigin(measured) }
     notebook.note({

@@ -1,20 +1,6 @@
 import type { Band } from '../band.ts'
-import type { Hardening, HardeningProcess, Part } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 import type { SurfaceKind } from '../place.ts'
-import type { Process } from '../process.ts'
-
-const ROUTE_PROCESS: { readonly [process in HardeningProcess]: Process } = {
-  'gas nitriding': 'nitride',
-  'plasma nitriding': 'nitride',
-  'salt-bath nitriding': 'nitride',
-  nitrocarburising: 'nitride',
-  carburising: 'case-harden',
-  'induction hardening': 'induction-harden',
-  'through hardening': 'case-harden',
-}
-
-/** The operation of the route that does what the drawing calls for. */
-export const routeProcessOf = ({ process }: Pick<Hardening, 'process'>): Process => ROUTE_PROCESS[process]
 
 /** The band that the growth of a side is reckoned at: its longest. */
 function longest(bands: readonly Band[]): Band | undefined {

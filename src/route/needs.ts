@@ -1,4 +1,5 @@
 import type { Band, Surface } from '../band.ts'
+import { FINE_GROUND } from '../handbook/distortion.ts'
 import { type Limits, toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -115,7 +116,6 @@ const HONED: readonly NeedRule[] = [
 /** Roughness and form that cylindrical grinding leaves at best. Source: GOST R 70117-2022, fine grinding; form common practice. */
 const FINE_GROUND_RA = 0.2
 const GROUND_ROUNDNESS = 0.003
-const FINE_GROUND_TOLERANCE = 0.005
 
 /** A pin that is lapped last. */
 const LAPPED: readonly NeedRule[] = [
@@ -141,8 +141,8 @@ const LAPPED: readonly NeedRule[] = [
     name: 'tolerance-closer-than-fine-grinding',
     source: 'common practice, no source',
     because: ({ size }) =>
-      size && toleranceOf(size) < FINE_GROUND_TOLERANCE - 1e-9
-        ? `a tolerance of ${figure(toleranceOf(size))} mm is closer than grinding holds, ${FINE_GROUND_TOLERANCE} mm`
+      size && toleranceOf(size) < FINE_GROUND.tolerance - 1e-9
+        ? `a tolerance of ${figure(toleranceOf(size))} mm is closer than grinding holds, ${FINE_GROUND.tolerance} mm`
         : undefined,
   },
 ]

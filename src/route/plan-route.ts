@@ -1,12 +1,12 @@
 import type { Finding } from '../finding.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import { suggestionOrList } from '../part/suggestion.ts'
-import { HARDENING_PROCESSES, type Process } from '../process.ts'
+import { FINISHING_PROCESSES, HARDENING_PROCESSES, type Process } from '../process.ts'
 import type { Shop } from '../shop/shop.ts'
 import { finishingTasks, hardeningPurpose, hardeningTasks } from './hard-tasks.ts'
 import { houseOrOutside } from './house-or-outside.ts'
 import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
-import type { Operation, Purpose } from './operation.ts'
+import type { Operation } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
 import { reachFindings } from './reach-findings.ts'
 import { holdingWaits, reasonsFor, waivedReasons } from './reasons.ts'
@@ -16,15 +16,6 @@ import { ROUTE_RULES } from './rules/route-rules.ts'
 import { cautions, check, softTasks, type TaskSketch } from './soft-tasks.ts'
 
 export type Route = { readonly operations: readonly Operation[]; readonly findings: readonly Finding[] }
-
-const FINISHING: ReadonlySet<Purpose> = new Set([
-  'grind-outside',
-  'grind-bore',
-  'grind-top',
-  'hone-for-plating',
-  'hone-bore',
-  'lap-outside',
-])
 
 /** The operations in order, each with the reasons for its place; findings instead where there is no route. */
 export function planRoute(part: Part, shop: Shop): Route {
@@ -85,7 +76,7 @@ function pathOf({ hardening, plating }: Part, process: Process): string {
 
 /** Grinding or honing that goes to a firm leaves and comes back through a check, unless it comes straight from one. */
 function withTrip(tasks: readonly Task[]): readonly Task[] {
-  const sent = tasks.filter(({ purpose, place }) => FINISHING.has(purpose) && place === 'outside')
+  const sent = tasks.filter(({ process, place }) => FINISHING_PROCESSES.has(process) && place === 'outside')
   const first = sent[0]
   const last = sent.at(-1)
   if (!first || !last) return tasks

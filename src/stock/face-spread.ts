@@ -1,8 +1,9 @@
 import { faceGrowth, faceGrowthOneSided } from '../handbook/stock-at-worst-place.ts'
-import { routeProcessOf, treatedSides } from '../hardening/case-surfaces.ts'
+import { treatedSides } from '../hardening/case-surfaces.ts'
 import { fromPart, type KnownSpread, known, type Origin, worked } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
+import { hardeningPurpose } from '../route/hard-tasks.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 
@@ -28,7 +29,7 @@ export function faceSpread(notebook: Notebook, part: Part, { outside, bore, D, d
   }
   const about = (end: keyof Spread) => ({ about: `faces, ${end}` })
   const open = treatedSides(part)
-  if (open.outside !== open.bore && part.hardening && routeProcessOf(part.hardening) === 'nitride') {
+  if (open.outside !== open.bore && part.hardening && hardeningPurpose(part.hardening.process) === 'nitride') {
     const at = (end: keyof Spread): Millimetre => {
       const epsilon = open.bore ? (2 * outside[end]) / D : (-2 * bore[end]) / d
       const F = open.bore ? bore[end] + (epsilon * d) / 2 : outside[end] - (epsilon * D) / 2

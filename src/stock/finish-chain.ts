@@ -9,7 +9,7 @@ import { between, type DrawnSize, type Limits, middleOf, toleranceOf } from '../
 import type { Part, StockChoice } from '../part/part.ts'
 import type { SurfaceKind } from '../place.ts'
 import { platingSizes } from '../plating/plating-sizes.ts'
-import type { Process } from '../process.ts'
+import { FINISHING_PROCESSES } from '../process.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import type { AxialLocator, Operation } from '../route/operation.ts'
 import { habit } from '../shop/habit.ts'
@@ -77,7 +77,7 @@ export function finishChains(
     // A plated bore goes as far as the plating; what is honed off the layer is a chain of its own.
     const finishing = operations.filter(
       ({ process, purpose, surfaces }) =>
-        FINISHING.has(process) && surfaces.includes(surface) && !(isPlated && purpose === 'hone-bore'),
+        FINISHING_PROCESSES.has(process) && surfaces.includes(surface) && !(isPlated && purpose === 'hone-bore'),
     )
     const finishes = finishing.map((operation, index): Finish => {
       const { rests, ...error } = setUpError(notebook, part, shop, operations, operation, kind, surface)
@@ -122,8 +122,6 @@ export function finishChains(
     }),
   ]
 }
-
-const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
 
 function stockKeyOf(kind: SurfaceKind, { process, purpose }: Operation): keyof StockChoice {
   if (kind === 'face') return 'top'

@@ -1,9 +1,9 @@
 import { DISTORTION, type Distortion } from '../handbook/distortion.ts'
 import { faceTilt, formError, sumOfEccentricities } from '../handbook/stock-at-worst-place.ts'
-import { routeProcessOf } from '../hardening/case-surfaces.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import type { SurfaceKind } from '../place.ts'
+import { hardeningPurpose } from '../route/hard-tasks.ts'
 import type { Operation } from '../route/operation.ts'
 import { habit } from '../shop/habit.ts'
 import { measuredFor, measuredOrigin } from '../shop/measured.ts'
@@ -107,7 +107,7 @@ const usualFigures = ({ ovality, bow, source }: Distortion, length: Known<'mm'>)
 
 function usualDistortion({ hardening, kind }: Part, relieved: boolean): Distortion {
   if (!hardening) return DISTORTION.turned
-  if (routeProcessOf(hardening) === 'nitride')
+  if (hardeningPurpose(hardening.process) === 'nitride')
     return relieved ? DISTORTION.stressRelieved : DISTORTION.notStressRelieved
   return kind === 'pin' ? DISTORTION.quenchedPin : DISTORTION.quenchedSleeve
 }
@@ -123,7 +123,10 @@ function distortionBefore(
   const relieved = operations.some(({ purpose }) => purpose === 'stress-relieve')
   const distortion = usualDistortion(part, relieved)
   const usual = usualFigures(distortion, known(part.length.nominal, 'mm', fromPart('/body/length')))
-  const on = { process: part.hardening ? routeProcessOf(part.hardening) : 'turn', grade: part.material.grade } as const
+  const on = {
+    process: part.hardening ? hardeningPurpose(part.hardening.process) : 'turn',
+    grade: part.material.grade,
+  } as const
   const ovality = measuredFor(shop, on, 'ovality')
   const bow = measuredFor(shop, on, 'bow')
   const used: OutOfTrue = {

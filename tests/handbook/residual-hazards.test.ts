@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { cautionsFor, type HazardousProcess } from '../../src/handbook/residual-hazards.ts'
+import { cautionsFor } from '../../src/handbook/residual-hazards.ts'
 import type { Process } from '../../src/process.ts'
 
 const PROCESSES: readonly Process[] = [
@@ -22,14 +22,13 @@ const PROCESSES: readonly Process[] = [
 
 describe('cautions (common practice, no source, but where the table says)', () => {
   it.each(PROCESSES)('%s has some, and ends by deferring to manual and local rules', process => {
-    const known: HazardousProcess = process
-    const cautions = cautionsFor(known)
+    const cautions = cautionsFor(process)
     expect(cautions.length).toBeGreaterThan(1)
     expect(cautions.at(-1)).toMatch(/manual and local safety rules come first/)
   })
 
   it('warn of what maims: thrown parts, burst wheels, jammed hones, hot parts, breakthrough', () => {
-    const said = (process: HazardousProcess) => cautionsFor(process).join(' ')
+    const said = (process: Process) => cautionsFor(process).join(' ')
     expect(said('turn')).toMatch(/flies/)
     expect(said('grind')).toMatch(/bursts.*marked speed/)
     expect(said('grind')).toMatch(/plane of the wheel/)

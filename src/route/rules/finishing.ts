@@ -1,8 +1,7 @@
-import { HARDENING_PROCESSES, type Process } from '../../process.ts'
+import { FINISHING_PROCESSES, HARDENING_PROCESSES } from '../../process.ts'
 import type { RouteRule, Task } from './route-rule.ts'
 
 const COMMON_PRACTICE = 'common practice, no source'
-const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
 const finishesBore = ({ purpose }: Task): boolean =>
   purpose === 'grind-bore' || purpose === 'hone-for-plating' || purpose === 'hone-bore'
 
@@ -12,25 +11,25 @@ export const FINISHING_RULES: readonly RouteRule[] = [
     name: 'finished-after-turning',
     because: 'grinding and honing start from the finish-turned size',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.process === 'turn' && FINISHING.has(then.process),
+    applies: (first, then) => first.process === 'turn' && FINISHING_PROCESSES.has(then.process),
   },
   {
     name: 'ports-before-finishing',
     because: 'milling a port pushes the bore out of round and raises its edges',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.process === 'mill' && FINISHING.has(then.process),
+    applies: (first, then) => first.process === 'mill' && FINISHING_PROCESSES.has(then.process),
   },
   {
     name: 'deburred-before-finishing',
     because: 'a burr lifts the part off the face that locates it',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.purpose === 'deburr-soft' && FINISHING.has(then.process),
+    applies: (first, then) => first.purpose === 'deburr-soft' && FINISHING_PROCESSES.has(then.process),
   },
   {
     name: 'finished-after-hardening',
     because: 'hardening makes the part grow and warp: only what is finished after it is true',
     source: COMMON_PRACTICE,
-    applies: (first, then) => HARDENING_PROCESSES.has(first.process) && FINISHING.has(then.process),
+    applies: (first, then) => HARDENING_PROCESSES.has(first.process) && FINISHING_PROCESSES.has(then.process),
   },
   {
     name: 'locator-finished-first',
@@ -45,7 +44,7 @@ export const FINISHING_RULES: readonly RouteRule[] = [
     name: 'bore-last',
     because: 'the bore is what the part is for: no clamping, grinding or face work may disturb it once it is to size',
     source: COMMON_PRACTICE,
-    applies: (first, then) => FINISHING.has(first.process) && !finishesBore(first) && finishesBore(then),
+    applies: (first, then) => FINISHING_PROCESSES.has(first.process) && !finishesBore(first) && finishesBore(then),
   },
   {
     name: 'honed-after-grinding',
@@ -63,7 +62,7 @@ export const FINISHING_RULES: readonly RouteRule[] = [
     name: 'port-edges-broken-again',
     because: 'grinding and honing leave the port edges sharp, and a sharp edge catches what slides over it',
     source: COMMON_PRACTICE,
-    applies: (first, then) => FINISHING.has(first.process) && then.purpose === 'deburr-ports',
+    applies: (first, then) => FINISHING_PROCESSES.has(first.process) && then.purpose === 'deburr-ports',
   },
   {
     name: 'inspected-last',

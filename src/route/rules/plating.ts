@@ -1,10 +1,10 @@
-import { HARDENING_PROCESSES, type Process } from '../../process.ts'
+import { FINISHING_PROCESSES, HARDENING_PROCESSES } from '../../process.ts'
 import type { RouteRule, Task } from './route-rule.ts'
 
 const COMMON_PRACTICE = 'common practice, no source'
-const FINISHING: ReadonlySet<Process> = new Set(['grind', 'hone', 'lap'])
 /** On a plated bore only the last honing comes after the plating. */
-const finishedBefore = ({ process, purpose }: Task): boolean => FINISHING.has(process) && purpose !== 'hone-bore'
+const finishedBefore = ({ process, purpose }: Task): boolean =>
+  FINISHING_PROCESSES.has(process) && purpose !== 'hone-bore'
 
 /** Order round a plated bore. */
 export const PLATING_RULES: readonly RouteRule[] = [
