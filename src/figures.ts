@@ -1,4 +1,5 @@
 /** How every figure is written: one function a quantity, fixed places, no locale. */
+import { cubicCentimetres } from './units.ts'
 
 export type Units = 'mm' | 'inch'
 
@@ -72,15 +73,31 @@ export function roundedUp(millimetre: number, places: number, units: Units = 'mm
   return fixed(Math.ceil(inUnits(millimetre, units) * 10 ** shown - SLACK) / 10 ** shown, shown)
 }
 
+/** An upper tolerance with the places of the two ends as they are written, so that nobody adds up to more than the upper. */
+export function plusBetween(millimetre: number, low: string, high: string, units: Units = 'mm'): string {
+  const places = low.split('.')[1]?.length ?? 0
+  return fixed(Math.min(inUnits(millimetre, units), Number(high) - Number(low)), places)
+}
+
 export const angle = (degree: number, places = 2): string => fixed(degree, places)
 export const minutes = (minute: number): string => fixed(minute, minute < 10 ? 1 : 0)
+/** Minutes as hours: a tenth of one as long as there are few. */
+export const inHours = (minute: number): string => fixed(minute / 60, minute < 600 ? 1 : 0)
 export const hours = (hour: number): string => fixed(hour, 0)
 export const force = (newton: number): string => fixed(newton, newton < 100 ? 1 : 0)
 export const power = (kilowatt: number): string => fixed(kilowatt, 2)
 export const hardness = (vickers: number): string => fixed(vickers, 0)
 export const area = (squareMillimetre: number): string => fixed(squareMillimetre, 1)
+/** Cubic millimetres, as cubic centimetres. */
+export const volume = (cubicMillimetre: number): string => fixed(cubicCentimetres(cubicMillimetre), 2)
 export const mass = (kilogram: number): string => fixed(kilogram, kilogram < 10 ? 2 : 1)
 export const percent = (fraction: number, places = 0): string => fixed(fraction * 100, places)
+
+/** So many figures that count, and no noughts after them. */
+export const significant = (value: number, figures: number): string => String(Number(value.toPrecision(figures)))
+
+/** A number that belongs to a drawing and not to the part: a mark on an axis or a scale, the azimuth of a section. */
+export const ofDrawing = (value: number, places: number): string => fixed(value, places)
 
 /** A chance as a workshop says it: `1 in 4000`, `3.2 %`, `under 1 in a million`. */
 export function chance(probability: number): string {

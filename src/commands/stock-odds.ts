@@ -1,5 +1,5 @@
 import type { StockSide } from '../plan/plan.ts'
-import { basisRows, firstArticleLines, oddsRows } from '../sheets/views/odds-rows.ts'
+import { basisRows, firstArticleLines, nearlyAllHead, oddsRows } from '../sheets/views/odds-rows.ts'
 import { paperFigures } from '../sheets/views/paper-figures.ts'
 import type { Options } from './options.ts'
 import { table } from './table.ts'
@@ -16,7 +16,7 @@ export function stockOdds({ stock }: StockSide, { units }: Options): string {
       right('operation'),
       right('all at their limits'),
       right('root of squares'),
-      { head: `99.73 % of pieces (${units}, diameter)` },
+      { head: `${nearlyAllHead(stock)} (${units}, diameter)` },
       { head: 'not cleaned up: a piece; any of the batch' },
       { head: 'too little case' },
     ],

@@ -1,4 +1,5 @@
 import type { Figure, KnownSpread } from '../known.ts'
+import type { Spread } from '../limits.ts'
 import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
 
 /** What the hardener is asked for and what it does to the sizes. Growth is per side, positive where metal grows. */
@@ -38,9 +39,9 @@ export type CasePlan = {
   /** Which sides are treated: neither masked nor absent. */
   readonly treated?: { readonly outside: boolean; readonly bore: boolean }
   /** Where the depth ends: core + 50 HV, 550 HV, or 80 % of the least surface hardness. */
-  readonly limitHardness?: Vickers
+  readonly limitHardness: Vickers
   /** At the finished surface where least, middle and most come off. */
-  readonly hardnessAfter?: readonly HardnessAfter[]
+  readonly hardnessAfter: readonly HardnessAfter[]
   readonly order?: CaseOrder
 }
 
@@ -75,6 +76,8 @@ export type HardnessBand = { readonly low: Vickers; readonly expected: Vickers; 
 
 export type HardnessAfter = {
   readonly surface: string
+  /** What all finishing operations together take off, per side at the worst place. */
+  readonly off: Spread
   readonly least: HardnessBand
   readonly nominal: HardnessBand
   readonly most: HardnessBand

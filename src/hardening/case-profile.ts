@@ -65,6 +65,7 @@ export function hardnessAfter(
 ): readonly HardnessAfter[] {
   return removal.map(({ surface, least, nominal, most }) => ({
     surface,
+    off: { least, nominal, most },
     least: profile.at(least),
     nominal: profile.at(nominal),
     most: profile.noted(notebook, most, { about: `${surface}, where most comes off` }),

@@ -16,6 +16,8 @@ export type Quantity = {
   readonly value?: number
   readonly least?: number
   readonly most?: number
+  /** From the least to the most, where it is written as an upper tolerance. */
+  readonly plus?: number
   /** `mm`, `µm`, `°C`, `h`; a hardness with its test load, `HV1`; nothing for a count. */
   readonly unit: string
   readonly places: number

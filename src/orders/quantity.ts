@@ -15,6 +15,9 @@ const of =
     ...(ends.value !== undefined && { value: ends.value }),
     ...(ends.least !== undefined && { least: ends.least }),
     ...(ends.most !== undefined && { most: ends.most }),
+    ...(more.written === 'plus' &&
+      ends.least !== undefined &&
+      ends.most !== undefined && { plus: ends.most - ends.least }),
     unit,
     places: more.places ?? places,
     written: more.written ?? 'range',

@@ -1,4 +1,4 @@
-import { inUnits, type Units } from '../figures.ts'
+import { inUnits, ofDrawing, type Units } from '../figures.ts'
 import { line, SMALL, THIN, text, type XY } from './marks.ts'
 import type { Mark, Point } from './picture.ts'
 
@@ -45,7 +45,7 @@ export function footAxis(axis: Axis, y: Point, step: number, title: string): rea
       const x = onAxis(axis, value)
       return [
         line({ x, y }, { x, y: y + 3 }),
-        text({ x, y: y + 12 }, value.toFixed(placesOf(step)), { anchor: 'middle', size: SMALL }),
+        text({ x, y: y + 12 }, ofDrawing(value, placesOf(step)), { anchor: 'middle', size: SMALL }),
       ]
     }),
     text({ x: (axis.start + axis.end) / 2, y: y + 23 }, title, { anchor: 'middle', size: SMALL }),
@@ -60,7 +60,7 @@ export function sideAxis(axis: Axis, x: Point, step: number, title?: string): re
       const y = onAxis(axis, value)
       return [
         line({ x, y }, { x: x - 3, y }),
-        text({ x: x - 5, y: y + 3 }, value.toFixed(placesOf(step)), { anchor: 'end', size: SMALL }),
+        text({ x: x - 5, y: y + 3 }, ofDrawing(value, placesOf(step)), { anchor: 'end', size: SMALL }),
       ]
     }),
     ...(title === undefined

@@ -1,7 +1,7 @@
 import { fixed, inUnits, length, type Units, unitOf } from '../figures.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { Spread } from '../limits.ts'
 import type { Plan } from '../plan/plan.ts'
-import type { StockEntry } from '../stock/stock.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type Axis, axisIn, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
@@ -13,29 +13,8 @@ import { type Mark, type Measure, onPaper, type Picture, type Point, type Stroke
 const LEFT: Point = onPaper(24)
 const ROW: Point = 14
 
-/** What all finishing operations together take off a surface, each side. */
-export type Removal = {
-  readonly surface: string
-  readonly least: Millimetre
-  readonly nominal: Millimetre
-  readonly most: Millimetre
-}
-
-/** Worst places of every operation added: perSide already carries eccentricity and form. */
-export function removals(entries: readonly StockEntry[]): readonly Removal[] {
-  const surfaces = [...new Set(entries.map(({ surface }) => surface))]
-  return surfaces.map(surface => {
-    const own = entries.filter(entry => entry.surface === surface)
-    const sum = (part: (entry: StockEntry) => Millimetre): Millimetre =>
-      own.reduce((total, entry) => total + part(entry), 0)
-    return {
-      surface,
-      least: sum(({ perSide }) => perSide.least),
-      nominal: sum(({ onDiameter }) => onDiameter.nominal / 2),
-      most: sum(({ perSide }) => perSide.most),
-    }
-  })
-}
+/** What all finishing operations together take off a surface, each side, at their worst places. */
+type Removal = Spread & { readonly surface: string }
 
 /** Hardness against depth below the surface as hardened, and under it where finishing leaves each surface. */
 export function drawHardnessCurve(
@@ -45,7 +24,7 @@ export function drawHardnessCurve(
   measure: Measure,
   units: Units = 'mm',
 ): Picture {
-  const taken = removals(plan.stock)
+  const taken = hardened.hardnessAfter.map(({ surface, off }): Removal => ({ surface, ...off }))
   const { profile } = hardened
   const caption = captionBlock([captionOf(hardened, units)], room.width, measure)
   const foot = room.height - caption.height - taken.length * ROW - 34
@@ -53,7 +32,7 @@ export function drawHardnessCurve(
   const highest = Math.max(...profile.map(({ high }) => high))
   const across: Axis = { from: 0, to: deepest, start: LEFT, end: room.width - onPaper(6) }
   const up: Axis = { from: 0, to: Math.ceil(highest / 100) * 100, start: foot, end: onPaper(8) }
-  const limit = limitHardness(hardened)
+  const limit = hardened.limitHardness
   const asked = askedHardness(plan)
   const drawn = [
     ...curveMarks(hardened, across, up),
@@ -81,10 +60,6 @@ export function drawHardnessCurve(
 
 const captionOf = ({ asked }: CasePlan, units: Units): string =>
   `Bars: finished surface at least, nominal and most removal each side. Dashed: the ${length(asked, units, 2)} ${unitOf(units)} of case asked for below it. Shaded: spread of the model.`
-
-/** Case depth is counted to 50 HV over the core where nitrided; elsewhere to 550 HV: the plan's definition says which. */
-const limitHardness = ({ definition, coreHardness }: CasePlan): Vickers =>
-  /550/.test(definition) ? 550 : coreHardness + 50
 
 /** What the drawing asks of the finished surface, from the row that inspects it. */
 const askedHardness = ({ inspection }: Plan): Vickers | undefined =>

@@ -1,4 +1,4 @@
-import { fixed, length, type Units } from '../figures.ts'
+import { inUnits, ofDrawing, type Units } from '../figures.ts'
 import { type Millimetre, wrapped } from '../units.ts'
 import { line, SMALL, text, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper } from './picture.ts'
@@ -21,7 +21,7 @@ export function degreeScale(panel: Unrolled, bottom: number): readonly Mark[] {
     return [
       line({ x, y: bottom }, { x, y: bottom + (numbered ? LONG_TICK : TICK) }),
       ...(numbered
-        ? [text({ x, y: bottom + LONG_TICK + 8 }, `${fixed(azimuth, 0)}°`, { anchor: 'middle', size: SMALL })]
+        ? [text({ x, y: bottom + LONG_TICK + 8 }, `${ofDrawing(azimuth, 0)}°`, { anchor: 'middle', size: SMALL })]
         : []),
     ]
   }).flat()
@@ -41,7 +41,12 @@ export function depthScale(panel: Unrolled, deepest: Millimetre, units: Units): 
     return [
       line({ x, y }, { x: x - (numbered ? LONG_TICK : TICK), y }),
       ...(numbered
-        ? [text({ x: x - LONG_TICK - 2, y: y + 3 }, length(depth, units, 0), { anchor: 'end', size: SMALL })]
+        ? [
+            text({ x: x - LONG_TICK - 2, y: y + 3 }, ofDrawing(inUnits(depth, units), units === 'mm' ? 0 : 1), {
+              anchor: 'end',
+              size: SMALL,
+            }),
+          ]
         : []),
     ]
   }).flat()
@@ -49,7 +54,7 @@ export function depthScale(panel: Unrolled, deepest: Millimetre, units: Units): 
 
 /** `50 mm`; on a sheet in inches `50 mm (1.969 in)`. */
 export const barWords = (millimetre: Millimetre, units: Units): string =>
-  `${fixed(millimetre, 0)} mm${units === 'inch' ? ` (${length(millimetre, units, 2)} in)` : ''}`
+  `${ofDrawing(millimetre, 0)} mm${units === 'inch' ? ` (${ofDrawing(inUnits(millimetre, units), 3)} in)` : ''}`
 
 /** A bar of so many millimetres of the part, divided in tens, by which a print is checked. */
 export function scaleBar(

@@ -1,4 +1,4 @@
-import { angle, type Units } from '../figures.ts'
+import { ofDrawing, type Units } from '../figures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { Shape } from '../shape.ts'
@@ -162,7 +162,9 @@ function captionOf(
     ...(units === 'inch' ? ['Sizes in inches.'] : []),
     ...(surfaces.length > 0 ? [worked] : []),
     ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
-    ...(shape.ported ? [`Section at azimuth ${angle(view.section, 0)}°, seen from ${angle(view.seenFrom, 0)}°.`] : []),
+    ...(shape.ported
+      ? [`Section at azimuth ${ofDrawing(view.section, 0)}°, seen from ${ofDrawing(view.seenFrom, 0)}°.`]
+      : []),
     ...(unshown.length > 0 ? [`Not shown, see the table: ${unshown.join(', ')}.`] : []),
   ].join('  ')
 }

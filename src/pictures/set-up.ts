@@ -16,16 +16,16 @@ export type SetUp = {
 export function setUpsOf(ports: readonly PlannedPort[]): readonly SetUp[] {
   const windows = ports.flatMap(port => port.windows.map(window => ({ port, window })))
   const tilts = [...new Set(windows.map(({ window }) => tiltWritten(window.tilt)))]
-  return tilts.map(tilt => ({
-    tilt,
-    windows: windows.filter(({ window }) => tiltWritten(window.tilt) === tilt),
-  }))
+  return tilts.flatMap(written => {
+    const own = windows.filter(({ window }) => tiltWritten(window.tilt) === written)
+    return own[0] ? [{ tilt: own[0].window.tilt, windows: own }] : []
+  })
 }
 
 const tiltWritten = (tilt: Degree): Degree => Number(fixed(tilt, 3))
 
 /** `fixture-15`, `fixture--10`, `fixture-7.5`. */
-export const fixtureName = ({ tilt }: SetUp): string => `fixture-${tilt}`
+export const fixtureName = ({ tilt }: SetUp): string => `fixture-${tiltWritten(tilt)}`
 
 /** Tilt turns about +Y, Z toward X: x' = x cos t + z sin t, z' = z cos t - x sin t. ISO 841 axes. */
 export function tilted({ x, z }: MachinePoint, tilt: Degree): MachinePoint {

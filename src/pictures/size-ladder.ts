@@ -1,7 +1,6 @@
 import { type Units, unitOf } from '../figures.ts'
 import type { PlacedLadder } from '../inspection/size-places.ts'
 import type { Plan } from '../plan/plan.ts'
-import { HARDENING_PROCESSES } from '../process.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type LadderRow, ladderRows } from './ladder-rows.ts'
@@ -65,17 +64,9 @@ function panelMarks(
   measure: Measure,
   units: Units,
 ): readonly Mark[] {
-  const hardening = plan.operations.find(({ process }) => HARDENING_PROCESSES.has(process))?.number
   const plate = plan.operations.find(({ purpose }) => purpose === 'plate')?.number
   const plating = plan.plating?.surface === ladder.surface ? plan.plating : undefined
-  const rows = ladderRows(
-    ladder,
-    plan.stock,
-    plan.case,
-    hardening,
-    plating && plate !== undefined ? { ...plating, operation: plate } : undefined,
-    units,
-  )
+  const rows = ladderRows(ladder, plating && plate !== undefined ? { ...plating, operation: plate } : undefined, units)
   const asked = plating?.asked.least ?? plan.case?.asked
   const room = { left: NAME, right: width - LIMITS - TAKEN - 8 }
   const { panel, scale } = panelFor(rows, room)

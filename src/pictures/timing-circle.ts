@@ -12,7 +12,12 @@ const RADIUS: Point = onPaper(26)
 /** Between the arc of one port and the next. */
 const RING: Point = onPaper(4)
 
-type Event = { readonly names: readonly string[]; readonly opens: Degree; readonly closes: Degree }
+type Event = {
+  readonly names: readonly string[]
+  readonly opens: Degree
+  readonly closes: Degree
+  readonly duration: Degree
+}
 
 /** Crank degrees after top dead centre, clockwise from the top, as the page counts: clockwise from three o'clock. */
 const crankOnPage = (angle: Degree): Degree => angle - 90
@@ -38,10 +43,10 @@ export function drawTimingCircle(plan: Plan, room: Room, measure: Measure): Pict
 /** Ports that open and close together share an arc. */
 function eventsOf({ ports }: Plan): readonly Event[] {
   const events = new Map<string, Event>()
-  for (const { name, opens, closes } of ports) {
-    if (opens === undefined || closes === undefined) continue
+  for (const { name, opens, closes, duration } of ports) {
+    if (opens === undefined || closes === undefined || duration === undefined) continue
     const key = `${opens.toFixed(4)} ${closes.toFixed(4)}`
-    events.set(key, { names: [...(events.get(key)?.names ?? []), name], opens, closes })
+    events.set(key, { names: [...(events.get(key)?.names ?? []), name], opens, closes, duration })
   }
   return [...events.values()].toSorted((a, b) => a.opens - b.opens)
 }
@@ -97,8 +102,8 @@ function eventLabels(events: readonly Event[], centre: XY, room: Room, measure: 
       measure,
     ),
     ...labelColumn(
-      events.map(({ names, opens, closes }) =>
-        named(names, `closes ${angle(closes, 1)}°, open for ${angle(closes - opens, 1)}°`, closes),
+      events.map(({ names, closes, duration }) =>
+        named(names, `closes ${angle(closes, 1)}°, open for ${angle(duration, 1)}°`, closes),
       ),
       { x: centre.x - away, side: 'left', ...rows },
       measure,

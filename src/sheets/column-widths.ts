@@ -32,8 +32,17 @@ export function columnWidths(
   }
   const asked = sum(most) - sum(least)
   const free = room - sum(least)
-  if (free <= 0) return least.map(each => (each * room) / sum(least))
+  if (free <= 0) return tightened(needs, least, -free)
   return least.map((each, index) => each + (((most[index] ?? each) - each) * free) / asked)
+}
+
+/** What a template gives a column beyond its widest word goes before a word is cut: a limit broken in two misleads. */
+function tightened(needs: readonly ColumnNeed[], widths: readonly Point[], short: Point): readonly Point[] {
+  const room = needs.map(({ least }, index) => (widths[index] ?? least) - least)
+  const given = room.reduce((total, each) => total + each, 0)
+  if (given >= short) return widths.map((each, index) => each - ((room[index] ?? 0) * short) / given)
+  const words = needs.reduce((total, { least }) => total + least, 0)
+  return needs.map(({ least }) => (least * (words + given - short)) / words)
 }
 
 function sharers(needs: readonly ColumnNeed[]): readonly number[] {

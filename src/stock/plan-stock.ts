@@ -8,7 +8,7 @@ import { type Part, placeOf, type StockChoice } from '../part/part.ts'
 import { type PlannedPlating, planPlating } from '../plating/plan-plating.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import { platingSizes } from '../plating/plating-sizes.ts'
-import type { Operation } from '../route/operation.ts'
+import { isHardening, type Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
@@ -18,6 +18,7 @@ import { axialSizes } from './axial-sizes.ts'
 import { stockThatCleansUp } from './choose-stock.ts'
 import { finishChains } from './finish-chain.ts'
 import { judgeStock } from './judge-stock.ts'
+import { withSteps } from './ladder-steps.ts'
 import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
 import { type AxialChart, partChart } from './part-chart.ts'
@@ -86,7 +87,7 @@ export function planStock(
     sizes: operationSizes(sized, operations),
     shapes,
     entries: chances ? withChances(notebook, entries, all, settled.planned.case) : entries,
-    ladders: laddersOf(sized, operations),
+    ladders: withSteps(laddersOf(sized, operations), entries, hardenedIn(operations, settled.planned.case)),
     ...(settled.planned.case && { case: settled.planned.case }),
     ...(plating && { plating: plating.plan }),
     ...(asMilled && { asMilled }),
@@ -104,6 +105,15 @@ export function planStock(
       return [...settled.planned.workings, ...notebook.workings]
     },
   }
+}
+
+/** The operation that lays the case, and the case as ordered. */
+function hardenedIn(
+  operations: readonly Operation[],
+  order: CasePlan | undefined,
+): { readonly operation: number; readonly ordered: CasePlan['ordered'] } | undefined {
+  const hardening = operations.find(({ purpose }) => isHardening(purpose))
+  return order && hardening && { operation: hardening.number, ordered: order.ordered }
 }
 
 type PlatedBore = PlannedPlating & {

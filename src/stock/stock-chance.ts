@@ -12,7 +12,7 @@ import {
 } from './distribution.ts'
 import type { Finish } from './finish-chain.ts'
 import type { SolvedChain } from './solve-chain.ts'
-import type { StockChance } from './stock.ts'
+import type { NearlyAll, StockChance } from './stock.ts'
 
 /** Steps of the lengths: fine for what one finish leaves, coarser for the case, whose range is wide. */
 const FINE = 0.0005
@@ -53,13 +53,15 @@ function takenPerSide(solved: SolvedChain, index: number): Distribution {
 const TAIL = 0.00135
 
 /** The stock on diameter of each finish of a chain in all pieces but one in 370: the same distributions as the chances. */
-export function nearlyAllPieces(
-  solved: SolvedChain,
-): readonly { readonly least: Millimetre; readonly most: Millimetre }[] {
+export function nearlyAllPieces(solved: SolvedChain): readonly NearlyAll[] {
   return solved.chain.finishes.map((_, index) => {
     const taken = takenPerSide(solved, index)
     const nominal = solved.stocks[index] ?? 0
-    return { least: nominal + 2 * lengthBelow(taken, TAIL), most: nominal + 2 * lengthBelow(taken, 1 - TAIL) }
+    return {
+      share: 1 - 2 * TAIL,
+      least: nominal + 2 * lengthBelow(taken, TAIL),
+      most: nominal + 2 * lengthBelow(taken, 1 - TAIL),
+    }
   })
 }
 

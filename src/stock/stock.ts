@@ -36,11 +36,11 @@ export type StockEntry = {
   /** What the per-side figures are made of. */
   readonly eccentricity: Millimetre
   readonly form: Millimetre
-  /** Of the stock on diameter: half widths about the middle, and what 99.73 % of pieces have. */
+  /** Of the stock on diameter: half widths about the middle, and what nearly all pieces have. */
   readonly spread?: {
     readonly worstCase: Millimetre
     readonly rootSumSquare: Millimetre
-    readonly nearlyAll: { readonly least: Millimetre; readonly most: Millimetre }
+    readonly nearlyAll: NearlyAll
   }
   /** The figures it stands on, as they were used. */
   readonly basis?: readonly Figure[]
@@ -49,6 +49,9 @@ export type StockEntry = {
   /** For one piece, and for one or more in the batch. */
   readonly chance?: { readonly piece: StockChance; readonly batch?: StockChance }
 }
+
+/** The range that a share of all pieces lies in, as much left out on one side as on the other. */
+export type NearlyAll = { readonly share: number; readonly least: Millimetre; readonly most: Millimetre }
 
 export type StockChance = { readonly notCleanedUp: number; readonly tooLittleCase?: number }
 
@@ -59,6 +62,10 @@ export type Ladder = {
   readonly states: readonly (Limits & {
     readonly operation: number
     readonly name: string
+    /** What the operation takes, per side, where it takes anything. */
+    readonly taken?: { readonly least: Millimetre; readonly most: Millimetre }
+    /** Least case below the surface as this operation leaves it, at the worst place. */
+    readonly caseLeft?: Millimetre
   })[]
 }
 

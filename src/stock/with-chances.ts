@@ -25,13 +25,13 @@ export function withChances(
         surface: solved.chain.surface,
         operation: operation.number,
         rootSumSquare: rootSumSquareOf(notebook, solved, index),
-        nearlyAll: all[index] ?? { least: 0, most: 0 },
+        nearlyAll: all[index],
         piece: chances[index] ?? { notCleanedUp: 0 },
       }))
     })
   return entries.map(entry => {
     const found = added.find(({ surface, operation }) => surface === entry.surface && operation === entry.operation)
-    if (!found) return entry
+    if (!found?.nearlyAll) return entry
     const { rootSumSquare, nearlyAll, piece } = found
     const worstCase = (entry.onDiameter.most - entry.onDiameter.least) / 2
     return { ...entry, spread: { worstCase, rootSumSquare, nearlyAll }, chance: { piece } }

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { removals } from '../../src/pictures/hardness-curve.ts'
 import { ladderRows } from '../../src/pictures/ladder-rows.ts'
 import { SAMPLE_PLAN } from './sample-plan.ts'
 
-const { ladders, stock, case: hardened } = SAMPLE_PLAN
+const { ladders } = SAMPLE_PLAN
 const rowsOf = (surface: string) => {
   const ladder = ladders.find(ladder => ladder.surface === surface)
-  return ladder ? ladderRows(ladder, stock, hardened, 90) : []
+  return ladder ? ladderRows(ladder) : []
 }
 
 describe('the rows of a ladder', () => {
@@ -37,14 +36,5 @@ describe('the rows of a ladder', () => {
       [120, (0.4 - 0.13).toFixed(3)],
       [130, (0.4 - 0.13 - 0.028).toFixed(3)],
     ])
-  })
-})
-
-describe('removal under the hardness curve', () => {
-  it('adds the operations of a surface at their worst places', () => {
-    const bore = removals(stock).find(({ surface }) => surface === 'bore')
-    expect(bore?.least).toBeCloseTo(0.05 + 0.01, 12)
-    expect(bore?.most).toBeCloseTo(0.13 + 0.028, 12)
-    expect(bore?.nominal).toBeCloseTo((0.179 + 0.038) / 2, 12)
   })
 })

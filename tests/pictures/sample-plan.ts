@@ -1,8 +1,10 @@
+import type { HardnessAfter } from '../../src/hardening/case-plan.ts'
 import type { Characteristic } from '../../src/inspection/characteristic.ts'
 import { withLadderPlaces } from '../../src/inspection/size-places.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { GasExchange, Uncovering } from '../../src/ports/gas-exchange.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { withSteps } from '../../src/stock/ladder-steps.ts'
 import type { Ladder, StockEntry } from '../../src/stock/stock.ts'
 import { between, OPERATIONS, PORTS } from './sample-operations.ts'
 
@@ -119,6 +121,15 @@ const ENTRIES: readonly StockEntry[] = [
   entry('top', 'face', 110, 0.1, 0.5, [0.05, 0.25, 0.03]),
 ]
 
+const BAND = { low: 500, expected: 560, high: 620 }
+const after = (surface: string, least: number, most: number): HardnessAfter => ({
+  surface,
+  off: { least, nominal: (least + most) / 2, most },
+  least: BAND,
+  nominal: BAND,
+  most: BAND,
+})
+
 const hump = (opens: number, most: number): readonly Uncovering[] =>
   Array.from({ length: 61 }, (_, index) => {
     const angle = opens + ((360 - 2 * opens) * index) / 60
@@ -145,7 +156,7 @@ export const SAMPLE_PLAN: Plan = {
   batch: { number: '2631', quantity: 12, start: 15, confidence: 0.9, yield: 0.9, extras: [] },
   operations: OPERATIONS,
   stock: ENTRIES,
-  ladders: withLadderPlaces(LADDERS, []),
+  ladders: withLadderPlaces(withSteps(LADDERS, ENTRIES, { operation: 90, ordered: { least: 0.4, most: 0.5 } }), []),
   case: {
     process: 'gas nitriding',
     ordered: { least: 0.4, most: 0.5 },
@@ -160,6 +171,8 @@ export const SAMPLE_PLAN: Plan = {
     time: { least: 40, nominal: 55, most: 70 },
     temperature: 520,
     compoundLayer: { nominal: 0.012, most: 0.02 },
+    limitHardness: 350,
+    hardnessAfter: [after('seat', 0.074, 0.155), after('bore', 0.05 + 0.01, 0.13 + 0.028), after('top', 0.05, 0.25)],
     surfaceHardness: 680,
     coreHardness: 300,
     profile: Array.from({ length: 41 }, (_, index) => {

@@ -26,7 +26,7 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
   treated: { outside: true, bore: true },
   limit: { least: 0.75, by: 'wall', because: 'the wall bears it', source: 'table' },
   limitHardness: 370,
-  hardnessAfter: [{ surface: 'seat', least: BAND, nominal: BAND, most: BAND }],
+  hardnessAfter: [{ surface: 'seat', off: SPREAD, least: BAND, nominal: BAND, most: BAND }],
   order: {
     term: 'NHD',
     hardness: 550,

@@ -5,6 +5,7 @@ import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 
+const PLACE = { file: 'part.yaml', line: 1, column: 1 }
 const ORIGIN = { from: 'measured', source: 'shop: measured on 24 pieces' } as const
 const FIGURE = { figure: 'growth per side', value: 0.01, unit: 'mm', ...ORIGIN } as const
 const SPREAD = { least: 1, nominal: 2, most: 3 }
@@ -110,7 +111,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       verdict: 'ok',
       eccentricity: 0.02,
       form: 0.02,
-      spread: { worstCase: 0.04, rootSumSquare: 0.03, nearlyAll: RANGE },
+      spread: { worstCase: 0.04, rootSumSquare: 0.03, nearlyAll: { share: 0.9973, ...RANGE } },
       basis: [FIGURE],
       firstArticle: { stock: 0.01, case: 0.01 },
       chance: {
@@ -120,7 +121,11 @@ export const EVERY_FIELD: EveryField<Plan> = {
     },
   ],
   ladders: [
-    { surface: 'seat', kind: 'outside', states: [{ ...LIMITS, operation: 10, name: 'Finish turn', places: 3 }] },
+    {
+      surface: 'seat',
+      kind: 'outside',
+      states: [{ ...LIMITS, operation: 10, name: 'Finish turn', taken: RANGE, caseLeft: 0.3, places: 3 }],
+    },
   ],
   axial: {
     dimensions: [
@@ -202,15 +207,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     offcut: 100,
     because: ['next size up'],
   },
-  findings: [
-    {
-      code: 'input/converted',
-      severity: 'note',
-      message: 'planned as 302 HV',
-      at: { file: 'part.yaml', line: 1, column: 1 },
-      hint: 'a converted hardness never replaces a test',
-    },
-  ],
+  findings: [{ code: 'input/converted', severity: 'note', message: 'planned as 302 HV', at: PLACE, hint: 'test it' }],
   workings: [
     {
       operation: 10,

@@ -8,6 +8,7 @@ const QUANTITY = {
   value: 48.01,
   least: 48,
   most: 48.016,
+  plus: 0.016,
   unit: 'mm',
   places: 3,
   written: 'hole',

@@ -23,6 +23,19 @@ describe('widths of columns', () => {
     )
   })
 
+  it('take from what a template gives a column before a word is cut', () => {
+    const needs = [
+      { least: 40, most: 120, fixed: 130, writes: false },
+      { least: 60, most: 60, writes: false },
+      { least: 55, most: 55, writes: true },
+    ]
+    const [given, words, box] = columnWidths(needs, 200, 0, true)
+    expect(given).toBeCloseTo(200 - 60 - 55, 9)
+    expect(words).toBeCloseTo(60, 9)
+    expect(box).toBeCloseTo(55, 9)
+    expect(columnWidths(needs, 100, 0, true).reduce((sum, width) => sum + width)).toBeCloseTo(100, 9)
+  })
+
   it('give what is over to the columns that are written in', () => {
     const needs = [
       { least: 10, most: 20, writes: false },

@@ -96,7 +96,7 @@ describe('an order on paper', () => {
     expect(limitWords({ ...LENGTH, least: 0.0561 }, MM)).toBe('not under 0.057')
   })
   it('writes a depth with its upper tolerance, and no figure apart from its unit', () => {
-    expect(quantityWords({ ...LENGTH, least: 0.4, most: 0.6, places: 2, written: 'plus' }, MM)).toBe(
+    expect(quantityWords({ ...LENGTH, least: 0.4, most: 0.6, plus: 0.2, places: 2, written: 'plus' }, MM)).toBe(
       '0.40\u00a0+0.20\u00a0−0\u00a0mm',
     )
   })
@@ -113,7 +113,7 @@ describe('an order on paper', () => {
 
 describe('a figure of an order', () => {
   it('adds up to the upper end as printed, in inches too: 0.40 +0.20 mm are 0.0157 to 0.0236 in', () => {
-    const depth = { ...LENGTH, least: 0.4, most: 0.6, places: 2, written: 'plus' } as const
+    const depth = { ...LENGTH, least: 0.4, most: 0.6, plus: 0.2, places: 2, written: 'plus' } as const
     const [low = 0, width = 0] = [...quantityWords(depth, INCH).matchAll(/[\d.]+/g)].map(Number)
     expect(low * 25.4).toBeGreaterThanOrEqual(0.4)
     expect((low + width) * 25.4).toBeLessThanOrEqual(0.6)

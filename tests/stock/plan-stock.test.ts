@@ -42,6 +42,23 @@ describe('stock of the nitrided liner', () => {
     expect((turned?.upper ?? 0) + 2 * (g?.most ?? 0)).toBeCloseTo(62, 9)
   })
 
+  it('says for every surface with a case what all its finishes take off together, at their worst places', () => {
+    for (const { surface, off } of plan.case?.hardnessAfter ?? []) {
+      const own = plan.entries.filter(entry => entry.surface === surface)
+      const sum = (of: (entry: (typeof own)[number]) => number) => own.reduce((total, entry) => total + of(entry), 0)
+      expect(off.least).toBeCloseTo(
+        sum(({ perSide }) => perSide.least),
+        12,
+      )
+      expect(off.nominal).toBeCloseTo(sum(({ onDiameter }) => onDiameter.nominal) / 2, 12)
+      expect(off.most).toBeCloseTo(
+        sum(({ perSide }) => perSide.most),
+        12,
+      )
+    }
+    expect(plan.case?.hardnessAfter.length).toBeGreaterThan(1)
+  })
+
   it('ends on the drawing', () => {
     const last = plan.sizes.get(170)?.map(({ feature, measure, lower, upper }) => [feature, measure, lower, upper])
     expect(last).toContainEqual(['bore', 'diameter', 48, 48.016])

@@ -1,7 +1,6 @@
-import { angle, area, fixed, percent } from '../../figures.ts'
+import { angle, area, fixed, percent, volume } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { Reference } from '../../ports/gas-exchange.ts'
-import { cubicCentimetres } from '../../units.ts'
 import { DASH } from './paper-figures.ts'
 
 /** What the ports do together, and beside it what books and workshops name. */
@@ -19,7 +18,6 @@ export function gasView({ gasExchange: gas }: Pick<Plan, 'gasExchange'>): GasVie
   if (!gas) return { together: [], references: [] }
   const row = (figure: string, value: number | undefined, unit: string, written: (value: number) => string) =>
     value === undefined ? [] : [{ figure, value: written(value), unit }]
-  const volume = (value: number): string => fixed(cubicCentimetres(value), 2)
   const ratio = (value: number): string => fixed(value, 2)
   const timeArea = (value: number): string => fixed(value, 5)
   const { blowdown } = gas

@@ -1,4 +1,4 @@
-import { chance, fixed } from '../../figures.ts'
+import { chance, fixed, percent } from '../../figures.ts'
 import type { From } from '../../known.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
@@ -11,7 +11,7 @@ export type OddsRow = {
   /** About the middle: every tolerance at its end, and the root of the sum of squares. */
   readonly worstCase: string
   readonly rootSumSquare: string
-  /** What 99.73 % of pieces have. */
+  /** What nearly all pieces have: the head says what share. */
   readonly nearlyAll: string
   readonly notCleanedUp: string
   readonly tooLittleCase: string
@@ -34,6 +34,12 @@ export const oddsRows = (entries: readonly StockEntry[], { length }: PaperFigure
       },
     ]
   })
+
+/** `99.73 % of pieces`. */
+export const nearlyAllHead = (entries: readonly StockEntry[]): string => {
+  const share = entries.find(({ spread }) => spread)?.spread?.nearlyAll.share
+  return share === undefined ? '' : `${percent(share, 2)} % of pieces`
+}
 
 /** A figure that the stock rests on, once for all surfaces that it is the same for. */
 export type BasisRow = {

@@ -3,6 +3,7 @@ import {
   inwardLimits,
   length,
   outwardLimits,
+  plusBetween,
   roundedDown,
   roundedUp,
   type Units,
@@ -24,6 +25,8 @@ export type PaperFigures = {
   readonly outward: (size: Pick<Limits, 'lower' | 'upper'>, order: Order, places: number) => string
   readonly notOver: (millimetre: number, places: number) => string
   readonly notUnder: (millimetre: number, places: number) => string
+  /** An upper tolerance on the lower of two ends as they are written. */
+  readonly plus: (millimetre: number, low: string, high: string) => string
 }
 
 /** Which limit is met first while metal goes: the smaller of a hole, the larger of a shaft. */
@@ -38,6 +41,7 @@ export function paperFigures(units: Units): PaperFigures {
     outward: ({ lower, upper }, order, places) => inOrder(outwardLimits(lower, upper, places, units), order),
     notOver: (millimetre, places) => roundedDown(millimetre, places, units),
     notUnder: (millimetre, places) => roundedUp(millimetre, places, units),
+    plus: (millimetre, low, high) => plusBetween(millimetre, low, high, units),
   }
 }
 

@@ -52,7 +52,11 @@ function printerOf({ unit, places }: Quantity, { length, notOver, notUnder }: Pa
 
 type Both = Quantity & { readonly least: number; readonly most: number }
 
-function bothEnds({ least, most, written, places, standing }: Both, figures: PaperFigures, print: Print): string {
+function bothEnds(
+  { least, most, plus = 0, written, places, standing }: Both,
+  figures: PaperFigures,
+  print: Print,
+): string {
   if (written === 'hole' || written === 'shaft') {
     const write = standing === 'given' ? figures.outward : figures.limits
     return write({ lower: least, upper: most }, written, places)
@@ -62,11 +66,8 @@ function bothEnds({ least, most, written, places, standing }: Both, figures: Pap
   const [low, high] = Number(inward[0]) <= Number(inward[1]) ? inward : [print(least, 'near'), print(most, 'near')]
   if (written === 'range' || low === undefined || high === undefined)
     return low === high ? `${low}` : `${low} to ${high}`
-  // Of the two ends as they are printed, so that nobody adds up to more than the upper.
-  return `${low}${WITH}+${fixed(Number(high) - Number(low), placesIn(low))}${WITH}−0`
+  return `${low}${WITH}+${figures.plus(plus, low, high)}${WITH}−0`
 }
-
-const placesIn = (figure: string): number => figure.split('.')[1]?.length ?? 0
 
 /** The sentences of a point with their figures in place. */
 export const pointLines = ({ text, quantities }: OrderPoint, figures: PaperFigures): readonly string[] =>

@@ -1,4 +1,4 @@
-import { fixed, hours, minutes, percent } from '../../figures.ts'
+import { inHours, minutes, percent } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
@@ -58,7 +58,7 @@ export function routeCardView(plan: Plan, figures: PaperFigures): RouteCardView 
     calendar: operations.map(operation => ({
       number: String(operation.number),
       name: operation.name,
-      hours: inHouse(operation) ? oneHour(operation.time.batch) : DASH,
+      hours: inHouse(operation) ? inHours(operation.time.batch) : DASH,
       days: inHouse(operation) ? DASH : daysOf(plan, operation),
     })),
     findings: findings.map(({ severity, message, hint, at }) => ({
@@ -79,8 +79,6 @@ export const whereOf = (operation: PlannedOperation): string =>
   inHouse(operation)
     ? operation.workCentre
     : `outside: ${operation.firms.map(({ name }) => name).join() || 'firm to be chosen'}`
-
-const oneHour = (minute: number): string => (minute < 600 ? fixed(minute / 60, 1) : hours(minute / 60))
 
 /** One visit has one lead time: it stands at the first of its operations. */
 function daysOf({ orders }: Plan, { number }: PlannedOperation): string {

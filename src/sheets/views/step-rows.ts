@@ -1,5 +1,5 @@
 import type { Step } from '../../cutting/step.ts'
-import { fixed, force, minutes, power } from '../../figures.ts'
+import { fixed, force, minutes, power, significant } from '../../figures.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** One cut; speeds and feeds are where to start, not limits. */
@@ -23,7 +23,7 @@ export const stepRows = (steps: readonly Step[], { length }: PaperFigures): read
     tool: step.tool,
     cuttingSpeed: some(step.cuttingSpeed, 0),
     spindleSpeed: some(step.spindleSpeed, 0),
-    feed: step.feed > 0 ? `${significant(step.feed)}\u00a0${step.feedUnit}` : DASH,
+    feed: step.feed > 0 ? `${significant(step.feed, 2)}\u00a0${step.feedUnit}` : DASH,
     tableFeed: some(step.tableFeed, 0),
     depth: step.depth > 0 ? length(step.depth, step.depth < 0.1 ? 3 : 2) : DASH,
     passes: String(step.passes),
@@ -43,4 +43,3 @@ function measures({ force: push, power: drive, deflection }: Step): readonly str
 }
 
 const some = (value: number, places: number): string => (value > 0 ? fixed(value, places) : DASH)
-const significant = (value: number): string => String(Number(value.toPrecision(2)))

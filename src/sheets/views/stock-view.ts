@@ -8,6 +8,7 @@ import {
   firstArticleLines,
   type LengthRow,
   lengthRows,
+  nearlyAllHead,
   type OddsRow,
   oddsRows,
 } from './odds-rows.ts'
@@ -46,6 +47,7 @@ export type StockView = {
   readonly order: readonly { readonly what: string; readonly value: string }[]
   readonly pictures: readonly string[]
   readonly odds: readonly OddsRow[]
+  readonly nearlyAllHead: string
   readonly basis: readonly BasisRow[]
   readonly firstArticle: readonly string[]
   readonly lengths: readonly LengthRow[]
@@ -106,6 +108,7 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     plating: plan.plating ? platingRows(plan.plating, figures) : [],
     pictures: drawn,
     odds: oddsRows(plan.stock, figures),
+    nearlyAllHead: nearlyAllHead(plan.stock),
     basis: basisRows(plan.stock, figures),
     firstArticle: firstArticleLines(plan.stock, figures),
     lengths: lengthRows(plan, figures),

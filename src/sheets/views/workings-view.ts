@@ -1,3 +1,4 @@
+import { significant } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 
 export type WorkingsView = {
@@ -14,6 +15,9 @@ export type WorkingsView = {
   readonly sources: readonly { readonly number: string; readonly source: string }[]
 }
 
+/** Enough to check the sum by hand, and no gauge is read by them. */
+const SIX = 6
+
 /** Every figure with its numbers and its source, in the order in which the planner came to them. */
 export function workingsView({ workings }: Plan): WorkingsView {
   const sources = [...new Set(workings.map(({ source }) => source))]
@@ -27,7 +31,7 @@ export function workingsView({ workings }: Plan): WorkingsView {
         about: changed ? here : '',
         symbol,
         meaning,
-        value: `${short(value)} ${unit}`.trim(),
+        value: `${significant(value, SIX)} ${unit}`.trim(),
         expression,
         source: String(sources.indexOf(source) + 1),
       }
@@ -35,6 +39,3 @@ export function workingsView({ workings }: Plan): WorkingsView {
     sources: sources.map((source, index) => ({ number: String(index + 1), source })),
   }
 }
-
-/** Six figures: enough to check the sum by hand, and no gauge is read by them. */
-const short = (value: number): string => String(Number(value.toPrecision(6)))

@@ -1,0 +1,162 @@
+import { beforeAll, describe, expect, it, vi } from 'vitest'
+import type { Plan } from '../../src/plan/plan.ts'
+import type { Item } from '../../src/sheets/display-list.ts'
+import { type DocumentToPrint, type LaidDocument, layOutDocument } from '../../src/sheets/lay-out-document.ts'
+import { packet } from '../../src/sheets/packet.ts'
+import { openTemplates } from '../../src/sheets/render-template.ts'
+import { demoPlan, templates, typeface } from './demo-packet.ts'
+import { aboutOf, numbersIn, type Pool, poolOf, twinOf, wordsOf } from './plan-figures.ts'
+import type { Record } from './recorded-figures.ts'
+
+const { record, printed } = vi.hoisted(() => ({
+  record: { figures: [], drawn: new Set() } as Record,
+  printed: [] as DocumentToPrint[],
+}))
+vi.mock('../../src/figures.ts', async original => {
+  const { recording } = await import('./recorded-figures.ts')
+  return recording(await original(), record)
+})
+// The packet as it goes to the painters.
+vi.mock('../../src/sheets/print-document.ts', () => ({
+  printDocument: async (document: DocumentToPrint) => {
+    printed.push(document)
+    return {}
+  },
+}))
+
+const PARTS = ['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07']
+
+/** What stands on paper in figures and is no figure of the job. */
+type Kind = {
+  readonly kind: string
+  readonly is: (text: string, plan: Plan, template: string) => boolean
+  /** Stands on its sheet once. */
+  readonly once?: true
+}
+const KINDS: readonly Kind[] = [
+  {
+    kind: 'the number of a piece to measure',
+    is: (text, { batch }) => /^(?:Piece|Marked) /.test(text) && upTo(text.replace(/^\w+ /, ''), batch.start),
+  },
+  {
+    kind: 'the number of a piece to mark',
+    is: (text, { batch }, template) => template === 'material' && upTo(text, batch.start),
+    once: true,
+  },
+  {
+    kind: 'the number of a bar',
+    is: (text, { material }, template) => template === 'material' && upTo(text, material.bars),
+    once: true,
+  },
+  {
+    kind: 'the number of a source',
+    is: (text, { workings }, template) =>
+      template === 'workings' && upTo(text, new Set(workings.map(({ source }) => source)).size),
+  },
+]
+
+/** Tells of each text of one sheet whether it is of a stated kind. */
+function kindsOn(plan: Plan, template: string): (text: string) => boolean {
+  const used = new Set<string>()
+  return text =>
+    KINDS.some(({ kind, is, once }) => {
+      if (!is(text, plan, template) || (once && used.has(`${kind} ${text}`))) return false
+      used.add(`${kind} ${text}`)
+      return true
+    })
+}
+
+const upTo = (text: string, most: number): boolean => /^[1-9]\d*$/.test(text.trim()) && Number(text) <= most
+
+/** Every text of a page: lines, numbers in rings, words of drawings. */
+const textsOf = (page: readonly Item[]): readonly Text[] =>
+  page.flatMap((item): readonly Text[] => {
+    if (item.kind === 'text' || item.kind === 'ring') return [{ text: item.text, drawn: false }]
+    if (item.kind !== 'picture') return []
+    return item.picture.marks.flatMap(mark => (mark.kind === 'text' ? [{ text: mark.text, drawn: true }] : []))
+  })
+type Text = { readonly text: string; readonly drawn: boolean }
+
+/** Raw numbers by what was written for them. */
+function rawsByText(): ReadonlyMap<string, ReadonlySet<number>> {
+  const raws = new Map<string, Set<number>>()
+  for (const { raw, text } of record.figures)
+    for (const token of numbersIn(text)) raws.set(token, (raws.get(token) ?? new Set()).add(raw))
+  return raws
+}
+
+type Packet = { readonly plan: Plan; readonly document: DocumentToPrint; readonly laid: LaidDocument }
+
+async function packetOf(name: string): Promise<Packet> {
+  const plan = twinOf(demoPlan(name))
+  record.figures.length = 0
+  record.drawn.clear()
+  printed.length = 0
+  await packet(plan, { templates, typeface, formats: { pdf: true, html: true }, paper: 'a4', units: 'mm' })
+  const [document] = printed
+  if (!document) throw new Error('nothing was printed')
+  return { plan, document, laid: layOutDocument(document, openTemplates(templates), typeface) }
+}
+
+/** Numbers on the sheets that are neither in the part of the Plan that the sheet is about, nor of a stated kind. */
+function strangers({ plan, document, laid }: Packet): readonly string[] {
+  const raws = rawsByText()
+  return laid.sheets.flatMap((sheet, index) => {
+    const asked = document.sheets[index]
+    if (!asked) return []
+    const about = aboutOf(plan, asked)
+    const isOfKind = kindsOn(plan, asked.template)
+    return laid.pages.slice(sheet.from - 1, sheet.to).flatMap((page, at) =>
+      textsOf(page)
+        .filter(({ text }) => text !== `${sheet.from + at} of ${laid.pages.length}`)
+        .filter(({ text }) => !isOfKind(text))
+        .flatMap(text =>
+          unknownIn(text, about, raws).map(token => `${asked.template} ${asked.corner}: ${token} in "${text.text}"`),
+        ),
+    )
+  })
+}
+
+/** ISO 5455: 1:2, 5:1. */
+const SCALE = /\b(?:\d+:1|1:\d+)\b/g
+
+function unknownIn(
+  { text, drawn }: Text,
+  about: Pool,
+  raws: ReadonlyMap<string, ReadonlySet<number>>,
+): readonly string[] {
+  const isKnown = (token: string): boolean =>
+    (drawn && record.drawn.has(token)) ||
+    (about.numbers.has(Number(token)) && String(Number(token)) === token) ||
+    [...(raws.get(token) ?? [])].some(raw => about.numbers.has(raw))
+  return wordsOf(drawn ? text.replace(SCALE, '') : text)
+    .filter(word => !about.words.has(word))
+    .flatMap(numbersIn)
+    .filter(token => !isKnown(token))
+}
+
+it('sees every figure that the house can write', async () => {
+  const house = await vi.importActual<typeof import('../../src/figures.ts')>('../../src/figures.ts')
+  const recorded = await import('../../src/figures.ts')
+  // A word, a unit, a number that goes on to a drawing.
+  const others = ['unitOf', 'inUnits', 'asDrawn']
+  const unseen = Object.entries(house).filter(([name, write]) => Reflect.get(recorded, name) === write)
+  expect(unseen.map(([name]) => name).toSorted()).toEqual(others.toSorted())
+})
+
+describe.each(PARTS)('the packet of %s', name => {
+  let found: Packet
+  beforeAll(async () => {
+    found = await packetOf(name)
+  }, 60_000)
+
+  it('writes no figure that the plan does not hold as it stands', () => {
+    const { numbers } = poolOf(found.plan)
+    expect(record.figures.length).toBeGreaterThan(100)
+    expect(record.figures.filter(({ raw }) => !numbers.has(raw))).toEqual([])
+  })
+
+  it('says on every sheet only what the plan says of its subject', () => {
+    expect(strangers(found)).toEqual([])
+  })
+})
