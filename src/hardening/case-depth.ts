@@ -24,14 +24,21 @@ export type OrderedDepth = {
  * Depth to order: the depth asked is left, the hardness asked is held by the expected model, and no more than half of the
  * case goes, all where most is taken off. No minus side. A face, on which nothing slides, decides by its depth alone.
  */
-export function orderedDepth(
-  notebook: Notebook,
-  part: Part,
-  window: HardeningWindow,
-  figures: CaseFigures,
-  removal: readonly { readonly most: Millimetre; readonly face?: true }[],
-  wall: Millimetre,
-): OrderedDepth | { readonly refused: Finding } {
+export function orderedDepth({
+  notebook,
+  part,
+  window,
+  figures,
+  removal,
+  wall,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly window: HardeningWindow
+  readonly figures: CaseFigures
+  readonly removal: readonly { readonly most: Millimetre; readonly face?: true }[]
+  readonly wall: Millimetre
+}): OrderedDepth | { readonly refused: Finding } {
   const s = Math.max(0, ...removal.filter(({ face }) => !face).map(({ most }) => most))
   const s_any = Math.max(0, ...removal.map(({ most }) => most))
   const { asked, findings } = depthAsked(part, window, wall)
@@ -75,14 +82,14 @@ export function orderedDepth(
   const rounded = Math.max(DEPTH_STEP, Number(least.toFixed(2)))
   if (rounded > DEEPEST_CASE[window.term].depth) {
     return {
-      refused: caseFinding(
+      refused: caseFinding({
         part,
-        'error',
-        'case/too-deep',
-        '/hardening/depth',
-        `${fixed(s, 3)} mm off at the worst place needs a case of ${fixed(rounded, 2)} mm (${deciding.why}); ${window.process} is ordered to ${DEEPEST_CASE[window.term].depth} mm at most`,
-        `take off less after hardening, or ask for less depth or hardness${window.term === 'NHD' ? ', or choose a steel that nitrides harder' : ''}`,
-      ),
+        severity: 'error',
+        code: 'case/too-deep',
+        path: '/hardening/depth',
+        message: `${fixed(s, 3)} mm off at the worst place needs a case of ${fixed(rounded, 2)} mm (${deciding.why}); ${window.process} is ordered to ${DEEPEST_CASE[window.term].depth} mm at most`,
+        hint: `take off less after hardening, or ask for less depth or hardness${window.term === 'NHD' ? ', or choose a steel that nitrides harder' : ''}`,
+      }),
     }
   }
   const upper = upperTolerance(window.term, rounded)
@@ -109,14 +116,14 @@ function depthAsked(part: Part, { term }: HardeningWindow, wall: Millimetre): As
   return {
     asked: known(usual.depth, 'mm', fromHandbook(usual.source)),
     findings: [
-      caseFinding(
+      caseFinding({
         part,
-        'note',
-        'case/depth-not-asked',
-        '/hardening',
-        `no depth is asked for: ${usual.depth} mm left is planned (${usual.source})`,
-        'write depth: min … as it must be left after finishing',
-      ),
+        severity: 'note',
+        code: 'case/depth-not-asked',
+        path: '/hardening',
+        message: `no depth is asked for: ${usual.depth} mm left is planned (${usual.source})`,
+        hint: 'write depth: min … as it must be left after finishing',
+      }),
     ],
   }
 }
@@ -137,39 +144,39 @@ function usualDepth(
 }
 
 function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/depth-not-asked',
-    '/hardening',
-    `${process} without a depth: ${DEPTH_DEFINITIONS[term]} decides the stock and the order`,
-    'write depth: min … as it must be left after finishing',
-  )
+    severity: 'error',
+    code: 'case/depth-not-asked',
+    path: '/hardening',
+    message: `${process} without a depth: ${DEPTH_DEFINITIONS[term]} decides the stock and the order`,
+    hint: 'write depth: min … as it must be left after finishing',
+  })
 }
 
 /** A depth of hardness ends between core and surface; where the bar is about as hard as the case there is no such place. */
 function noRise(part: Part, { process, term }: HardeningWindow, { surface, core, limit }: CaseFigures): Finding {
   const soft = limit <= core.value
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/hardness-out-of-reach',
-    soft && term === 'SHD' ? '/hardening/hardness' : '/material/hardness',
-    `${process} of ${part.material.grade}: the ${term} would end at ${fixed(limit, 0)} HV, which is not between the core's ${fixed(core.value, 0)} HV and the surface's ${fixed(surface.usual, 0)} HV`,
-    soft
+    severity: 'error',
+    code: 'case/hardness-out-of-reach',
+    path: soft && term === 'SHD' ? '/hardening/hardness' : '/material/hardness',
+    message: `${process} of ${part.material.grade}: the ${term} would end at ${fixed(limit, 0)} HV, which is not between the core's ${fixed(core.value, 0)} HV and the surface's ${fixed(surface.usual, 0)} HV`,
+    hint: soft
       ? 'ask for more hardness, or start from softer bar'
       : 'start from softer bar, or choose a steel that hardens further',
-  )
+  })
 }
 
 function outOfReach(part: Part, { surface }: CaseFigures, hardness: Vickers): Finding {
   const range = surface.least === surface.most ? '' : `, ${surface.least} to ${surface.most}`
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/hardness-out-of-reach',
-    '/hardening/hardness',
-    `${fixed(hardness, 0)} HV after finishing is not below what ${part.material.grade} reaches at the surface: about ${surface.usual} HV${range}`,
-    'ask for less hardness, or choose a steel that hardens further',
-  )
+    severity: 'error',
+    code: 'case/hardness-out-of-reach',
+    path: '/hardening/hardness',
+    message: `${fixed(hardness, 0)} HV after finishing is not below what ${part.material.grade} reaches at the surface: about ${surface.usual} HV${range}`,
+    hint: 'ask for less hardness, or choose a steel that hardens further',
+  })
 }

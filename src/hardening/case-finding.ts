@@ -3,13 +3,20 @@ import type { FindingCode } from '../finding-code.ts'
 import { type Part, placeOf } from '../part/part.ts'
 
 /** A finding at a place of the part file; `path` may name a key that the file leaves out. */
-export function caseFinding(
-  part: Part,
-  severity: Severity,
-  code: FindingCode & `case/${string}`,
-  path: string,
-  message: string,
-  hint: string,
-): Finding {
+export function caseFinding({
+  part,
+  severity,
+  code,
+  path,
+  message,
+  hint,
+}: {
+  readonly part: Part
+  readonly severity: Severity
+  readonly code: FindingCode & `case/${string}`
+  readonly path: string
+  readonly message: string
+  readonly hint: string
+}): Finding {
   return { code, severity, message, at: placeOf(part, path), hint }
 }

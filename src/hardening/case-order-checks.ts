@@ -19,14 +19,15 @@ export function choiceFindings(part: Part, window: HardeningWindow): readonly Fi
   const asked = part.hardening?.hardness?.least
   if (window.term === 'SHD' && part.ports.length > 0) {
     return [
-      caseFinding(
+      caseFinding({
         part,
-        'error',
-        'case/process-refused',
-        '/hardening/process',
-        'induction hardening of a ported sleeve is refused: it cracks at the ports in the quench (common practice)',
-        'nitride it',
-      ),
+        severity: 'error',
+        code: 'case/process-refused',
+        path: '/hardening/process',
+        message:
+          'induction hardening of a ported sleeve is refused: it cracks at the ports in the quench (common practice)',
+        hint: 'nitride it',
+      }),
     ]
   }
   const judged = hardeningChoice(grade, window.column, asked)
@@ -35,16 +36,16 @@ export function choiceFindings(part: Part, window: HardeningWindow): readonly Fi
   const forHardness = asked === undefined ? '' : ` for ${fixed(asked, 0)} HV`
   const why = judged.why === undefined ? '' : `: ${judged.why}`
   return [
-    caseFinding(
+    caseFinding({
       part,
-      refused ? 'error' : 'warning',
-      refused ? 'case/process-refused' : 'case/process-limited',
-      '/hardening/process',
-      `${window.process} ${grade}${forHardness} is ${refused ? 'refused' : 'done with limits only'} (${CHOICE_SOURCE})${why}`,
-      refused
+      severity: refused ? 'error' : 'warning',
+      code: refused ? 'case/process-refused' : 'case/process-limited',
+      path: '/hardening/process',
+      message: `${window.process} ${grade}${forHardness} is ${refused ? 'refused' : 'done with limits only'} (${CHOICE_SOURCE})${why}`,
+      hint: refused
         ? 'choose another material or another process'
         : 'agree with the hardener what it will reach before the bar is bought',
-    ),
+    }),
   ]
 }
 
@@ -53,50 +54,56 @@ export function temperatureFindings(part: Part, window: HardeningWindow, tempera
   const { least, most } = window.temperature
   if (temperature >= least && temperature <= most) return []
   return [
-    caseFinding(
+    caseFinding({
       part,
-      'error',
-      'case/temperature-outside-process',
-      '/hardening/temperature',
-      `${window.process} runs at ${least} to ${most} °C, not at ${fixed(temperature, 0)} °C`,
-      `write a temperature from ${least} to ${most}, or leave it out`,
-    ),
+      severity: 'error',
+      code: 'case/temperature-outside-process',
+      path: '/hardening/temperature',
+      message: `${window.process} runs at ${least} to ${most} °C, not at ${fixed(temperature, 0)} °C`,
+      hint: `write a temperature from ${least} to ${most}, or leave it out`,
+    }),
   ]
 }
 
 /** Time and depth that cost more than they look. */
-export function cycleFindings(
-  part: Part,
-  shop: Shop,
-  window: HardeningWindow,
-  depth: Millimetre,
-  hours: Hour,
-): readonly Finding[] {
+export function cycleFindings({
+  part,
+  shop,
+  window,
+  depth,
+  hours,
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly window: HardeningWindow
+  readonly depth: Millimetre
+  readonly hours: Hour
+}): readonly Finding[] {
   const usual = window.hours?.most ?? Number.POSITIVE_INFINITY
   const findings: Finding[] = []
   const limit = shop.habits.nitridingTimeLimit
   const nitriding = window.term === 'NHD'
   if (hours > usual && usual < limit) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        'warning',
-        'case/cycle-beyond-process',
-        '/hardening/process',
-        `${fixed(depth, 2)} mm takes about ${fixed(hours, 0)} h; ${window.process} usually ends at ${usual} h`,
-        'nitride in gas or plasma, or ask for less depth',
-      ),
+        severity: 'warning',
+        code: 'case/cycle-beyond-process',
+        path: '/hardening/process',
+        message: `${fixed(depth, 2)} mm takes about ${fixed(hours, 0)} h; ${window.process} usually ends at ${usual} h`,
+        hint: 'nitride in gas or plasma, or ask for less depth',
+      }),
     )
   } else if (nitriding && (hours > limit || depth > DEAR_DEPTH)) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        'warning',
-        'case/long-cycle',
-        '/hardening/depth',
-        `${fixed(depth, 2)} mm takes about ${fixed(hours, 0)} h: dear over ${fixed(limit, 0)} h or ${DEAR_DEPTH} mm`,
-        'take off less after hardening: a truer set-up buys back furnace time',
-      ),
+        severity: 'warning',
+        code: 'case/long-cycle',
+        path: '/hardening/depth',
+        message: `${fixed(depth, 2)} mm takes about ${fixed(hours, 0)} h: dear over ${fixed(limit, 0)} h or ${DEAR_DEPTH} mm`,
+        hint: 'take off less after hardening: a truer set-up buys back furnace time',
+      }),
     )
   }
   return findings
@@ -108,39 +115,39 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
   const sides = treatedSides(part)
   if (boreOf(part) && sides.outside !== sides.bore && wall <= THIN_WALL) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        'warning',
-        'case/one-sided',
-        '/hardening',
-        `only the ${sides.outside ? 'outside' : 'bore'} of a ${fixed(wall, 2)} mm wall is treated: a one-sided case bends a thin sleeve`,
-        'treat both sides, or measure a first article before the batch is finish-turned',
-      ),
+        severity: 'warning',
+        code: 'case/one-sided',
+        path: '/hardening',
+        message: `only the ${sides.outside ? 'outside' : 'bore'} of a ${fixed(wall, 2)} mm wall is treated: a one-sided case bends a thin sleeve`,
+        hint: 'treat both sides, or measure a first article before the batch is finish-turned',
+      }),
     )
   }
   if (shop.habits.couponPieces < 1) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        'error',
-        'case/no-coupon',
-        '/hardening',
-        'no coupon goes with the charge: depth cannot be proved without cutting a good piece',
-        'set a coupon of the same heat and the same heat treatment in the shop file',
-      ),
+        severity: 'error',
+        code: 'case/no-coupon',
+        path: '/hardening',
+        message: 'no coupon goes with the charge: depth cannot be proved without cutting a good piece',
+        hint: 'set a coupon of the same heat and the same heat treatment in the shop file',
+      }),
     )
   }
   const { beforeHardening: before, afterHoning: after } = EDGE_BREAK
   if (part.ports.length > 0) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        'note',
-        'case/edges-to-break',
-        '/ports',
-        'port edges take case from two sides, turn brittle and chip',
-        `break every edge ${before.least} to ${before.most} mm before hardening, and ${after.least} to ${after.most} mm after honing`,
-      ),
+        severity: 'note',
+        code: 'case/edges-to-break',
+        path: '/ports',
+        message: 'port edges take case from two sides, turn brittle and chip',
+        hint: `break every edge ${before.least} to ${before.most} mm before hardening, and ${after.least} to ${after.most} mm after honing`,
+      }),
     )
   }
   return findings

@@ -8,13 +8,19 @@ import type { CaseOrder } from './case-plan.ts'
 import { stressReliefIn } from './case-temper.ts'
 
 /** What goes on the hardener's order besides the case. */
-export function caseOrder(
-  part: Part,
-  { term }: HardeningWindow,
-  { surface, tempered }: CaseFigures,
-  depth: Millimetre,
-  temperature: Celsius,
-): CaseOrder {
+export function caseOrder({
+  part,
+  window: { term },
+  figures: { surface, tempered },
+  depth,
+  temperature,
+}: {
+  readonly part: Part
+  readonly window: HardeningWindow
+  readonly figures: CaseFigures
+  readonly depth: Millimetre
+  readonly temperature: Celsius
+}): CaseOrder {
   const { hardness, temper } = part.material
   const asked = part.hardening?.hardness?.least
   const { load } = standardLoad(Math.min(SURFACE_LOAD, largestLoad.value({ HV: surface.usual, N_r: depth })))

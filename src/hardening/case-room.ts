@@ -13,13 +13,19 @@ import { boreOf, treatedSides } from './case-surfaces.ts'
 type Ordered = { readonly least: Millimetre; readonly most: Millimetre }
 
 /** Whether the wall and the bars between windows keep a core: a section that is case through and through is brittle. */
-export function roomFindings(
-  notebook: Notebook,
-  part: Part,
-  { term }: HardeningWindow,
-  wall: Millimetre,
-  ordered: Ordered,
-): readonly Finding[] {
+export function roomFindings({
+  notebook,
+  part,
+  window: { term },
+  wall,
+  ordered,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly window: HardeningWindow
+  readonly wall: Millimetre
+  readonly ordered: Ordered
+}): readonly Finding[] {
   const room = wallRoom(part, term, wall)
   if (term === 'SHD') return hardenedThrough(part, wall, room, ordered)
   return [...wallFindings({ notebook, part, wall, room, ordered }), ...bridgeFindings(part, ordered)]
@@ -33,14 +39,14 @@ function hardenedThrough(
 ): readonly Finding[] {
   if (!room || most <= room.most) return []
   return [
-    caseFinding(
+    caseFinding({
       part,
-      'error',
-      'case/wall-eaten',
-      '/hardening/depth',
-      `the wall of ${fixed(wall, 2)} mm is under ${WALL_IN_DEPTHS} times the depth, ${fixed(WALL_IN_DEPTHS * most, 2)} mm: induction hardens it through`,
-      'ask for less depth, or choose nitriding',
-    ),
+      severity: 'error',
+      code: 'case/wall-eaten',
+      path: '/hardening/depth',
+      message: `the wall of ${fixed(wall, 2)} mm is under ${WALL_IN_DEPTHS} times the depth, ${fixed(WALL_IN_DEPTHS * most, 2)} mm: induction hardens it through`,
+      hint: 'ask for less depth, or choose nitriding',
+    }),
   ]
 }
 
@@ -62,14 +68,14 @@ function wallFindings({
   const path = '/hardening/depth'
   if (!room) {
     return [
-      caseFinding(
+      caseFinding({
         part,
-        'warning',
-        'case/wall-eaten',
+        severity: 'warning',
+        code: 'case/wall-eaten',
         path,
-        `the wall of ${fixed(wall, 2)} mm is under 1.5 mm: there is no rule for how much of it may be case`,
-        'ask the hardener, and section a coupon of the same wall',
-      ),
+        message: `the wall of ${fixed(wall, 2)} mm is under 1.5 mm: there is no rule for how much of it may be case`,
+        hint: 'ask the hardener, and section a coupon of the same wall',
+      }),
     ]
   }
   const { sides, together: limit, expression, source } = room
@@ -86,14 +92,14 @@ function wallFindings({
   if (taken <= WALL_WARNING * limit) return []
   const over = taken > limit
   return [
-    caseFinding(
+    caseFinding({
       part,
-      over ? 'error' : 'warning',
-      'case/wall-eaten',
+      severity: over ? 'error' : 'warning',
+      code: 'case/wall-eaten',
       path,
-      `${sides === 2 ? 'case outside and in the bore is' : 'the case is'} up to ${fixed(taken, 2)} mm of a ${fixed(wall, 2)} mm wall; ${over ? '' : 'close to '}the limit is ${fixed(limit, 2)} mm`,
-      'ask for less depth, take off less after hardening, mask one side all round, or make the wall thicker',
-    ),
+      message: `${sides === 2 ? 'case outside and in the bore is' : 'the case is'} up to ${fixed(taken, 2)} mm of a ${fixed(wall, 2)} mm wall; ${over ? '' : 'close to '}the limit is ${fixed(limit, 2)} mm`,
+      hint: 'ask for less depth, take off less after hardening, mask one side all round, or make the wall thicker',
+    }),
   ]
 }
 
@@ -103,14 +109,14 @@ function bridgeFindings(part: Part, { least }: Ordered): readonly Finding[] {
     const refused = port.bridge < BRIDGE_LIMITS.refuse * least
     const wanted = (refused ? BRIDGE_LIMITS.refuse : BRIDGE_LIMITS.warn) * least
     return [
-      caseFinding(
+      caseFinding({
         part,
-        refused ? 'error' : 'warning',
-        'case/bridge-eaten',
-        `${port.path}/bridge`,
-        `the bridge of ${port.name} is ${fixed(port.bridge, 2)} mm, ${fixed(port.bridge / least, 1)} times the case ordered; it takes case on all four sides and ${refused ? `is refused under ${BRIDGE_LIMITS.refuse}` : `should be ${BRIDGE_LIMITS.warn}`} times (common practice)`,
-        `make the bridge ${fixed(Math.ceil(wanted * 10 - 1e-6) / 10, 1)} mm or wider, order less depth, or mask it if the drawing allows`,
-      ),
+        severity: refused ? 'error' : 'warning',
+        code: 'case/bridge-eaten',
+        path: `${port.path}/bridge`,
+        message: `the bridge of ${port.name} is ${fixed(port.bridge, 2)} mm, ${fixed(port.bridge / least, 1)} times the case ordered; it takes case on all four sides and ${refused ? `is refused under ${BRIDGE_LIMITS.refuse}` : `should be ${BRIDGE_LIMITS.warn}`} times (common practice)`,
+        hint: `make the bridge ${fixed(Math.ceil(wanted * 10 - 1e-6) / 10, 1)} mm or wider, order less depth, or mask it if the drawing allows`,
+      }),
     ]
   })
 }

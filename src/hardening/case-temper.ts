@@ -26,14 +26,14 @@ export function stressReliefIn(
   const least = notebook.use(stressReliefFloor, { T_n: nitriding, m: STRESS_RELIEF_MARGINS.overNitriding }, about)
   const most = notebook.use(stressReliefCeiling, { T_t: temper, m: STRESS_RELIEF_MARGINS.underTemper }, about)
   if (most >= least) return { least, most, chosen: (least + most) / 2 }
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/stress-relief-window',
-    '/material/temper',
-    `no stress-relief temperature: it must be ${fixed(least, 0)} °C or more for nitriding at ${fixed(nitriding, 0)} °C, and ${fixed(most, 0)} °C or less for a temper of ${fixed(temper, 0)} °C`,
-    `nitride at ${fixed(most - STRESS_RELIEF_MARGINS.overNitriding, 0)} °C or less, or buy bar tempered at ${fixed(least + STRESS_RELIEF_MARGINS.underTemper, 0)} °C or more`,
-  )
+    severity: 'error',
+    code: 'case/stress-relief-window',
+    path: '/material/temper',
+    message: `no stress-relief temperature: it must be ${fixed(least, 0)} °C or more for nitriding at ${fixed(nitriding, 0)} °C, and ${fixed(most, 0)} °C or less for a temper of ${fixed(temper, 0)} °C`,
+    hint: `nitride at ${fixed(most - STRESS_RELIEF_MARGINS.overNitriding, 0)} °C or less, or buy bar tempered at ${fixed(least + STRESS_RELIEF_MARGINS.underTemper, 0)} °C or more`,
+  })
 }
 
 export function temperUnknown(part: Part): Finding {
@@ -42,36 +42,42 @@ export function temperUnknown(part: Part): Finding {
   const apart = estimates
     ? `; published tables for ${fixed(hardness ?? 0, 0)} HV give ${estimates.map(({ temper }) => `${fixed(temper, 0)} °C`).join(' and ')}, too far apart to choose`
     : ''
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/temper-unknown',
-    '/material',
-    `the tempering temperature of the ${grade} bar is not given: whether nitriding softens it cannot be told`,
-    `read it from the bar certificate and write it under temper${apart}`,
-  )
+    severity: 'error',
+    code: 'case/temper-unknown',
+    path: '/material',
+    message: `the tempering temperature of the ${grade} bar is not given: whether nitriding softens it cannot be told`,
+    hint: `read it from the bar certificate and write it under temper${apart}`,
+  })
 }
 
 /** Margin of the temper over the cycle, by temperature and by temperature with time. */
-export function temperFindings(
-  notebook: Notebook,
-  part: Part,
-  nitriding: Celsius,
-  hours: Hour,
-  temper: Celsius,
-): readonly Finding[] {
+export function temperFindings({
+  notebook,
+  part,
+  nitriding,
+  hours,
+  temper,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly nitriding: Celsius
+  readonly hours: Hour
+  readonly temper: Celsius
+}): readonly Finding[] {
   const margin = temper - nitriding
   const findings: Finding[] = []
   if (margin < TEMPER_MARGIN.usual) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        margin < TEMPER_MARGIN.least ? 'error' : 'warning',
-        'case/temper-margin',
-        '/material/temper',
-        `the temper of ${fixed(temper, 0)} °C is ${fixed(margin, 0)} K over nitriding at ${fixed(nitriding, 0)} °C; ${TEMPER_MARGIN.usual} K is usual and ${TEMPER_MARGIN.least} K the least`,
-        `nitride at ${fixed(temper - TEMPER_MARGIN.usual, 0)} °C or less, or buy bar tempered at ${fixed(nitriding + TEMPER_MARGIN.usual, 0)} °C or more`,
-      ),
+        severity: margin < TEMPER_MARGIN.least ? 'error' : 'warning',
+        code: 'case/temper-margin',
+        path: '/material/temper',
+        message: `the temper of ${fixed(temper, 0)} °C is ${fixed(margin, 0)} K over nitriding at ${fixed(nitriding, 0)} °C; ${TEMPER_MARGIN.usual} K is usual and ${TEMPER_MARGIN.least} K the least`,
+        hint: `nitride at ${fixed(temper - TEMPER_MARGIN.usual, 0)} °C or less, or buy bar tempered at ${fixed(nitriding + TEMPER_MARGIN.usual, 0)} °C or more`,
+      }),
     )
   }
   const equivalent = notebook.use(
@@ -81,14 +87,14 @@ export function temperFindings(
   )
   if (equivalent > temper) {
     findings.push(
-      caseFinding(
+      caseFinding({
         part,
-        'warning',
-        'case/core-softens',
-        '/material/temper',
-        `${fixed(hours, 0)} h at ${fixed(nitriding, 0)} °C soften like a ${USUAL_TEMPER_TIME} h temper at ${fixed(equivalent, 0)} °C, above the bar's ${fixed(temper, 0)} °C: the core loses hardness`,
-        `nitride cooler or shallower, or buy bar tempered at ${fixed(Math.ceil(equivalent / 5) * 5, 0)} °C or more`,
-      ),
+        severity: 'warning',
+        code: 'case/core-softens',
+        path: '/material/temper',
+        message: `${fixed(hours, 0)} h at ${fixed(nitriding, 0)} °C soften like a ${USUAL_TEMPER_TIME} h temper at ${fixed(equivalent, 0)} °C, above the bar's ${fixed(temper, 0)} °C: the core loses hardness`,
+        hint: `nitride cooler or shallower, or buy bar tempered at ${fixed(Math.ceil(equivalent / 5) * 5, 0)} °C or more`,
+      }),
     )
   }
   return findings

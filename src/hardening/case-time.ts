@@ -16,13 +16,19 @@ import type { CasePlan } from './case-plan.ts'
  * Time at temperature for the middle of the depth ordered: a mean at the lower limit would leave half of the readings short.
  * Nought for a process that is over in seconds.
  */
-export function caseTime(
-  notebook: Notebook,
-  window: HardeningWindow,
-  figures: CaseFigures,
-  middle: Millimetre,
-  T: Known<'°C'>,
-): CasePlan['time'] {
+export function caseTime({
+  notebook,
+  window,
+  figures,
+  middle,
+  T,
+}: {
+  readonly notebook: Notebook
+  readonly window: HardeningWindow
+  readonly figures: CaseFigures
+  readonly middle: Millimetre
+  readonly T: Known<'°C'>
+}): CasePlan['time'] {
   if (window.term === 'CHD') {
     const hours = (r: number, end: string) =>
       notebook.use(carburisingTime, { CHD: middle, r, T }, { about: `case, ${end}` })

@@ -64,13 +64,19 @@ export function growthFor(
  * The case to order so that enough of it is left everywhere, with what the hardener's order and the stock sheet need.
  * `orderedFor` is the removal that the depth is ordered for, where what comes off is judged against an order that stands.
  */
-export function planCase(
-  part: Part,
-  shop: Shop,
-  removal: readonly Removal[],
-  wall: Millimetre,
-  orderedFor: readonly Removal[] = removal,
-): PlannedCase {
+export function planCase({
+  part,
+  shop,
+  removal,
+  wall,
+  orderedFor = removal,
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly removal: readonly Removal[]
+  readonly wall: Millimetre
+  readonly orderedFor?: readonly Removal[] | undefined
+}): PlannedCase {
   const notebook = openNotebook()
   // Written out only when read: the stock is settled by trial, and most trials go nowhere.
   const { hardening } = part
@@ -98,7 +104,7 @@ export function planCase(
   if ('missing' in figures) return outcome({ findings: [...before, gradeUnknown(part, figures.missing)] })
 
   const most = Math.max(0, ...removal.map(({ most }) => most))
-  const depth = orderedDepth(notebook, part, window, figures, orderedFor, wall)
+  const depth = orderedDepth({ notebook, part, window, figures, removal: orderedFor, wall })
   if ('refused' in depth) return outcome({ findings: [...before, depth.refused] })
   const { asked, ordered } = depth
   const middle = (ordered.least + ordered.most) / 2
@@ -108,7 +114,7 @@ export function planCase(
     least: notebook.use(caseLeft, { N: ordered.least, s: most }, { about: 'case, worst place' }),
     most: ordered.most - Math.max(0, Math.min(...removal.map(({ least }) => least), most)),
   }
-  const time = caseTime(notebook, window, figures, middle, T)
+  const time = caseTime({ notebook, window, figures, middle, T })
   const layer = compoundLayer(hardening.process)
   const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
   const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
@@ -134,7 +140,7 @@ export function planCase(
       treated: treatedSides(part),
       limitHardness: figures.limit,
       hardnessAfter: after,
-      order: caseOrder(part, window, figures, ordered.least, temperature),
+      order: caseOrder({ part, window, figures, depth: ordered.least, temperature }),
     },
     findings: [
       ...before,
@@ -142,8 +148,8 @@ export function planCase(
       ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
       ...shareFindings(part, window, removal, ordered.least),
       ...hardnessFindings(part, after, removal),
-      ...roomFindings(notebook, part, window, wall, ordered),
-      ...cycleFindings(part, shop, window, middle, time.nominal),
+      ...roomFindings({ notebook, part, window, wall, ordered }),
+      ...cycleFindings({ part, shop, window, depth: middle, hours: time.nominal }),
     ],
   })
 
@@ -151,7 +157,7 @@ export function planCase(
     const { temper } = part.material
     if (temper === undefined) return [temperUnknown(part)]
     const relief = stressReliefIn(notebook, part, nitriding, temper)
-    return [...temperFindings(notebook, part, nitriding, hours, temper), ...('code' in relief ? [relief] : [])]
+    return [...temperFindings({ notebook, part, nitriding, hours, temper }), ...('code' in relief ? [relief] : [])]
   }
 }
 
@@ -184,14 +190,14 @@ function shareFindings(
     face || most / N <= warn + 1e-9
       ? []
       : [
-          caseFinding(
+          caseFinding({
             part,
-            'warning',
-            'case/depth-share',
-            '/hardening/depth',
-            `${surface}: up to ${fixed(most, 3)} mm a side comes off a case of ${fixed(N, 2)} mm, ${fixed((100 * most) / N, 0)} %; over ${fixed(100 * warn, 0)} % is more than usual (common practice)`,
-            'reduce run-out and distortion before buying depth: less stock then cleans up',
-          ),
+            severity: 'warning',
+            code: 'case/depth-share',
+            path: '/hardening/depth',
+            message: `${surface}: up to ${fixed(most, 3)} mm a side comes off a case of ${fixed(N, 2)} mm, ${fixed((100 * most) / N, 0)} %; over ${fixed(100 * warn, 0)} % is more than usual (common practice)`,
+            hint: 'reduce run-out and distortion before buying depth: less stock then cleans up',
+          }),
         ],
   )
 }
@@ -208,41 +214,41 @@ function hardnessFindings(
     if (most.low >= asked - 0.5) return []
     const short = most.expected < asked - 0.5
     return [
-      caseFinding(
+      caseFinding({
         part,
-        short && !faces.has(surface) ? 'error' : 'warning',
-        'case/hardness-after',
-        '/hardening/hardness',
-        `${surface}: where most comes off ${fixed(most.expected, 0)} HV is expected, ${fixed(most.low, 0)} to ${fixed(most.high, 0)} by the models; ${fixed(asked, 0)} HV is asked`,
-        faces.has(surface)
+        severity: short && !faces.has(surface) ? 'error' : 'warning',
+        code: 'case/hardness-after',
+        path: '/hardening/hardness',
+        message: `${surface}: where most comes off ${fixed(most.expected, 0)} HV is expected, ${fixed(most.low, 0)} to ${fixed(most.high, 0)} by the models; ${fixed(asked, 0)} HV is asked`,
+        hint: faces.has(surface)
           ? 'nothing slides on a face: agree the figure there, or mask it on the drawing'
           : short
             ? 'take off less, or order more depth'
             : 'ask for a reading on the coupon ground to the same depth, or take off less',
-      ),
+      }),
     ]
   })
 }
 
 function gradeUnknown(part: Part, missing: readonly string[]): Finding {
   const { grade } = part.material
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/grade-unknown',
-    '/material/grade',
-    `the handbook has no ${missing.join(', no ')} for ${part.hardening?.process} of ${grade}`,
-    `ask the hardener and write it in the shop file under reached: {grade: ${grade}, surface: …, core: …, depth-constant: …}`,
-  )
+    severity: 'error',
+    code: 'case/grade-unknown',
+    path: '/material/grade',
+    message: `the handbook has no ${missing.join(', no ')} for ${part.hardening?.process} of ${grade}`,
+    hint: `ask the hardener and write it in the shop file under reached: {grade: ${grade}, surface: …, core: …, depth-constant: …}`,
+  })
 }
 
 function notPlanned(part: Part): Finding {
-  return caseFinding(
+  return caseFinding({
     part,
-    'error',
-    'case/process-not-planned',
-    '/hardening/process',
-    `${part.hardening?.process} leaves no case to order: it is not planned for`,
-    'a running liner tempers back in service: nitride it, or harden and grind the part to an agreed drawing outside',
-  )
+    severity: 'error',
+    code: 'case/process-not-planned',
+    path: '/hardening/process',
+    message: `${part.hardening?.process} leaves no case to order: it is not planned for`,
+    hint: 'a running liner tempers back in service: nitride it, or harden and grind the part to an agreed drawing outside',
+  })
 }

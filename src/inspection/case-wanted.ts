@@ -50,14 +50,15 @@ export function finishedCase(part: Part, plan: CasePlan, where: Where): readonly
   }
   return [
     ...(asked === undefined ? [] : [hardness]),
-    toLookAt(
-      'cracks by magnetic particle, after grinding',
-      'all surfaces',
-      'critical',
+    toLookAt({
+      name: 'cracks by magnetic particle, after grinding',
+      feature: 'all surfaces',
+      weight: 'critical',
       where,
-      plan.order?.term === 'NHD'
-        ? 'reject any crack; demagnetise and clean after; no temper etch on a nitrided surface'
-        : 'reject any crack; demagnetise and clean after',
-    ),
+      remark:
+        plan.order?.term === 'NHD'
+          ? 'reject any crack; demagnetise and clean after; no temper etch on a nitrided surface'
+          : 'reject any crack; demagnetise and clean after',
+    }),
   ]
 }

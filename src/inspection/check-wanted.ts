@@ -31,7 +31,13 @@ export function checkWanted({
   if (!first) return []
   const leaving = number < first.number
   const where: Where = { operation: number, stage: leaving ? 'before-sending' : 'on-return' }
-  const counted = toLookAt('count, serials and heat number', 'all pieces', 'critical', where, 'against the route card')
+  const counted = toLookAt({
+    name: 'count, serials and heat number',
+    feature: 'all pieces',
+    weight: 'critical',
+    where,
+    remark: 'against the route card',
+  })
   const wanted = (made: Made): Wanted => sizeWanted(part, operations, made, where)
   if (leaving) {
     const before = operations.filter(other => other.number < number)
@@ -64,7 +70,13 @@ function beforeSending(
     const record = 'write it down: growth is what the same piece differs by on return'
     return [
       ...grows.map(wanted).map(one => ({ ...one, remark: one.remark ? `${one.remark}; ${record}` : record })),
-      toLookAt('every edge broken, no burr', 'edges', 'critical', where, 'an edge left sharp is brittle once hardened'),
+      toLookAt({
+        name: 'every edge broken, no burr',
+        feature: 'edges',
+        weight: 'critical',
+        where,
+        remark: 'an edge left sharp is brittle once hardened',
+      }),
     ]
   }
   const concerned = new Set(sent.flatMap(({ surfaces, locatedBy }) => [...surfaces, ...locatedBy]))
@@ -102,7 +114,7 @@ function onReturn(
         ]
       : []),
     ...(sent.some(({ process }) => process === 'grind')
-      ? [toLookAt('no burn, crack or chatter mark', 'ground surfaces', 'critical', where)]
+      ? [toLookAt({ name: 'no burn, crack or chatter mark', feature: 'ground surfaces', weight: 'critical', where })]
       : []),
   ]
 }

@@ -17,13 +17,13 @@ export function beforePlatingWanted(part: Part, plan: PlatingPlan, where: Where)
       .filter(({ feature }) => feature === plan.surface)
       .flatMap(surface => formWanted(surface, 'hone', 'critical', where))
       .map(one => ({ ...one, name: `${one.name}, before plating` })),
-    toLookAt(
-      `edges chamfered ${least === most ? least : `${least} to ${most}`} mm`,
-      plan.surface,
-      'critical',
+    toLookAt({
+      name: `edges chamfered ${least === most ? least : `${least} to ${most}`} mm`,
+      feature: plan.surface,
+      weight: 'critical',
       where,
-      part.ports.length > 0 ? 'every port edge and both ends of the bore' : 'both ends of the bore',
-    ),
+      remark: part.ports.length > 0 ? 'every port edge and both ends of the bore' : 'both ends of the bore',
+    }),
   ]
 }
 
@@ -98,13 +98,13 @@ const layerWanted = (name: string, { surface, finished }: PlatingPlan, ends: End
 })
 
 const soundness = ({ surface }: PlatingPlan, where: Where): readonly Wanted[] => [
-  toLookAt(
-    'plating sound: no blister, flake, bare spot or pore',
-    surface,
-    'critical',
+  toLookAt({
+    name: 'plating sound: no blister, flake, bare spot or pore',
+    feature: surface,
+    weight: 'critical',
     where,
-    '×10, at the edges and in the middle of the bore; the base must nowhere show',
-  ),
+    remark: '×10, at the edges and in the middle of the bore; the base must nowhere show',
+  }),
 ]
 
 const chart = (wanted: Pick<Wanted, 'name' | 'unit' | 'lower' | 'upper'>, feature: string, where: Where): Wanted =>

@@ -32,7 +32,8 @@ export function wantedAt(planned: Planned, operation: Operation): readonly Wante
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
   if (process === 'inspect') return checkWanted({ part, check: operation, operations, sizes, casePlan, plating })
   const where: Where = { operation: number, stage: 'in-process' }
-  if (process === 'deburr') return [toLookAt('every edge broken, no burr', 'edges', 'minor', where)]
+  if (process === 'deburr')
+    return [toLookAt({ name: 'every edge broken, no burr', feature: 'edges', weight: 'minor', where })]
   // What a furnace or a bath does to the sizes is measured when the work is back, at the check that guards it.
   if (HARDENING_PROCESSES.has(process) || process === 'plate') return []
   return [
@@ -63,6 +64,6 @@ function finalWanted(
     ...finishedPorts(ports, shop.habits.portEdgeTolerance, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
     ...(plating ? finishedPlating(plating, where) : []),
-    toLookAt('serial legible, clean, oiled', 'all surfaces', 'minor', where),
+    toLookAt({ name: 'serial legible, clean, oiled', feature: 'all surfaces', weight: 'minor', where }),
   ]
 }

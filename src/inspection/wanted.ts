@@ -31,7 +31,19 @@ export type Wanted = {
 export type Where = Pick<Wanted, 'operation' | 'stage'>
 
 /** Something to look at and tick: no figure. */
-export const toLookAt = (name: string, feature: string, weight: Weight, where: Where, remark?: string): Wanted => ({
+export const toLookAt = ({
+  name,
+  feature,
+  weight,
+  where,
+  remark,
+}: {
+  readonly name: string
+  readonly feature: string
+  readonly weight: Weight
+  readonly where: Where
+  readonly remark?: string | undefined
+}): Wanted => ({
   ...where,
   name,
   kind: 'visual',

@@ -82,9 +82,9 @@ function portPictures(plan: Plan, measure: Measure, units: Units): readonly Name
   if (plan.ports.length === 0) return []
   return [
     ['plan-view', drawPlanView(plan, PLAN_VIEW_ROOM, measure)],
-    ['map', drawPortMap(plan, 'bore', WIDTH, measure, units)],
-    ['map-true-size', drawPortMap(plan, 'bore at true size', WIDTH, measure, units)],
-    ['map-outside-true-size', drawPortMap(plan, 'outside at true size', WIDTH, measure, units)],
+    ['map', drawPortMap({ plan, kind: 'bore', width: WIDTH, measure, units })],
+    ['map-true-size', drawPortMap({ plan, kind: 'bore at true size', width: WIDTH, measure, units })],
+    ['map-outside-true-size', drawPortMap({ plan, kind: 'outside at true size', width: WIDTH, measure, units })],
     ['edges', drawEdges(plan, WIDTH, measure, units)],
     ...fixturePictures(plan, measure, units),
     ...(plan.ports.some(({ opens }) => opens !== undefined)

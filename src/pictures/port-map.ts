@@ -31,7 +31,19 @@ export type MapKind = 'bore' | 'bore at true size' | 'outside at true size'
  * The port belt unrolled, from the finished top face down. The bore is seen from inside, so that azimuth runs to the
  * left: finished edges in outline, edges as cut dashed. The outside is seen from outside, as a paper wrapped round it.
  */
-export function drawPortMap(plan: Plan, kind: MapKind, width: Point, measure: Measure, units: Units = 'mm'): Picture {
+export function drawPortMap({
+  plan,
+  kind,
+  width,
+  measure,
+  units = 'mm',
+}: {
+  readonly plan: Plan
+  readonly kind: MapKind
+  readonly width: Point
+  readonly measure: Measure
+  readonly units?: Units | undefined
+}): Picture {
   const panels = panelsOf(plan, kind, width)
   const deepest = deepestEdge(plan.ports) + 4
   const drawn = panels.flatMap(panel => panelMarks(plan.ports, panel, deepest, units))

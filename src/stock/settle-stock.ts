@@ -44,7 +44,8 @@ export function settleStock(
 ): SettledStock {
   if (!chains.some(chain => chain.finishes.some(({ fixed }) => fixed))) return chosen
   const orderedFor = usualRemovals(chains, chosen)
-  const then = planCase(part, shop, removals(chains, chosen.cuts), wall, orderedFor).case?.growth ?? chosen.growth
+  const then =
+    planCase({ part, shop, removal: removals(chains, chosen.cuts), wall, orderedFor }).case?.growth ?? chosen.growth
   const along = growthsOf(SCRATCH, part, then)
   const stocks = chains.map((chain, at) => {
     const least = leastStocks(SCRATCH, chain, along[chain.kind], shop.habits.stockStep)
@@ -121,7 +122,7 @@ function evaluate({
   const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along[chain.kind], stocks[index] ?? []))
   const cuts = solved.map(chain => cutsOf(SCRATCH, chain))
   const removal = removals(chains, cuts)
-  const planned = planCase(part, shop, removal, wall, orderedFor)
+  const planned = planCase({ part, shop, removal, wall, orderedFor })
   const wanted = Math.max(0, ...(orderedFor ?? removal).map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
   const orderedLeast = Math.min(planned.limit?.least ?? wanted, planned.case?.ordered.least ?? wanted)
   return {

@@ -13,7 +13,7 @@ const of = (material: Partial<Part['material']>, part: Part = SLEEVE): Part => (
 })
 const withHabits = (habits: Partial<Habits>): Shop => ({ ...SHOP, habits: { ...SHOP.habits, ...habits } })
 const found = (part: Part, code: string, most = 0.06, wall = 4, shop = SHOP): Finding | undefined =>
-  planCase(part, shop, [{ surface: 'seat', least: 0, nominal: most / 2, most }], wall).findings.find(
+  planCase({ part, shop, removal: [{ surface: 'seat', least: 0, nominal: most / 2, most }], wall }).findings.find(
     finding => finding.code === code,
   )
 const severity = (...given: Parameters<typeof found>): string | undefined => found(...given)?.severity
@@ -72,7 +72,7 @@ describe('stress relief', () => {
   })
   it('goes out with the order of the case', () => {
     const removal = [{ surface: 'seat', least: 0, nominal: 0.03, most: 0.06 }]
-    expect(planCase(SLEEVE, SHOP, removal, 4).case?.order).toMatchObject({
+    expect(planCase({ part: SLEEVE, shop: SHOP, removal, wall: 4 }).case?.order).toMatchObject({
       stressRelief: 555,
       stressReliefWindow: { least: 540, most: 570 },
     })
@@ -104,13 +104,13 @@ describe('material and process', () => {
     expect(severity(of({ grade }, hardenedBy({ process })), code)).toBe(expected)
   })
   it('42CrMo4 is nitrided without a word', () => {
-    expect(planCase(SLEEVE, SHOP, [], 4).findings).toEqual([])
+    expect(planCase({ part: SLEEVE, shop: SHOP, removal: [], wall: 4 }).findings).toEqual([])
   })
   it('asks for what the handbook does not know of a grade, and plans once the works says it', () => {
     const part = of({ grade: '34CrNiMo6' })
     expect(found(part, 'case/grade-unknown')?.message).toContain('no depth constant')
     const shop = { ...SHOP, reached: [{ grade: '34CrNiMo6', surface: 700, core: 330, depthConstant: 0.05 }] }
-    expect(planCase(part, shop, [], 4).case?.surfaceHardness).toBe(700)
+    expect(planCase({ part, shop, removal: [], wall: 4 }).case?.surfaceHardness).toBe(700)
   })
   it('42CrMo4 does not reach 800 HV, nor 650 after finishing', () => {
     expect(severity(hardenedBy({ hardness: { least: 800 } }), 'case/hardness-out-of-reach')).toBe('error')
@@ -138,11 +138,13 @@ describe('depth and hardness', () => {
   })
   it('judges a face by the depth left on it alone: nothing slides there', () => {
     const face = { surface: 'top', least: 0, nominal: 0.07, most: 0.15, face: true as const }
-    const { case: planned, findings } = planCase(SLEEVE, SHOP, [face], 4)
+    const { case: planned, findings } = planCase({ part: SLEEVE, shop: SHOP, removal: [face], wall: 4 })
     expect(planned?.ordered.least).toBe(0.35)
     expect(findings.map(({ code }) => code)).not.toContain('case/depth-share')
     // 0.20 to be left and 0.15 off, where half of the case and 500 HV would ask the same of a running surface.
-    expect(planCase(SLEEVE, SHOP, [{ ...face, most: 0.25 }], 4).case?.ordered.least).toBe(0.45)
+    expect(
+      planCase({ part: SLEEVE, shop: SHOP, removal: [{ ...face, most: 0.25 }], wall: 4 }).case?.ordered.least,
+    ).toBe(0.45)
   })
   it('warns where the low model falls under the hardness asked', () => {
     // 0.30 mm with 0.0975 off: 498.7 HV by the low model.
@@ -151,13 +153,16 @@ describe('depth and hardness', () => {
   })
   it('refuses a case that no process makes', () => {
     expect(severity(SLEEVE, 'case/too-deep', 0.9)).toBe('error')
-    expect(planCase(SLEEVE, SHOP, [{ surface: 'seat', least: 0, nominal: 0.4, most: 0.9 }], 4).case).toBeUndefined()
+    expect(
+      planCase({ part: SLEEVE, shop: SHOP, removal: [{ surface: 'seat', least: 0, nominal: 0.4, most: 0.9 }], wall: 4 })
+        .case,
+    ).toBeUndefined()
   })
   it('notes a depth that is not asked, and plans 0.15', () => {
     const { depth: _unasked, ...hardening } = SLEEVE.hardening ?? {}
     const part = { ...SLEEVE, hardening } as Part
     expect(severity(part, 'case/depth-not-asked')).toBe('note')
-    expect(planCase(part, SHOP, [], 4).case?.asked).toBe(0.15)
+    expect(planCase({ part, shop: SHOP, removal: [], wall: 4 }).case?.asked).toBe(0.15)
   })
   it('does not carburise to a depth that nobody asks', () => {
     const { depth: _unasked, ...hardening } = hardenedBy({ process: 'carburising' }).hardening ?? {}
@@ -232,7 +237,7 @@ it('every finding stands in the file and says what to do', () => {
     of({ grade: 'S355' }),
   ]
   for (const part of parts)
-    for (const { at, hint, message } of planCase(part, SHOP, [], 1.6).findings) {
+    for (const { at, hint, message } of planCase({ part, shop: SHOP, removal: [], wall: 1.6 }).findings) {
       expect(at.file).toBe('sleeve.yaml')
       expect(hint, message).toBeTruthy()
     }

@@ -19,7 +19,12 @@ it('plans with what the shop file says of its hardener', () => {
   const { shop, findings } = read('0.06')
   expect(findings).toEqual([])
   if (!shop) throw new Error('no shop')
-  const { case: planned } = planCase(SLEEVE, shop, [{ surface: 'seat', least: 0.02, nominal: 0.06, most: 0.0975 }], 4)
+  const { case: planned } = planCase({
+    part: SLEEVE,
+    shop,
+    removal: [{ surface: 'seat', least: 0.02, nominal: 0.06, most: 0.0975 }],
+    wall: 4,
+  })
   expect(planned).toMatchObject({ surfaceHardness: 680, coreHardness: 315 })
   expect(planned?.growth.outside).toMatchObject({ least: 0.008, nominal: 0.01, most: 0.012 })
   // Derived: (0.35 / 0.06)².

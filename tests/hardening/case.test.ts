@@ -14,7 +14,7 @@ const off = (most: number, surface = 'seat'): Removal => ({
   most,
 })
 const caseOf = (part: Part, removal: readonly Removal[], wall = 4, shop: Shop = SHOP): CasePlan => {
-  const { case: planned, findings } = planCase(part, shop, removal, wall)
+  const { case: planned, findings } = planCase({ part, shop, removal, wall })
   if (!planned) throw new Error(findings.map(({ message }) => message).join('\n'))
   return planned
 }
@@ -87,7 +87,7 @@ describe('what the works or the part knows better', () => {
   })
   it('takes what its hardener reaches before either, and notes it', () => {
     const shop: Shop = { ...SHOP, reached: [{ grade: '42CrMo4', surface: 700, core: 310, depthConstant: 0.06 }] }
-    const { case: planned, workings } = planCase(SLEEVE, shop, [off(0.0975)], 4)
+    const { case: planned, workings } = planCase({ part: SLEEVE, shop, removal: [off(0.0975)], wall: 4 })
     expect(planned).toMatchObject({ surfaceHardness: 700, coreHardness: 310 })
     // (0.35 / 0.06)²
     expectDigits(planned?.time.nominal ?? 0, '34.03')
@@ -101,7 +101,7 @@ describe('what the works or the part knows better', () => {
     expectDigits(planned.time.nominal, '31.5')
   })
   it('notes every formula with its source', () => {
-    const { workings } = planCase(SLEEVE, SHOP, [off(0.0975)], 4)
+    const { workings } = planCase({ part: SLEEVE, shop: SHOP, removal: [off(0.0975)], wall: 4 })
     for (const { source, symbol } of workings) expect(source, symbol).not.toBe('')
     for (const symbol of ['N_order', 'N_r', 'K', 't', 'g', 'F_max', 'T_eq', 'H', 'w'])
       expect(workings.map(row => row.symbol)).toContain(symbol)
@@ -120,7 +120,7 @@ describe('carburised and induction-hardened pins', () => {
 
   it('a final 0.5 with 0.20 off orders CHD 0.70 +0.30, and is told that 29 % is much', () => {
     const part = pin({ process: 'carburising', depth: { least: 0.5 }, hardness: { least: 600 } }, '16MnCr5')
-    const { case: planned, findings } = planCase(part, SHOP, [off(0.2)], 30)
+    const { case: planned, findings } = planCase({ part, shop: SHOP, removal: [off(0.2)], wall: 30 })
     expect(planned?.ordered).toEqual({ least: 0.7, most: 1 })
     expect(planned?.definition).toContain('550 HV1')
     expect(planned?.limitHardness).toBe(550)
@@ -132,7 +132,7 @@ describe('carburised and induction-hardened pins', () => {
   it('takes the depth of a pin from its wall when none is asked (ISO 18669 as a pin maker reprints it)', () => {
     const { depth: _unasked, ...hardening } = pin({ process: 'carburising' }, '16MnCr5').hardening ?? {}
     const part = { ...pin({ process: 'carburising' }, '16MnCr5'), hardening } as Part
-    const { case: planned, findings } = planCase(part, SHOP, [], 4)
+    const { case: planned, findings } = planCase({ part, shop: SHOP, removal: [], wall: 4 })
     expect(planned?.asked).toBe(0.4)
     expect(findings.map(({ code }) => code)).toContain('case/depth-not-asked')
   })
@@ -154,12 +154,12 @@ describe('always', () => {
 
   it('leaves the depth asked and holds the hardness asked where most comes off, and half of the case at least', () => {
     const holds = fc.property(most, asked, hardness, (most, depth, HV) => {
-      const planned = planCase(
-        hardenedBy({ depth: { least: depth }, hardness: { least: HV } }),
-        SHOP,
-        [off(most)],
-        8,
-      ).case
+      const planned = planCase({
+        part: hardenedBy({ depth: { least: depth }, hardness: { least: HV } }),
+        shop: SHOP,
+        removal: [off(most)],
+        wall: 8,
+      }).case
       if (!planned) return
       expect(planned.left.least).toBeGreaterThanOrEqual(depth - 1e-6)
       expect(planned.left.least).toBeGreaterThanOrEqual(planned.ordered.least / 2 - 1e-6)
@@ -180,13 +180,13 @@ describe('always', () => {
   })
 
   it('is the same every time, and plain data', () => {
-    const planned = planCase(SLEEVE, SHOP, [off(0.0975)], 4)
+    const planned = planCase({ part: SLEEVE, shop: SHOP, removal: [off(0.0975)], wall: 4 })
     expect(JSON.parse(JSON.stringify(planned))).toEqual(planned)
-    expect(planCase(SLEEVE, SHOP, [off(0.0975)], 4)).toEqual(planned)
+    expect(planCase({ part: SLEEVE, shop: SHOP, removal: [off(0.0975)], wall: 4 })).toEqual(planned)
   })
 
   it('plans nothing for a part that is not hardened', () => {
     const { hardening: _none, ...soft } = SLEEVE
-    expect(planCase(soft, SHOP, [], 4)).toEqual({ findings: [], workings: [] })
+    expect(planCase({ part: soft, shop: SHOP, removal: [], wall: 4 })).toEqual({ findings: [], workings: [] })
   })
 })

@@ -4,7 +4,7 @@ import type { Part } from '../../src/part/part.ts'
 import { SHOP, SLEEVE } from './case-part.ts'
 
 const errorsOf = (part: Part) =>
-  planCase(part, SHOP, [], 4)
+  planCase({ part, shop: SHOP, removal: [], wall: 4 })
     .findings.filter(({ severity }) => severity === 'error')
     .map(({ code }) => code)
 const withBar = (material: Partial<Part['material']>): Part => ({
@@ -31,7 +31,7 @@ describe('what no case can be planned on is a finding', () => {
             ...withBar({ hardness, grade: process === 'carburising' ? '16MnCr5' : '42CrMo4' }),
             hardening: { process, depth: { least: 0.4 }, hardness: { least }, masked: [], path: '/hardening' },
           }
-          const { case: planned, findings } = planCase(part, SHOP, [], 4)
+          const { case: planned, findings } = planCase({ part, shop: SHOP, removal: [], wall: 4 })
           expect(planned !== undefined || findings.some(({ severity }) => severity === 'error')).toBe(true)
         }
       }

@@ -114,7 +114,7 @@ describe('the figures of a picture in inches', () => {
   })
 
   it('the depth scale stands at quarters and halves of an inch', () => {
-    const { marks } = drawPortMap(plan, 'bore at true size', 510, measure, 'inch')
+    const { marks } = drawPortMap({ plan, kind: 'bore at true size', width: 510, measure, units: 'inch' })
     const figures = marks.flatMap(mark => (mark.kind === 'text' && mark.anchor === 'end' ? [mark] : []))
     const at = (text: string) => figures.find(mark => mark.text === text)?.y ?? Number.NaN
     // Half an inch of paper is 36 points at true size.
