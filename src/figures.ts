@@ -9,8 +9,8 @@ export function fixed(value: number, places: number): string {
   return Number(text) === 0 ? text.replace('-', '') : text
 }
 
-/** A length in a sentence: three places at most, no noughts behind. */
-export const inWords = (millimetre: number): string => String(Number(fixed(millimetre, 3)))
+/** A length or an angle in a sentence: three places at most, no noughts behind. */
+export const inWords = (value: number): string => String(Number(fixed(value, 3)))
 
 /** As printed after a figure or over a column. */
 export const unitOf = (units: Units): 'mm' | 'in' => (units === 'mm' ? 'mm' : 'in')

@@ -1,3 +1,4 @@
+import { inWords } from '../figures.ts'
 import type { Port } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Degree } from '../units.ts'
@@ -18,7 +19,7 @@ export function limitFaults(
   if (!within(tilt)) {
     faults.push({
       code: 'ports/tilt-limits',
-      message: `rising by ${port.up}° needs a tilt of ${tilt}°, but the fixture tilts from ${least} to ${most}°`,
+      message: `rising by ${inWords(port.up)}° needs a tilt of ${inWords(tilt)}°, but the fixture tilts from ${least} to ${most}°`,
       hint: within(-tilt) ? 'turn the part round: the other end toward the free end' : 'draw a flatter port',
       key: 'up',
     })

@@ -173,16 +173,16 @@ function windowOf({
 
 function directionFaults(port: Port, { radius, arc }: PortEdges): readonly PortFault[] {
   if (sideOf(port.at) === 0 && port.back !== 0) {
-    const message = `a port at ${port.at}° lies on the plane of symmetry and cannot be turned back by ${port.back}°`
+    const message = `a port at ${inWords(port.at)}° lies on the plane of symmetry and cannot be turned back by ${inWords(port.back)}°`
     return [{ code: 'ports/back-on-centre-line', message, hint: 'leave `back` out', key: 'back' }]
   }
   if (!(Math.abs(port.up) < 85)) {
-    const message = `a stream rising by ${port.up}° runs along the wall`
+    const message = `a stream rising by ${inWords(port.up)}° runs along the wall`
     return [{ code: 'ports/too-steep', message, key: 'up' }]
   }
   const side = Math.abs(port.back) + arc / 2
   if (!(side < 90)) {
-    const message = `with ${port.back}° back and ${fixed(arc / 2, 2)}° half width, the far side edge lies past the tangent of the bore`
+    const message = `with ${inWords(port.back)}° back and ${fixed(arc / 2, 2)}° half width, the far side edge lies past the tangent of the bore`
     return [{ code: 'ports/misses-bore', message, hint: 'make the port narrower or turn it back less', key: 'back' }]
   }
   if (port.bridge !== undefined && !(port.bridge > 0 && port.bridge < 2 * radius * Math.sin(radians(arc / 2)))) {

@@ -1,5 +1,5 @@
 import { bandAt } from '../band.ts'
-import { fixed } from '../figures.ts'
+import { fixed, inWords } from '../figures.ts'
 import { chordOf, spannedAngle } from '../handbook/port-window.ts'
 import type { Part, Port } from '../part/part.ts'
 import type { Degree, Millimetre } from '../units.ts'
@@ -57,7 +57,7 @@ function strokeFault({ engine }: Part, port: Port, top: Millimetre): PortFault |
   if (port.opens !== undefined && !(port.opens > 0 && port.opens < 180)) {
     return {
       code: 'ports/edge-outside-stroke',
-      message: `opens at ${port.opens}°, but the piston goes down from 0 to about 180°`,
+      message: `opens at ${inWords(port.opens)}°, but the piston goes down from 0 to about 180°`,
       hint: 'give the opening in degrees after top dead centre, not the duration',
       key: 'opens',
     }

@@ -1,3 +1,4 @@
+import { inWords } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const boostRise: PortCheck = {
@@ -9,7 +10,7 @@ export const boostRise: PortCheck = {
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) =>
       planned.role === 'boost' && planned.up < limit('least')
-        ? [{ port, message: `rises by ${planned.up}°; ${limit('least')}° or more is usual`, key: 'up' }]
+        ? [{ port, message: `rises by ${inWords(planned.up)}°; ${limit('least')}° or more is usual`, key: 'up' }]
         : [],
     ),
 }

@@ -1,3 +1,4 @@
+import { inWords } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const mainRise: PortCheck = {
@@ -9,7 +10,7 @@ export const mainRise: PortCheck = {
   test: ({ ports }, limit) =>
     ports.flatMap(({ port, planned }) =>
       planned.role === 'transfer' && planned.up > limit('most')
-        ? [{ port, message: `rises by ${planned.up}°; up to ${limit('most')}° is usual`, key: 'up' }]
+        ? [{ port, message: `rises by ${inWords(planned.up)}°; up to ${limit('most')}° is usual`, key: 'up' }]
         : [],
     ),
 }

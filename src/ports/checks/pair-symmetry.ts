@@ -1,4 +1,4 @@
-import { fixed } from '../../figures.ts'
+import { fixed, inWords } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const pairSymmetry: PortCheck = {
@@ -30,7 +30,7 @@ export const pairSymmetry: PortCheck = {
       return [
         {
           port: other.port,
-          message: `differs from ${port.name} at ${planned.at}°: top ${fixed(top, 3)} mm, bottom ${fixed(bottom, 3)} mm, arc ${fixed(arc, 2)}°, azimuth ${fixed(turn, 2)}°; a pair keeps within ${limit('depth')} mm and ${limit('angle')}°`,
+          message: `differs from ${port.name} at ${inWords(planned.at)}°: top ${fixed(top, 3)} mm, bottom ${fixed(bottom, 3)} mm, arc ${fixed(arc, 2)}°, azimuth ${fixed(turn, 2)}°; a pair keeps within ${limit('depth')} mm and ${limit('angle')}°`,
           hint: 'write the port once with `mirror: true`',
         },
       ]

@@ -1,4 +1,4 @@
-import { fixed } from '../../figures.ts'
+import { fixed, inWords } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const streamsMeet: PortCheck = {
@@ -14,7 +14,7 @@ export const streamsMeet: PortCheck = {
       return [
         {
           port,
-          message: `turned back by ${planned.back}°, over half of its azimuth (${fixed(most, 1)}°): the pair's streams meet the wall before each other`,
+          message: `turned back by ${inWords(planned.back)}°, over half of its azimuth (${fixed(most, 1)}°): the pair's streams meet the wall before each other`,
           key: 'back',
         },
       ]

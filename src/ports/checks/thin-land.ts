@@ -1,4 +1,4 @@
-import { fixed } from '../../figures.ts'
+import { fixed, inWords } from '../../figures.ts'
 import { landBetween } from './land-between.ts'
 import type { PortCheck } from './port-check.ts'
 import { pairsOf } from './window-pairs.ts'
@@ -23,7 +23,7 @@ export const thinLand: PortCheck = {
         {
           port: b.port,
           severity: land < limit('hopeless') ? 'error' : 'warning',
-          message: `leaves a bar of ${fixed(land, 2)} mm to ${a.port === b.port ? 'its other window' : `${a.port.name} at ${a.port.at}°`}; ${fixed(least, 1)} mm or more is usual${ringed ? ' with rings' : ''}`,
+          message: `leaves a bar of ${fixed(land, 2)} mm to ${a.port === b.port ? 'its other window' : `${a.port.name} at ${inWords(a.port.at)}°`}; ${fixed(least, 1)} mm or more is usual${ringed ? ' with rings' : ''}`,
           ...(a.port === b.port ? { key: 'bridge' } : {}),
         },
       ]

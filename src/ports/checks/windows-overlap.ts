@@ -1,3 +1,4 @@
+import { inWords } from '../../figures.ts'
 import { landBetween } from './land-between.ts'
 import type { PortCheck } from './port-check.ts'
 import { pairsOf } from './window-pairs.ts'
@@ -16,6 +17,6 @@ export const windowsOverlap: PortCheck = {
       if (Math.min(onBore, within, onOutside) > limit('least')) return []
       const where =
         onBore <= limit('least') ? 'on the bore' : onOutside <= limit('least') ? 'on the outside' : 'inside the wall'
-      return [{ port: b.port, message: `runs into ${a.port.name} (at ${a.port.at}°) ${where}` }]
+      return [{ port: b.port, message: `runs into ${a.port.name} (at ${inWords(a.port.at)}°) ${where}` }]
     }),
 }
