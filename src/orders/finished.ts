@@ -14,15 +14,19 @@ export function finishedSizes(source: OrderSource, operations: readonly OrderedO
   })
 }
 
-/** The judge of a size: the check that takes the pieces back where it measures the same, else the operation's own. */
-function judgeOf(source: OrderSource, operation: OrderedOperation, size: OperationSize): Characteristic | undefined {
+type Judges = { readonly own?: Characteristic; readonly judge?: Characteristic }
+
+/** Where a size is measured: at its own operation, as the drawing numbers it, and by the check that takes the pieces back. */
+function judgesOf(source: OrderSource, operation: OrderedOperation, size: OperationSize): Judges {
   const same = source.characteristics.filter(
     ({ feature, lower, upper }) => feature === size.feature && near(lower, size.lower) && near(upper, size.upper),
   )
   const back = source.operations.find(
     ({ number, guards }) => number > operation.number && guards?.includes(operation.purpose),
   )
-  return same.find(one => one.operation === back?.number) ?? same.find(one => one.operation === operation.number)
+  const own = same.find(one => one.operation === operation.number)
+  const judge = same.find(one => one.operation === back?.number) ?? own
+  return { ...(own && { own }), ...(judge && { judge }) }
 }
 
 const near = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
@@ -33,7 +37,7 @@ function sizeAsked(
   size: PlacedSize,
   after: readonly OrderedOperation[],
 ): Finished {
-  const judge = judgeOf(source, operation, size)
+  const { own, judge } = judgesOf(source, operation, size)
   const ends = { least: judge?.accept.lower ?? size.lower, most: judge?.accept.upper ?? size.upper }
   return {
     ...length('asked', featureWords(size), ends, {
@@ -41,7 +45,7 @@ function sizeAsked(
       places: judge?.places ?? size.places,
       written: size.written,
     }),
-    ...whereFrom(source, operation, judge),
+    ...whereFrom(source, operation, judge, own),
     limits: { least: size.lower, most: size.upper },
     onTheWay: after.some(({ sizes }) =>
       sizes.some(({ feature, measure }) => feature === size.feature && measure === size.measure),
@@ -73,16 +77,22 @@ function formAsked(
       }
       return {
         ...quantity,
-        ...whereFrom(source, operation, one),
+        ...whereFrom(source, operation, one, one),
         limits: { ...(lower !== undefined && { least: lower }), most: upper },
         onTheWay: false,
       }
     })
 }
 
-const whereFrom = ({ batch }: OrderSource, { number }: OrderedOperation, judge: Characteristic | undefined) => ({
+const whereFrom = (
+  { batch }: OrderSource,
+  { number }: OrderedOperation,
+  judge: Characteristic | undefined,
+  own: Characteristic | undefined,
+) => ({
   operation: number,
   pieces: judge?.sample ?? batch.start,
+  ...(own && { characteristic: own.number }),
   ...(judge && { gauge: judge.gauge }),
 })
 

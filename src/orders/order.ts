@@ -40,6 +40,8 @@ export type Arriving = Quantity & { readonly operation: number; readonly after: 
 export type Finished = Quantity & {
   readonly operation: number
   readonly limits: { readonly least?: number; readonly most?: number }
+  /** Its number on the drawing. */
+  readonly characteristic?: number
   /** What we shall judge it with, where that is settled. */
   readonly gauge?: string
   readonly pieces: number
@@ -51,6 +53,8 @@ export type Finished = Quantity & {
 export type Returned = Quantity & {
   readonly number: number
   readonly of: 'piece' | 'coupon' | 'load'
+  /** Its number on the drawing, where it stands there. */
+  readonly characteristic?: number
   /** How many readings: of all pieces, of those that we mark, or one. */
   readonly readings: number
   /** What we shall judge it with, where that is settled. */

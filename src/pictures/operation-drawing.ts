@@ -68,7 +68,10 @@ function drawAt(
 ): Drawn {
   const { shape } = operation
   const names = { ports: new Set(plan.ports.map(({ name }) => name)) }
-  const sizes = shownSizes(operation, plan.inspection.characteristics, names, units)
+  // What a furnace makes of the sizes is foretold, not asked: on its drawing it would pass for a size to hold.
+  const sizes = HARDENING_PROCESSES.has(operation.process)
+    ? []
+    : shownSizes(operation, plan.inspection.characteristics, names, units)
   const blocks = new Map(sizes.map(shown => [shown, labelBlock(shown.rows, measure)]))
   const above = Math.max(ABOVE, ...[...blocks.values()].map(({ height }) => height + ABOVE / 2))
   const frame: Box = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }

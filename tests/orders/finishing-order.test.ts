@@ -129,3 +129,14 @@ describe('the order to the grinder (common practice, no source)', () => {
     expect(order.mass.each).toBeCloseTo(expected, 2)
   })
 })
+
+describe('numbers on drawing, order and form', () => {
+  it('are the same: those that the inspection of the operation has', () => {
+    const here = plan.inspection.characteristics.filter(({ operation }) => operation === 150 || operation === 160)
+    expect(order.finish.map(({ characteristic }) => characteristic)).toEqual(here.map(({ number }) => number))
+    for (const { label, state, characteristic } of order.returns) {
+      const made = order.finish.find(one => one.label === label && one.state === state)
+      expect(characteristic).toBe(made?.characteristic)
+    }
+  })
+})

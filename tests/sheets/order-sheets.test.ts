@@ -5,7 +5,7 @@ import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { figureWords, limitWords, quantityWords } from '../../src/sheets/views/quantity-words.ts'
 import { returnView } from '../../src/sheets/views/return-view.ts'
 import { routeCardView } from '../../src/sheets/views/route-card-view.ts'
-import { demoPlan } from './demo-packet.ts'
+import { demoPictures, demoPlan } from './demo-packet.ts'
 
 const plan = demoPlan()
 const MM = paperFigures('mm')
@@ -141,5 +141,14 @@ describe('the form that comes back', () => {
   it('speaks of numbered pieces only once they are marked', () => {
     expect(printed(RELIEF)).not.toMatch(/its number|piece numbers/)
     expect(printed(NITRIDE)).toContain('each with its number')
+  })
+})
+
+describe('the drawing on the hardener’s order', () => {
+  it('shows no size: those after hardening are foretold, and those on arrival stand in the table', () => {
+    const texts = (name: string) =>
+      (demoPictures(plan).get(name)?.marks ?? []).flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
+    expect(texts('operation-110').filter(text => /\d\d\.\d/.test(text))).toEqual([])
+    expect(texts('operation-150').some(text => /47\.9/.test(text))).toBe(true)
   })
 })

@@ -17,12 +17,13 @@ export type OrderView = {
   readonly pieces: string
   readonly mass: string
   readonly grade: string
-  /** One an operation that makes something. */
-  readonly drawings: readonly string[]
+  readonly drawing: string
   /** Sizes as the pieces will be when they come. */
   readonly arrives: readonly { readonly what: string; readonly limits: string; readonly after: string }[]
   /** By which the pieces are judged, the drawing's own limits beside it. */
   readonly finish: readonly {
+    /** On the drawing. */
+    readonly number: string
     readonly what: string
     readonly unit: string
     readonly judged: string
@@ -55,13 +56,14 @@ export function orderView(plan: Plan, order: OutsideOrder, figures: PaperFigures
     pieces: String(pieces),
     mass: mass(order.mass.all),
     grade: plan.material.grade,
-    drawings: drawnOperations(order).map(number => `operation-${number}`),
+    drawing: `operation-${drawnOperation(order)}`,
     arrives: arrives.map(row => ({
       what: row.label,
       limits: figureWords(row, figures),
       after: `${row.operation} ${row.after}`,
     })),
     finish: finish.map(row => ({
+      number: row.characteristic === undefined ? '' : String(row.characteristic),
       what: row.label,
       unit: unitWords(row, figures),
       judged: limitWords(row, figures),
@@ -83,10 +85,10 @@ export const orderTermsView = ({ points, cautions }: OutsideOrder, figures: Pape
   cautions,
 })
 
-/** Work that makes no size, a furnace's, is shown as the part comes. */
-function drawnOperations({ operations, finish }: OutsideOrder): readonly number[] {
-  const making = operations.filter(number => finish.some(({ operation }) => operation === number))
-  return making.length > 0 ? making : operations.slice(0, 1)
+/** One drawing: of the operation that is asked most of; a furnace, which makes no size, is shown by what goes into it. */
+function drawnOperation({ operations, finish }: OutsideOrder): number {
+  const asked = (number: number) => finish.filter(({ operation }) => operation === number).length
+  return operations.reduce((best, number) => (asked(number) > asked(best) ? number : best), operations[0] ?? 0)
 }
 
 const drawnOf = ({ least: _, most: __, limits, ...row }: Finished): Finished => ({ ...row, ...limits, limits })

@@ -28,8 +28,10 @@ export function returnView({ returns, pieces, finish }: OutsideOrder, figures: P
   const most = Math.max(0, ...each.map(({ readings }) => readings))
   // Which pieces are marked is known when they are.
   const head = most < pieces ? 'Marked' : 'Piece'
+  const tied = returns.some(({ characteristic }) => characteristic !== undefined)
   const row = (one: Returned, cells: readonly boolean[]) => ({
-    number: String(one.number),
+    // Tied to the drawing where that numbers anything: two rows of numbers on one form would be taken for each other.
+    number: tied ? String(one.characteristic ?? '') : String(one.number),
     name: nameOf(
       one,
       finish.some(({ state }) => state === one.state),
