@@ -25,7 +25,19 @@ export type Growth = { readonly outside: KnownSpread; readonly bore: KnownSpread
 
 const NONE: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('no growth: not treated') }
 
-export function growthIn(notebook: Notebook, part: Part, shop: Shop, depth: CaseDepth, wall: Millimetre): Growth {
+export function growthIn({
+  notebook,
+  part,
+  shop,
+  depth,
+  wall,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly shop: Shop
+  readonly depth: CaseDepth
+  readonly wall: Millimetre
+}): Growth {
   const { hardening } = part
   if (!hardening) return { outside: NONE, bore: NONE }
   const sides = treatedSides(part)

@@ -53,7 +53,7 @@ export function growthFor(
 ): Growth & { readonly workings: readonly Working[] } {
   const notebook = openNotebook()
   return {
-    ...growthIn(notebook, part, shop, depth, wall),
+    ...growthIn({ notebook, part, shop, depth, wall }),
     get workings() {
       return notebook.workings
     },
@@ -124,7 +124,7 @@ export function planCase({
     case: {
       process: hardening.process,
       ordered,
-      growth: growthIn(notebook, part, shop, ordered, wall),
+      growth: growthIn({ notebook, part, shop, depth: ordered, wall }),
       left,
       asked: asked.value,
       limit,

@@ -47,7 +47,9 @@ export function drawPictures(
     ]),
     ...portPictures(plan, measure, units),
     ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure, units)]] as const) : []),
-    ...(plan.case ? ([['hardness', drawHardnessCurve(plan, plan.case, CHART_ROOM, measure, units)]] as const) : []),
+    ...(plan.case
+      ? ([['hardness', drawHardnessCurve({ plan, hardened: plan.case, room: CHART_ROOM, measure, units })]] as const)
+      : []),
   ])
 }
 

@@ -141,7 +141,7 @@ function pivotMarks(fixture: Fixture, tilt: Degree, onPage: OnPage): readonly Ma
   const [arm, cross] = [onPaper(16), onPaper(2.5)]
   const level = { x: pivot.x + arm, y: pivot.y }
   const turned = { x: pivot.x + arm * Math.cos(radians(tilt)), y: pivot.y + arm * Math.sin(radians(tilt)) }
-  const arc = arcPoints(pivot, arm * 0.9, 0, tilt)
+  const arc = arcPoints({ centre: pivot, radius: arm * 0.9, from: 0, to: tilt })
   const [before, tip] = arc.slice(-2)
   return [
     circle(pivot, onPaper(1.5), { stroke: OUTLINE }),

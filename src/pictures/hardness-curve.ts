@@ -17,13 +17,19 @@ const ROW: Point = 14
 type Removal = Spread & { readonly surface: string }
 
 /** Hardness against depth below the surface as hardened, and under it where finishing leaves each surface. */
-export function drawHardnessCurve(
-  plan: Plan,
-  hardened: CasePlan,
-  room: Room,
-  measure: Measure,
-  units: Units = 'mm',
-): Picture {
+export function drawHardnessCurve({
+  plan,
+  hardened,
+  room,
+  measure,
+  units = 'mm',
+}: {
+  readonly plan: Plan
+  readonly hardened: CasePlan
+  readonly room: Room
+  readonly measure: Measure
+  readonly units?: Units | undefined
+}): Picture {
   const taken = hardened.hardnessAfter.map(({ surface, off }): Removal => ({ surface, ...off }))
   const { profile } = hardened
   const caption = captionBlock([captionOf(hardened, units)], room.width, measure)
@@ -47,10 +53,10 @@ export function drawHardnessCurve(
       roundStep(inUnits(deepest, units), 10),
       `${units === 'mm' ? 'mm' : 'inches'} below the surface as hardened`,
     ),
-    ...removalMarks(taken, hardened.asked, across, foot + 34, units),
+    ...removalMarks({ taken, asked: hardened.asked, across, top: foot + 34, units }),
   ]
   const frame = { x: across.start, y: up.end, width: across.end - across.start, height: foot - up.end }
-  const labels = curveLabels(hardened, limit, asked, across, up)
+  const labels = curveLabels({ plan: hardened, limit, hardness: asked, across, up })
   return {
     ...room,
     alternative: `Hardness against depth of ${plan.part.number}, ${hardened.process}: ${taken.map(({ surface, least, most }) => `${surface} is finished ${length(least, units)} to ${length(most, units)} ${unitOf(units)} below the surface as hardened`).join('; ')}.`,
@@ -83,13 +89,19 @@ function curveMarks({ profile }: CasePlan, across: Axis, up: Axis): readonly Mar
 }
 
 /** A bar a surface: from least to most, a cross line at nominal; dashed on, as deep as the case must reach below it. */
-function removalMarks(
-  taken: readonly Removal[],
-  asked: Millimetre,
-  across: Axis,
-  top: Point,
-  units: Units,
-): readonly Mark[] {
+function removalMarks({
+  taken,
+  asked,
+  across,
+  top,
+  units,
+}: {
+  readonly taken: readonly Removal[]
+  readonly asked: Millimetre
+  readonly across: Axis
+  readonly top: Point
+  readonly units: Units
+}): readonly Mark[] {
   return taken.flatMap(({ surface, least, nominal, most }, index) => {
     const y = top + index * ROW
     const at = (depth: Millimetre): XY => ({ x: onAxis(across, depth), y })
@@ -108,13 +120,19 @@ function removalMarks(
   })
 }
 
-function curveLabels(
-  { profile, definition }: CasePlan,
-  limit: Vickers,
-  hardness: Vickers | undefined,
-  across: Axis,
-  up: Axis,
-): readonly Labelled[] {
+function curveLabels({
+  plan: { profile, definition },
+  limit,
+  hardness,
+  across,
+  up,
+}: {
+  readonly plan: CasePlan
+  readonly limit: Vickers
+  readonly hardness: Vickers | undefined
+  readonly across: Axis
+  readonly up: Axis
+}): readonly Labelled[] {
   const middle = profile[Math.floor(profile.length / 3)]
   return [
     ...(middle

@@ -57,13 +57,19 @@ export const barWords = (millimetre: Millimetre, units: Units): string =>
   `${ofDrawing(millimetre, 0)} mm${units === 'inch' ? ` (${ofDrawing(inUnits(millimetre, units), 3)} in)` : ''}`
 
 /** A bar of so many millimetres of the part, divided in tens, by which a print is checked. */
-export function scaleBar(
-  { x, y }: XY,
-  millimetre: Millimetre,
-  scale: number,
-  measure: Measure,
-  units: Units,
-): readonly Mark[] {
+export function scaleBar({
+  y: { x, y },
+  millimetre,
+  scale,
+  measure,
+  units,
+}: {
+  readonly y: XY
+  readonly millimetre: Millimetre
+  readonly scale: number
+  readonly measure: Measure
+  readonly units: Units
+}): readonly Mark[] {
   const at = (along: Millimetre): number => x + onPaper(along * scale)
   const words = barWords(millimetre, units)
   return [

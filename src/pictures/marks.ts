@@ -88,7 +88,19 @@ export const arrow = (from: XY, tip: XY, stroke: Stroke = THIN): readonly Mark[]
 ]
 
 /** Points along an arc, angles in degrees clockwise from three o'clock as the page has y down; both ends included. */
-export function arcPoints(centre: XY, radius: Point, from: number, to: number, step = 2): readonly XY[] {
+export function arcPoints({
+  centre,
+  radius,
+  from,
+  to,
+  step = 2,
+}: {
+  readonly centre: XY
+  readonly radius: Point
+  readonly from: number
+  readonly to: number
+  readonly step?: number | undefined
+}): readonly XY[] {
   const count = Math.max(1, Math.ceil(Math.abs(to - from) / step))
   return Array.from({ length: count + 1 }, (_, index) => {
     const angle = ((from + ((to - from) * index) / count) * Math.PI) / 180

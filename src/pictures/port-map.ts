@@ -49,7 +49,13 @@ export function drawPortMap({
   const drawn = panels.flatMap(panel => panelMarks(plan.ports, panel, deepest, units))
   const bottom = lowest(panels, deepest)
   const scale = panels[0]?.scale ?? 1
-  const bar = scaleBar({ x: MARGIN.left, y: bottom + FOOT + 6 }, barLength(kind), scale, measure, units)
+  const bar = scaleBar({
+    y: { x: MARGIN.left, y: bottom + FOOT + 6 },
+    millimetre: barLength(kind),
+    scale,
+    measure,
+    units,
+  })
   const caption = captionBlock(captionsOf(kind, scale, panels, units), width, measure)
   const height = bottom + FOOT + 22 + caption.height
   const frame = { x: MARGIN.left, y: 0, width: width - MARGIN.left, height: bottom }

@@ -26,7 +26,7 @@ export function drawLadders(plan: Plan, width: Point, measure: Measure, units: U
   let top = 0
   const marks: Mark[] = []
   for (const ladder of plan.ladders) {
-    const panel = panelMarks(plan, ladder, top, width, measure, units)
+    const panel = panelMarks({ plan, ladder, top, width, measure, units })
     marks.push(...panel)
     top += HEAD + ladder.states.length * ROW + 10
   }
@@ -56,14 +56,21 @@ const takesHead = ({ kind }: PlacedLadder, units: Units): string =>
 
 type Panel = { readonly at: (outward: Millimetre) => Point; readonly left: Point; readonly right: Point }
 
-function panelMarks(
-  plan: Plan,
-  ladder: PlacedLadder,
-  top: Point,
-  width: Point,
-  measure: Measure,
-  units: Units,
-): readonly Mark[] {
+function panelMarks({
+  plan,
+  ladder,
+  top,
+  width,
+  measure,
+  units,
+}: {
+  readonly plan: Plan
+  readonly ladder: PlacedLadder
+  readonly top: Point
+  readonly width: Point
+  readonly measure: Measure
+  readonly units: Units
+}): readonly Mark[] {
   const plate = plan.operations.find(({ purpose }) => purpose === 'plate')?.number
   const plating = plan.plating?.surface === ladder.surface ? plan.plating : undefined
   const rows = ladderRows(ladder, plating && plate !== undefined ? { ...plating, operation: plate } : undefined, units)
@@ -85,8 +92,8 @@ function panelMarks(
       size: SMALL,
     }),
     line({ x: 0, y: top + HEAD }, { x: width, y: top + HEAD }, THIN),
-    ...rows.flatMap((row, index) => rowMarks(row, panel, top + HEAD + index * ROW, width, measure)),
-    ...askedMarks(asked, rows, panel, top + HEAD, end),
+    ...rows.flatMap((row, index) => rowMarks({ row, panel, top: top + HEAD + index * ROW, width, measure })),
+    ...askedMarks({ asked, rows, panel, top: top + HEAD, bottom: end }),
   ]
 }
 
@@ -106,13 +113,19 @@ function panelFor(
   return { panel: { at, left, right }, scale }
 }
 
-function rowMarks(
-  row: LadderRow,
-  { at, left, right }: Panel,
-  top: Point,
-  width: Point,
-  measure: Measure,
-): readonly Mark[] {
+function rowMarks({
+  row,
+  panel: { at, left, right },
+  top,
+  width,
+  measure,
+}: {
+  readonly row: LadderRow
+  readonly panel: Panel
+  readonly top: Point
+  readonly width: Point
+  readonly measure: Measure
+}): readonly Mark[] {
   const base = top + 10
   const taken = row.added ?? row.taken?.written
   const written = [
@@ -167,13 +180,19 @@ const rectangle = (left: Point, right: Point, top: Point, bottom: Point): readon
 ]
 
 /** How deep the case, or a plating, must still reach under the finished surface at its deepest. */
-function askedMarks(
-  asked: Millimetre | undefined,
-  rows: readonly LadderRow[],
-  { at, left }: Panel,
-  top: Point,
-  bottom: Point,
-): readonly Mark[] {
+function askedMarks({
+  asked,
+  rows,
+  panel: { at, left },
+  top,
+  bottom,
+}: {
+  readonly asked: Millimetre | undefined
+  readonly rows: readonly LadderRow[]
+  readonly panel: Panel
+  readonly top: Point
+  readonly bottom: Point
+}): readonly Mark[] {
   const last = rows.at(-1)
   if (asked === undefined || last?.depth === undefined) return []
   const x = at(last.inner - asked)

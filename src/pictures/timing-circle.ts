@@ -63,7 +63,7 @@ function dial(centre: XY, events: readonly Event[]): readonly Mark[] {
     )
   })
   const inner = Math.max(onPaper(8), ringRadius(events.length) - onPaper(3))
-  const turn = arcPoints(centre, inner, crankOnPage(-28), crankOnPage(28))
+  const turn = arcPoints({ centre, radius: inner, from: crankOnPage(-28), to: crankOnPage(28) })
   const [before, tip] = turn.slice(-2)
   return [
     circle(centre, RADIUS + onPaper(3)),
@@ -81,7 +81,7 @@ function dial(centre: XY, events: readonly Event[]): readonly Mark[] {
 }
 
 const arcMarks = ({ opens, closes }: Event, ring: number, centre: XY): readonly Mark[] => [
-  polyline(arcPoints(centre, ringRadius(ring), crankOnPage(opens), crankOnPage(closes)), OUTLINE),
+  polyline(arcPoints({ centre, radius: ringRadius(ring), from: crankOnPage(opens), to: crankOnPage(closes) }), OUTLINE),
   ...[opens, closes].map(end =>
     line(onCircle(centre, ringRadius(ring) - onPaper(1.2), end), onCircle(centre, RADIUS + onPaper(4), end)),
   ),

@@ -65,13 +65,19 @@ export function finishChains(
   operations: readonly Operation[],
 ): readonly FinishChain[] {
   const plating = platingSizes(SCRATCH, part, shop)
-  const chain = (
-    kind: SurfaceKind,
-    surface: string,
-    path: string,
-    final: Limits,
-    { band, tolerance = known(toleranceOf(final), 'mm', fromPart(path)) }: { band?: Band; tolerance?: Known<'mm'> },
-  ): FinishChain => {
+  const chain = ({
+    kind,
+    surface,
+    path,
+    final,
+    more: { band, tolerance = known(toleranceOf(final), 'mm', fromPart(path)) },
+  }: {
+    readonly kind: SurfaceKind
+    readonly surface: string
+    readonly path: string
+    readonly final: Limits
+    readonly more: { band?: Band; tolerance?: Known<'mm'> }
+  }): FinishChain => {
     const cased = takesCase(part, kind, surface)
     const isPlated = plating?.band.name === surface
     // A plated bore goes as far as the plating; what is honed off the layer is a chain of its own.
@@ -80,12 +86,12 @@ export function finishChains(
         FINISHING_PROCESSES.has(process) && surfaces.includes(surface) && !(isPlated && purpose === 'hone-bore'),
     )
     const finishes = finishing.map((operation, index): Finish => {
-      const { rests, ...error } = setUpError(notebook, part, shop, operations, operation, kind, surface)
+      const { rests, ...error } = setUpError({ notebook, part, shop, operations, operation, kind, surface })
       const stockKey = stockKeyOf(kind, operation)
       const own = part.stock[stockKey]
       const layer =
         index === 0
-          ? softLayer(notebook, part, shop, operation, kind, surface, cased)
+          ? softLayer({ notebook, part, shop, operation, kind, surface, cased })
           : groundLayer(notebook, shop, operation, surface)
       return {
         operation,
@@ -113,12 +119,16 @@ export function finishChains(
     }
   }
   return [
-    ...part.outside.map(band => chain('outside', band.name, band.path, band.size, { band })),
-    ...part.bore.map(band => chain('bore', band.name, band.path, taperedLimits(band), { band })),
+    ...part.outside.map(band =>
+      chain({ kind: 'outside', surface: band.name, path: band.path, final: band.size, more: { band } }),
+    ),
+    ...part.bore.map(band =>
+      chain({ kind: 'bore', surface: band.name, path: band.path, final: taperedLimits(band), more: { band } }),
+    ),
     ...operations.flatMap(({ axialLocator }) => {
       if (!axialLocator) return []
       const { limits, tolerance } = groundLength(lengthToTop(part, axialLocator), shop)
-      return [chain('face', 'top', part.top.path, limits, { tolerance })]
+      return [chain({ kind: 'face', surface: 'top', path: part.top.path, final: limits, more: { tolerance } })]
     }),
   ]
 }
@@ -189,15 +199,23 @@ const damagedLayer = (notebook: Notebook, Rz: Known<'µm'>, T: Known<'µm'>, abo
  * What the first finishing cut must go through. Iron has no damaged layer worth counting after its first cut, and what
  * turning damaged the quench has made anew.
  */
-function softLayer(
-  notebook: Notebook,
-  part: Part,
-  shop: Shop,
-  operation: Operation,
-  kind: SurfaceKind,
-  surface: string,
-  cased: boolean,
-): Layer {
+function softLayer({
+  notebook,
+  part,
+  shop,
+  operation,
+  kind,
+  surface,
+  cased,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly shop: Shop
+  readonly operation: Operation
+  readonly kind: SurfaceKind
+  readonly surface: string
+  readonly cased: boolean
+}): Layer {
   const about = { operation: operation.number, about: surface }
   const bored = isFineBored(operation)
   const fineBored = (value: number) => known(value, 'µm', fromHandbook(FINE_BORED.source))

@@ -62,7 +62,7 @@ export function planStock(
 ): StockPlan {
   const notebook = openNotebook()
   const chains = finishChains(notebook, part, shop, operations)
-  const settled = settleStock(part, shop, chains, thinnestWall(part), chosen)
+  const settled = settleStock({ part, shop, chains, wall: thinnestWall(part), chosen })
   const along = growthsOf(notebook, part, settled.growth)
   for (const chain of chains)
     for (const index of chain.finishes.keys()) stockThatCleansUp(notebook, chain, index, along[chain.kind])
@@ -73,7 +73,7 @@ export function planStock(
     solved.find(({ chain }) => chain.kind === 'face'),
     along.face,
   )
-  const plating = platedBore(notebook, part, shop, operations, settled.planned.case)
+  const plating = platedBore({ notebook, part, shop, operations, order: settled.planned.case })
   const sized: Sized = { part, shop, chains: solved, axial, ...(plating && { plated: plating.solved }) }
   const judged = judgeStock(notebook, part, shop.habits.stockStep, { ...settled, chains: solved })
   const entries = inRouteOrder([...judged.entries, ...(plating ? [plating.entry] : [])], solved)
@@ -123,13 +123,19 @@ type PlatedBore = PlannedPlating & {
 }
 
 /** The hone of a plated bore is one more chain; the rest of the plating is its own subject. */
-function platedBore(
-  notebook: Notebook,
-  part: Part,
-  shop: Shop,
-  operations: readonly Operation[],
-  order: CasePlan | undefined,
-): PlatedBore | undefined {
+function platedBore({
+  notebook,
+  part,
+  shop,
+  operations,
+  order,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly shop: Shop
+  readonly operations: readonly Operation[]
+  readonly order: CasePlan | undefined
+}): PlatedBore | undefined {
   const sizes = platingSizes(notebook, part, shop)
   const hone = operations.find(({ purpose }) => purpose === 'hone-bore')
   if (!sizes || !hone) return undefined

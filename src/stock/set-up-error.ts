@@ -18,15 +18,23 @@ export type SetUpError = {
 }
 
 /** Errors of one finishing operation, each taken from measurement, the shop file or common practice, and noted so. */
-export function setUpError(
-  notebook: Notebook,
-  part: Part,
-  shop: Shop,
-  operations: readonly Operation[],
-  operation: Operation,
-  kind: SurfaceKind,
-  surface: string,
-): SetUpError {
+export function setUpError({
+  notebook,
+  part,
+  shop,
+  operations,
+  operation,
+  kind,
+  surface,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly shop: Shop
+  readonly operations: readonly Operation[]
+  readonly operation: Operation
+  readonly kind: SurfaceKind
+  readonly surface: string
+}): SetUpError {
   const about = { operation: operation.number, about: surface }
   const length = known(part.length.nominal, 'mm', fromPart('/body/length'))
   if (operation.process === 'lap') return followed(notebook, DISTORTION.ground, length, about)
@@ -36,7 +44,7 @@ export function setUpError(
   }
   const [between, holding] = locatingFigures(part, shop, operation, kind)
   const eccentricity = reckoned(notebook, sumOfEccentricities, { e_1: between, e_2: holding }, about)
-  const { ovality, bow } = distortionBefore(notebook, part, shop, operations, about)
+  const { ovality, bow } = distortionBefore({ notebook, part, shop, operations, about })
   const counted = [between, holding].filter(({ value }) => value > 0)
   if (kind !== 'face') {
     const form = reckoned(notebook, formError, { o: ovality, b: bow }, about)
@@ -113,13 +121,19 @@ function usualDistortion({ hardening, kind }: Part, relieved: boolean): Distorti
 }
 
 /** What the works measured goes before what is usual. */
-function distortionBefore(
-  notebook: Notebook,
-  part: Part,
-  shop: Shop,
-  operations: readonly Operation[],
-  about: About,
-): OutOfTrue {
+function distortionBefore({
+  notebook,
+  part,
+  shop,
+  operations,
+  about,
+}: {
+  readonly notebook: Notebook
+  readonly part: Part
+  readonly shop: Shop
+  readonly operations: readonly Operation[]
+  readonly about: About
+}): OutOfTrue {
   const relieved = operations.some(({ purpose }) => purpose === 'stress-relieve')
   const distortion = usualDistortion(part, relieved)
   const usual = usualFigures(distortion, known(part.length.nominal, 'mm', fromPart('/body/length')))

@@ -35,13 +35,19 @@ const SPARE = 0.01
  * the stock. The order is rounded up to steps, so a few rounds settle it. Then what the order has to spare is shared
  * between clean-up and case. A stock that the part file fixes is laid over that, and judged against the order that stands.
  */
-export function settleStock(
-  part: Part,
-  shop: Shop,
-  chains: readonly FinishChain[],
-  wall: Millimetre,
-  chosen: ChosenStock = chooseStock(part, shop, chains, wall),
-): SettledStock {
+export function settleStock({
+  part,
+  shop,
+  chains,
+  wall,
+  chosen = chooseStock(part, shop, chains, wall),
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly chains: readonly FinishChain[]
+  readonly wall: Millimetre
+  readonly chosen?: ChosenStock | undefined
+}): SettledStock {
   if (!chains.some(chain => chain.finishes.some(({ fixed }) => fixed))) return chosen
   const orderedFor = usualRemovals(chains, chosen)
   const then =
