@@ -1,5 +1,6 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
+import { outOfRange } from '../formula.ts'
 import {
   STRESS_RELIEF_MARGINS,
   stressReliefCeiling,
@@ -80,11 +81,15 @@ export function temperFindings({
       }),
     )
   }
-  const equivalent = notebook.use(
-    equivalentTemper,
-    { T: nitriding, t: hours, t_0: USUAL_TEMPER_TIME },
-    { about: 'core' },
-  )
+  const given = { T: nitriding, t: hours, t_0: USUAL_TEMPER_TIME }
+  const [beyond] = outOfRange(equivalentTemper, given)
+  if (beyond) {
+    const message = `what nitriding does to the core cannot be told: ${beyond.symbol} is ${fixed(beyond.value, 0)} ${beyond.unit}, and the formula holds for ${beyond.allowed}`
+    const hint = 'ask for less depth, or a steel that nitrides deeper'
+    const path = '/hardening/depth'
+    return [...findings, caseFinding({ part, severity: 'error', code: 'case/core-softens', path, message, hint })]
+  }
+  const equivalent = notebook.use(equivalentTemper, given, { about: 'core' })
   if (equivalent > temper) {
     findings.push(
       caseFinding({

@@ -50,9 +50,12 @@ export function readSize(value: number | string, context: SizeContext): Read<Dra
     return fault('input/wrong-unit', `${name} is a length, got ${got}`, 'a bare number is mm; units: mm in')
   }
   const nominal = tidy((typeof value === 'number' ? value : Number(digits)) * factor)
+  if (!Number.isFinite(nominal)) return fault('input/not-finite', `${name} is not a number to work with: "${value}"`)
   const deviations = deviationsOf(nominal, rest, factor, context)
   if ('fault' in deviations) return deviations
   const { upper, lower } = deviations.value
+  if (![upper, lower].every(Number.isFinite))
+    return fault('input/not-finite', `${name} has a deviation that is not a number to work with: "${value}"`)
   if (!(upper > lower))
     return fault('input/no-tolerance', `${name} "${value}" leaves no tolerance`, 'give it two limits')
   if (!(nominal + lower > 0))

@@ -15,7 +15,7 @@ export type Body = {
 
 /** A tolerance zone wider than this is a slip of the decimal point. */
 const ZONE = { over: 0, upTo: 2 }
-const ROUGHNESS = { over: 0, upTo: 100 }
+const ROUGHNESS = { over: 0, upTo: 50 }
 
 export function readBody(body: View, general: GeneralTolerance): Body | undefined {
   const length = body.size('length', { name: 'length', of: 'length', general })

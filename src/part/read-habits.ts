@@ -7,6 +7,8 @@ import type { View } from './view.ts'
 type Figure = Exclude<keyof Habits, 'yields' | 'setupPieces' | 'couponPieces'>
 
 const SMALL = { over: 0, upTo: 10 }
+/** What comes before or after hardening: the stock between is never more. */
+const FINE = { over: 0, upTo: 1 }
 const RUNOUT = { from: 0, upTo: 2 }
 const LAYER = { from: 0, upTo: 500 }
 const SHARE = { over: 0, upTo: 1 }
@@ -14,10 +16,10 @@ const SHARE = { over: 0, upTo: 1 }
 /** Quantity and range of every habit that is one figure. */
 const FIGURES: Readonly<Record<Figure, readonly [QuantityKind, Range]>> = {
   roughTurningTolerance: ['length', SMALL],
-  finishTurningTolerance: ['length', SMALL],
-  boreGrindingTolerance: ['length', SMALL],
+  finishTurningTolerance: ['length', FINE],
+  boreGrindingTolerance: ['length', FINE],
   faceTurningTolerance: ['length', SMALL],
-  faceGrindingTolerance: ['length', SMALL],
+  faceGrindingTolerance: ['length', FINE],
   roughingAllowance: ['length', SMALL],
   portEdgeTolerance: ['length', SMALL],
   portFloorTolerance: ['length', SMALL],
@@ -27,7 +29,7 @@ const FIGURES: Readonly<Record<Figure, readonly [QuantityKind, Range]>> = {
   mandrelRunout: ['length', RUNOUT],
   chuckRunout: ['length', RUNOUT],
   boreGrindingRunout: ['length', RUNOUT],
-  turnedRoughness: ['roughness', LAYER],
+  turnedRoughness: ['roughness', { from: 0.1, upTo: 500 }],
   turnedLayer: ['roughness', LAYER],
   groundRoughness: ['roughness', LAYER],
   groundLayer: ['roughness', LAYER],

@@ -7,7 +7,8 @@ import { readGrade } from './read-material.ts'
 import type { View } from './view.ts'
 
 const GROWTH = { from: -0.5, upTo: 0.5 }
-const FORM = { from: 0, upTo: 2 }
+/** Out of true by more, a piece is scrap and no measurement to plan from. Common practice, no source. */
+const FORM = { from: 0, upTo: 0.5 }
 
 export function readMeasured(root: View): readonly Measured[] {
   return root.each('measured').flatMap(view => {

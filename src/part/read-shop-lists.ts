@@ -3,6 +3,8 @@ import type { Firm, Gauge, GaugeKind, Machine } from '../shop/shop.ts'
 import { present } from './open-document.ts'
 import type { View } from './view.ts'
 
+/** No machine of a works has less, kW: common practice, no source. */
+const POWER = { from: 0.1, upTo: 1000 }
 const TIME = { from: 0, upTo: 10_000 }
 /** A works that says nothing of its set-ups: common practice, no source. */
 const SETUP = 30
@@ -15,7 +17,7 @@ export function readMachines(root: View): readonly Machine[] {
     const options = present({
       speedLimit: view.quantity('speed-limit', 'speed', { over: 0, upTo: 500_000 }),
       chuckLimit: view.quantity('chuck-limit', 'speed', { over: 0, upTo: 500_000 }),
-      power: view.quantity('power', 'power', { over: 0, upTo: 1000 }),
+      power: view.quantity('power', 'power', POWER),
     })
     const setup = view.quantity('setup', 'minutes', TIME) ?? SETUP
     const handling = view.quantity('handling', 'minutes', TIME) ?? HANDLING

@@ -1,9 +1,9 @@
 import type { Abrasive, BarMaterial, Tool, ToolKind, ToolOf } from '../shop/tool.ts'
 import { present } from './open-document.ts'
 import { noneTwice } from './read-shop-lists.ts'
+import { type ToolFigure, toolRange } from './tool-ranges.ts'
 import type { View } from './view.ts'
 
-const LENGTH = { over: 0, upTo: 5000 }
 /** A drill whose point is not given: common practice, no source, for carbide. */
 const USUAL_POINT = 140
 
@@ -13,7 +13,7 @@ type Fields<T> = { readonly [k in keyof T]: T[k] | undefined }
 const whole = <T extends object>(fields: Fields<T>): T | undefined =>
   Object.values(fields).includes(undefined) ? undefined : (fields as T)
 
-const length = (view: View, key: string) => view.quantity(key, 'length', LENGTH)
+const length = (view: View, key: ToolFigure) => view.quantity(key, 'length', toolRange(view.text('kind'), key))
 
 const shanked = (view: View) => ({
   diameter: length(view, 'diameter'),
@@ -45,7 +45,7 @@ const OF_KIND: { readonly [K in ToolKind]: (view: View) => Omit<ToolOf<K>, 'kind
   drill: view =>
     whole({
       ...shanked(view),
-      point: view.has('point') ? view.quantity('point', 'angle', { from: 60, upTo: 180 }) : USUAL_POINT,
+      point: view.has('point') ? view.quantity('point', 'angle', toolRange('drill', 'point')) : USUAL_POINT,
     }),
   'turning tool': view => whole({ noseRadius: length(view, 'nose-radius') }),
   'boring bar': view =>

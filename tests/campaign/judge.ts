@@ -53,7 +53,7 @@ export async function judge({ files, commands }: Case): Promise<Verdict> {
       faults.push({ kind: `crash: ${causeOf(said)}`, detail: said.slice(0, 3000) })
       continue
     }
-    faults.push(...faultsOnPaper(world))
+    faults.push(...faultsOnPaper(world, Object.values(files).join('\n')))
     if (index === 0) {
       const found = findingsOf(argv, world)
       for (const { severity, code } of found) if (severity === 'error') refusals.add(code)
@@ -93,7 +93,7 @@ function planFaults(argv: readonly string[], world: Desk): readonly Fault[] {
 }
 
 /** What a person would read: the terminal and the paper. A name that the input itself has is no fault. */
-function faultsOnPaper(world: Desk): readonly Fault[] {
+function faultsOnPaper(world: Desk, input: string): readonly Fault[] {
   const texts = [
     world.printed(),
     world.complained(),
@@ -102,9 +102,10 @@ function faultsOnPaper(world: Desk): readonly Fault[] {
       .map(([, text]) => (typeof text === 'string' ? text : '')),
   ]
   return texts.flatMap(text => {
-    // A figure of the input itself, such as a name, stands in quotes or is part of a word.
+    // A name that the input has may well be one of them.
     const found = [...text.matchAll(/NaN|Infinity|undefined|\[object Object\]/g)].find(
       ({ 0: word, index }) =>
+        !input.includes(word) &&
         !/[\w"'./]$/.test(text.slice(Math.max(0, index - 1), index)) &&
         !/^[\w"'-]/.test(text.slice(index + word.length)),
     )

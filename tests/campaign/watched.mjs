@@ -54,10 +54,12 @@ async function allOf(module, campaign, kind, options, desk) {
   while (next < last && Date.now() < until) {
     const outcome = await stretch(module, { kind, options, from: next, to: last, until }, message => {
       next = message.number + 1
+      const known = tally.faults.length
       campaign.count(tally, message)
+      for (const { kind: fault, number } of tally.faults.slice(known)) console.log(`  input ${number}: ${fault}`)
       if (options.process > 0 && message.number % options.process === 0)
         asProcess(campaign, tally, kind, options, message.number, desk)
-      if (tally.done % 5000 === 0) console.log(`  ${tally.done} done, ${tally.faults.length} kinds of fault`)
+      if (tally.done % 1000 === 0) console.log(`  ${tally.done} done, ${tally.faults.length} kinds of fault`)
     })
     if (outcome === 'hang') {
       campaign.count(tally, {

@@ -84,6 +84,8 @@ describe('sizes as on a drawing', () => {
     ['12 mm ±0.1 in', 'input/wrong-unit'],
     ['', 'input/unreadable'],
     ['H7', 'input/unreadable'],
+    ['9'.repeat(400), 'input/not-finite'],
+    [`48 +${'9'.repeat(400)}/0`, 'input/not-finite'],
     ['12 q7', 'input/fit'],
     ['12 H70', 'input/fit'],
   ])('"%s" is refused: %s', (written, code) => {

@@ -15,6 +15,7 @@ describe('the reader takes no more than the formulas do', () => {
     ['a temper in the room of austenite', 'temper: 620', 'temper: 721'],
     ['a temper that tempers nothing', 'temper: 620', 'temper: 90'],
     ['an engine that hardly turns', 'speed: 4200', 'speed: 1e-308'],
+    ['a roughness that no tool leaves', 'Ra: 0.8, runout', 'Ra: 52, runout'],
     ['a finishing stock of 5 mm', 'hardening:', 'stock: {top: 5}\nhardening:'],
   ])('%s', (_, from, to) => {
     expect(faultsOf(LINER)).not.toContain('input/out-of-range')
@@ -24,6 +25,16 @@ describe('the reader takes no more than the formulas do', () => {
   it.each([
     ['a clean-up of 2 mm to spare', 'saw-kerf: 1.6', 'saw-kerf: 1.6\n  clean-up-allowance: 2'],
     ['a drill with a point like a needle', 'point: 140', 'point: 20'],
+    [
+      'a regulating wheel like a button',
+      'kind: regulating wheel, diameter: 300',
+      'kind: regulating wheel, diameter: 30',
+    ],
+    ['an end mill like a hair', 'diameter: 1.5, teeth', 'diameter: 0.01, teeth'],
+    ['a lathe with no power', 'speed-limit: 3500, power: 9', 'speed-limit: 3500, power: 0.000001'],
+    ['a last soft cut within a centimetre', 'finish-turning-tolerance: 0.03', 'finish-turning-tolerance: 10'],
+    ['a turned face without roughness', 'turned-roughness: 8', 'turned-roughness: 0'],
+    ['a batch bent by 2 mm', 'bow: 0.010', 'bow: 2'],
   ])('%s', (_, from, to) => {
     expect(shopFaults(SHOP)).not.toContain('input/out-of-range')
     expect(shopFaults(SHOP.replace(from, to))).toContain('input/out-of-range')
