@@ -9,3 +9,14 @@ export function placesFor({ lower, upper }: Pick<Limits, 'lower' | 'upper'>): nu
   const tolerance = upper - lower + 1e-9
   return tolerance >= 0.9 ? 1 : tolerance >= 0.09 ? 2 : 3
 }
+
+/** As few places as show the whole figure, within the given: `0.3`, `0.015`, `6.3`. */
+export function placesShowing(
+  value: number,
+  { least = 0, most = 3 }: { readonly least?: number; readonly most?: number } = {},
+): number {
+  for (let places = least; places < most; places++) {
+    if (Math.abs(value - Number(value.toFixed(places))) < 1e-9) return places
+  }
+  return most
+}

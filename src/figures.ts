@@ -1,5 +1,5 @@
 /** How every figure is written: one function a quantity, fixed places, no locale. */
-import { cubicCentimetres } from './units.ts'
+import { cubicCentimetres, micrometres } from './units.ts'
 
 export type Units = 'mm' | 'inch'
 
@@ -88,6 +88,8 @@ export const force = (newton: number): string => fixed(newton, newton < 100 ? 1 
 export const power = (kilowatt: number): string => fixed(kilowatt, 2)
 export const hardness = (vickers: number): string => fixed(vickers, 0)
 export const area = (squareMillimetre: number): string => fixed(squareMillimetre, 1)
+/** Millimetres, as micrometres. */
+export const micrometre = (millimetre: number, places: number): string => fixed(micrometres(millimetre), places)
 /** Cubic millimetres, as cubic centimetres. */
 export const volume = (cubicMillimetre: number): string => fixed(cubicCentimetres(cubicMillimetre), 2)
 export const mass = (kilogram: number): string => fixed(kilogram, kilogram < 10 ? 2 : 1)

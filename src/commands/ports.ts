@@ -8,8 +8,9 @@ import { table } from './table.ts'
 import type { View } from './view.ts'
 
 export const ports: View = {
-  data: ({ part, ports, gasExchange, fixture, findings }) => ({
+  data: ({ part, batch, ports, gasExchange, fixture, findings }) => ({
     part,
+    batch,
     ports,
     ...(gasExchange && { gasExchange }),
     ...(fixture && { fixture }),

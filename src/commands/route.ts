@@ -4,8 +4,9 @@ import { table } from './table.ts'
 import type { View } from './view.ts'
 
 export const route: View = {
-  data: ({ part, operations, findings }, { operation }) => ({
+  data: ({ part, batch, operations, findings }, { operation }) => ({
     part,
+    batch,
     operations: chosenOf(operations, operation),
     findings,
   }),

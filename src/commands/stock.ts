@@ -1,8 +1,7 @@
 import { placesFor } from '../decimal-places.ts'
-import { fixed, hardness, hours, inwardLimits, length } from '../figures.ts'
+import { fixed, hardness, hours, inwardLimits, length, micrometre } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
-import { micrometres } from '../units.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
 import { stockOdds } from './stock-odds.ts'
@@ -10,8 +9,9 @@ import { table } from './table.ts'
 import type { View } from './view.ts'
 
 export const stock: View<StockSide> = {
-  data: ({ part, stock, case: caseOrdered, plating, ladders, findings }) => ({
+  data: ({ part, batch, stock, case: caseOrdered, plating, ladders, findings }) => ({
     part,
+    batch,
     stock,
     case: caseOrdered,
     plating,
@@ -110,7 +110,7 @@ function platingLines({ plating }: StockSide, { units }: Options): string {
 }
 
 const growthText = ({ least, nominal, most }: { least: number; nominal: number; most: number }): string =>
-  [least, nominal, most].map(value => fixed(micrometres(value), 1)).join(' / ')
+  [least, nominal, most].map(value => micrometre(value, 1)).join(' / ')
 
 /** The two margins in words, one line a surface and operation. */
 function plainWords({ stock }: StockSide, { units }: Options): string {

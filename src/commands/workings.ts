@@ -1,3 +1,4 @@
+import { significant } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Working } from '../working.ts'
 import { operationOf } from './operation.ts'
@@ -6,9 +7,17 @@ import { heading } from './route.ts'
 import type { View } from './view.ts'
 
 export const workings: View = {
-  data: (plan, options) => ({ part: plan.part, workings: chosen(plan, options), findings: plan.findings }),
+  data: (plan, options) => ({
+    part: plan.part,
+    batch: plan.batch,
+    workings: chosen(plan, options),
+    findings: plan.findings,
+  }),
   text: (plan, options) => `${heading(plan)}\n${chosen(plan, options).map(lines).join('\n')}`,
 }
+
+/** Enough to check the sum by hand. */
+const SIX = 6
 
 function chosen({ operations, workings }: Plan, { operation }: Options): readonly Working[] {
   if (operation === undefined) return workings
@@ -29,14 +38,14 @@ function lines({
   inputs,
 }: Working): string {
   const where = [operation === undefined ? '' : `operation ${operation}`, about ?? ''].filter(Boolean).join(', ')
-  const figure = `${symbol} = ${Number(value.toPrecision(6))} ${unit}`
+  const figure = `${symbol} = ${significant(value, SIX)} ${unit}`
   return [
     `${figure}  ${meaning}${where && `  (${where})`}`,
     formula ? `    ${symbol} = ${formula}` : '',
     `    ${formula ? `= ${expression}` : expression}`,
     ...(inputs ?? []).map(
       ({ symbol: input, value: given, unit: own, from, source: where }) =>
-        `    ${input} ${`${Number(given.toPrecision(6))} ${own}`.trim()}: ${from}, ${where}`,
+        `    ${input} ${`${significant(given, SIX)} ${own}`.trim()}: ${from}, ${where}`,
     ),
     `    source: ${source}`,
   ]

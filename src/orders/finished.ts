@@ -1,9 +1,10 @@
+import { placesShowing } from '../decimal-places.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedSize } from '../inspection/size-places.ts'
 import { featureWords, type OperationSize } from '../operation-size.ts'
 import type { Finished, Quantity, Returned } from './order.ts'
 import type { OrderedOperation, OrderSource } from './order-source.ts'
-import { length, placesShowing } from './quantity.ts'
+import { length } from './quantity.ts'
 
 /** What every operation of the visit must leave: its sizes, then form and roughness, each with the pair that we judge by. */
 export function finishedSizes(source: OrderSource, operations: readonly OrderedOperation[]): readonly Finished[] {

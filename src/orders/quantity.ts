@@ -30,7 +30,3 @@ export const hours: Make = of('h', 0)
 export const count: Make = of('', 0)
 /** With the load it is read with: `HV1`; plain `HV` where it only says how hard something is. */
 export const hardness = (load: string): Make => of(load, 0)
-
-/** As few places as show the figure, three at most: `0.3`, `0.015`. */
-export const placesShowing = (value: number): number =>
-  [0, 1, 2].find(places => Math.abs(value - Number(value.toFixed(places))) < 1e-9) ?? 3

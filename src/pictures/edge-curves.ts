@@ -1,4 +1,5 @@
-import { angle, fixed, length, type Units, unitOf } from '../figures.ts'
+import { placesShowing } from '../decimal-places.ts'
+import { angle, fixed, length, ofDrawing, type Units, unitOf } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
 import { type Degree, degrees, type Millimetre, wrapped } from '../units.ts'
@@ -201,6 +202,6 @@ function barMarks({ x, y }: XY, scale: number, units: Units): readonly Mark[] {
     line({ x, y }, { x, y: bottom }),
     line({ x: x - 2, y }, { x: x + 2, y }),
     line({ x: x - 2, y: bottom }, { x: x + 2, y: bottom }),
-    text({ x, y: bottom + 10 }, `${bar} ${unitOf(units)}`, { anchor: 'middle' }),
+    text({ x, y: bottom + 10 }, `${ofDrawing(bar, placesShowing(bar))} ${unitOf(units)}`, { anchor: 'middle' }),
   ]
 }

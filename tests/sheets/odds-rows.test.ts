@@ -63,6 +63,14 @@ describe('what the stock rests on', () => {
     for (const { from } of growth) expect(from).not.toBe('measured')
   })
 
+  it('writes a figure as it was used, to half a micrometre and a tenth of roughness', () => {
+    const rows = basisRows(stock, MM)
+    // The built-in run-out of a chuck.
+    expect(BUILT_IN_SHOP.habits.chuckRunout).toBe(0.0075)
+    expect(rows.find(({ figure }) => figure === 'run-out of the chuck')?.value).toBe('0.0075\u00a0mm')
+    expect(rows.find(({ figure }) => figure === 'run-out of the mandrel')?.value).toBe('0.005\u00a0mm')
+  })
+
   it('says what a first article would save where the growth has not been measured', () => {
     const lines = firstArticleLines(stock, MM)
     expect(lines.length).toBeGreaterThan(0)

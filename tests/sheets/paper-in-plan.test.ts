@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest'
+import type { Units } from '../../src/figures.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { Item } from '../../src/sheets/display-list.ts'
 import { type DocumentToPrint, type LaidDocument, layOutDocument } from '../../src/sheets/lay-out-document.ts'
@@ -24,7 +25,17 @@ vi.mock('../../src/sheets/print-document.ts', () => ({
   },
 }))
 
-const PARTS = ['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07']
+/** Every demo part, and in inches those that have every kind of sheet between them. */
+const PACKETS: readonly (readonly [string, Units])[] = [
+  ['OX-098-21', 'mm'],
+  ['OX-098-30', 'mm'],
+  ['OX-098-34', 'mm'],
+  ['OX-105-02', 'mm'],
+  ['OX-112-03', 'mm'],
+  ['OX-131-07', 'mm'],
+  ['OX-105-02', 'inch'],
+  ['OX-131-07', 'inch'],
+]
 
 /** What stands on paper in figures and is no figure of the job. */
 type Kind = {
@@ -87,12 +98,12 @@ function rawsByText(): ReadonlyMap<string, ReadonlySet<number>> {
 
 type Packet = { readonly plan: Plan; readonly document: DocumentToPrint; readonly laid: LaidDocument }
 
-async function packetOf(name: string): Promise<Packet> {
+async function packetOf(name: string, units: Units): Promise<Packet> {
   const plan = twinOf(demoPlan(name))
   record.figures.length = 0
   record.drawn.clear()
   printed.length = 0
-  await packet(plan, { templates, typeface, formats: { pdf: true, html: true }, paper: 'a4', units: 'mm' })
+  await packet(plan, { templates, typeface, formats: { pdf: true, html: true }, paper: 'a4', units })
   const [document] = printed
   if (!document) throw new Error('nothing was printed')
   return { plan, document, laid: layOutDocument(document, openTemplates(templates), typeface) }
@@ -144,10 +155,10 @@ it('sees every figure that the house can write', async () => {
   expect(unseen.map(([name]) => name).toSorted()).toEqual(others.toSorted())
 })
 
-describe.each(PARTS)('the packet of %s', name => {
+describe.each(PACKETS)('the packet of %s in %s', (name, units) => {
   let found: Packet
   beforeAll(async () => {
-    found = await packetOf(name)
+    found = await packetOf(name, units)
   }, 60_000)
 
   it('writes no figure that the plan does not hold as it stands', () => {

@@ -38,6 +38,7 @@ export function recording(of: Figures, record: Record): Figures {
     power: value => kept(value, of.power(value)),
     hardness: value => kept(value, of.hardness(value)),
     area: value => kept(value, of.area(value)),
+    micrometre: (value, places) => kept(value, of.micrometre(value, places)),
     volume: value => kept(value, of.volume(value)),
     mass: value => kept(value, of.mass(value)),
     percent: (value, places) => kept(value, of.percent(value, places)),

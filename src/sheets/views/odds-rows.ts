@@ -1,3 +1,4 @@
+import { placesShowing } from '../../decimal-places.ts'
 import { chance, fixed, percent } from '../../figures.ts'
 import type { From } from '../../known.ts'
 import type { Plan } from '../../plan/plan.ts'
@@ -63,7 +64,9 @@ export function basisRows(entries: readonly StockEntry[], { length, unit }: Pape
   const rows = new Map<string, { readonly row: BasisRow; readonly surfaces: Set<string> }>()
   for (const { surface, basis = [] } of entries) {
     for (const { figure, value, unit: own, from, source } of basis) {
-      const written = own === 'mm' ? `${length(value)}\u00a0${unit}` : `${fixed(value, 0)}\u00a0${own}`
+      // As it was used: half a micrometre of run-out, a tenth of roughness is seen.
+      const places = placesShowing(value, own === 'mm' ? { least: 3, most: 4 } : { least: 0, most: 1 })
+      const written = own === 'mm' ? `${length(value, places)}\u00a0${unit}` : `${fixed(value, places)}\u00a0${own}`
       const key = [figure, written, from, source].join()
       const found = rows.get(key) ?? {
         row: { figure, surfaces: '', value: written, from: FROM[from], source },
