@@ -5,7 +5,7 @@ const results = process.env['LINERWRIGHT_RESULTS']
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    exclude: ['tests/rendered/**'],
+    exclude: ['tests/rendered/**', 'tests/proof/**'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 20_000,
     // A reviewed file is written when somebody asks for it, never because it was missing.

@@ -2,7 +2,6 @@ import { join } from 'node:path'
 import type { Units } from '../figures.ts'
 import { hasErrors } from '../finding.ts'
 import type { Plan } from '../plan/plan.ts'
-import type { Shop } from '../shop/shop.ts'
 import { inFileName } from './file-name.ts'
 import { jsonText } from './json.ts'
 import type { Options } from './options.ts'
@@ -15,15 +14,15 @@ import { type FileToWrite, STATUS, type World } from './world.ts'
 /** The ports on the terminal; with `--nc` and `--svg` as programs and drawings in files instead. */
 export async function portsCommand(file: string, options: Options, world: World): Promise<number> {
   if (options.nc === undefined && options.svg === undefined) return show(file, options, world, ports)
-  const { plan, findings, loaded } = planFile(file, options, world)
+  const { plan, findings } = planFile(file, options, world)
   reportBeside(findings, world)
-  if (!plan || !loaded.shop || hasErrors(findings)) {
+  if (!plan || hasErrors(findings)) {
     world.err(`${file}: no files: the plan has errors\n`)
     if (options.json) world.out(jsonText({ file, written: [] }))
     return STATUS.errors
   }
   const files = [
-    ...(options.nc === undefined ? [] : await programs(plan, loaded.shop, options.nc)),
+    ...(options.nc === undefined ? [] : await programs(plan, options.nc)),
     ...(options.svg === undefined ? [] : await drawings(plan, options.svg, options.units, world)),
   ]
   world.write(...files)
@@ -32,9 +31,9 @@ export async function portsCommand(file: string, options: Options, world: World)
   return STATUS.fine
 }
 
-async function programs(plan: Plan, shop: Shop, folder: string): Promise<readonly FileToWrite[]> {
+async function programs(plan: Plan, folder: string): Promise<readonly FileToWrite[]> {
   const { ncPrograms } = await import('../nc/nc-programs.ts')
-  return ncPrograms(plan, shop).map(({ name, text }) => ({ path: join(folder, inFileName(name)), content: text }))
+  return ncPrograms(plan).map(({ name, text }) => ({ path: join(folder, inFileName(name)), content: text }))
 }
 
 const OF_PORTS: ReadonlySet<string> = new Set([

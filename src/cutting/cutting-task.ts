@@ -6,6 +6,7 @@ import type { Minute } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CuttingMaterial } from './cutting-material.ts'
 import type { OperationState } from './operation-state.ts'
+import type { SetUp } from './set-up.ts'
 import type { Step } from './step.ts'
 
 /** One operation to be planned, with all that it needs and where it puts what it finds. */
@@ -29,6 +30,8 @@ export type PlannedCuts = {
   readonly each?: Minute
   /** On top of the machine's set-up. */
   readonly setup?: Minute
+  /** Of the milling of ports. */
+  readonly setUps?: readonly SetUp[]
 }
 
 export type CutsPlanner = (task: CuttingTask) => PlannedCuts

@@ -19,12 +19,15 @@ import { operationTime } from './operation-time.ts'
 import { millPorts } from './port-milling.ts'
 import { roughTurn } from './rough-turning.ts'
 import { sawBlanks } from './sawing.ts'
+import type { SetUp } from './set-up.ts'
 import type { OperationTime, Step } from './step.ts'
 
 export type CuttingPlan = {
   /** By operation number; an operation that has none is not here. */
   readonly steps: ReadonlyMap<number, readonly Step[]>
   readonly time: ReadonlyMap<number, OperationTime>
+  /** Of the milling of ports, in the order of cutting. */
+  readonly setUps: readonly SetUp[]
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
 }
@@ -73,6 +76,7 @@ export function planCutting(
   const findings: Finding[] = [...unknown]
   const steps = new Map<number, readonly Step[]>()
   const time = new Map<number, OperationTime>()
+  const setUps: SetUp[] = []
   if (material) noteMaterial(material, notebook)
 
   for (const state of states) {
@@ -97,9 +101,10 @@ export function planCutting(
       },
     })
     steps.set(operation.number, cuts.steps)
+    setUps.push(...(cuts.setUps ?? []))
     time.set(operation.number, operationTime(machine, cuts, start))
   }
-  return { steps, time, findings: withoutRepeats(findings), workings: notebook.workings }
+  return { steps, time, setUps, findings: withoutRepeats(findings), workings: notebook.workings }
 }
 
 /** Two windows that want for the same thing say so once. */

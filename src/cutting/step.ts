@@ -16,6 +16,9 @@ export type Step = {
   /** What the step does, in the imperative: `rough seat`. */
   readonly action: string
   readonly feature?: string
+  /** Milling of ports: the set-up that it belongs to, and the window by name. */
+  readonly setUp?: number
+  readonly window?: string
   readonly cuttingSpeed: MetrePerMinute
   readonly spindleSpeed: SpindleSpeed
   /** mm a revolution, or mm a tooth for a milling cutter: `feedUnit` says which. */

@@ -51,7 +51,7 @@ export type SettledPass = {
 
 const KAPPA = TURNING_STARTS.enteringAngle
 /** Passes and pieces: binary fractions otherwise add one. */
-export const roundedUp = (count: number): number => Math.max(1, Math.ceil(count - 1e-9))
+const roundedUp = (count: number): number => Math.max(1, Math.ceil(count - 1e-9))
 
 /**
  * Depth, feed and speed of equal passes that the motor can drive. A motor too weak for the feed first gets less feed, down

@@ -1,3 +1,4 @@
+import { fixed } from '../figures.ts'
 import { BREAKAGE_MARGIN } from '../handbook/end-mill-strength.ts'
 import {
   feedForChip,
@@ -12,43 +13,32 @@ import {
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import { type Millimetre, type MillimetrePerMinute, type Minute, micrometres } from '../units.ts'
+import { finishLevels } from '../ports/path/levels.ts'
+import type { CutShape } from '../ports/path/tool-path.ts'
+import { micrometres } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { bendFor, type EndMillSetting, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
+import { bendFor, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
-import { roundedUp } from './turned-pass.ts'
-
-export type FinishedWindow = { readonly steps: readonly Step[]; readonly cutLength: Millimetre }
+import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
 
 /** A finishing pass may bend the cutter by this share of the tolerance of a port's edge. Common practice, no source. */
 const BEND_OF_TOLERANCE = 0.25
-/** The feed never falls below this share in a corner: the control slows no further. */
-const LEAST_CORNER_SHARE = 0.1
-
 /** Takes the wall's stock level by level, at a feed that the cutter stands, then runs them once more without infeed. */
-export function finishWindow(
-  task: CuttingTask,
-  setting: EndMillSetting,
-  window: {
-    readonly port: string
-    readonly named: string
-    readonly pathLength: Millimetre
-    readonly depth: Millimetre
-    readonly corner: Millimetre
-  },
-): FinishedWindow {
+export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
   const { notebook, operation, material, shop } = task
+  const { setting, window, named } = job
   const { mill, wallStock: ae, spindleSpeed: n } = setting
-  const about = { operation: operation.number, about: window.named }
+  const about = { operation: operation.number, about: named }
   const D = mill.diameter
   const r = ae / D
   const hmax = MILLING_STARTS.finishChip * setting.feedPerTooth
   const thinned = notebook.use(feedForChip, { hmax, r }, about)
   const usual = Math.min(thinned, MOST_FEED_FOR_THINNING * setting.feedPerTooth)
 
-  const levels = roundedUp(window.depth / (MILLING_STARTS.finishDepth * D))
-  const depth = window.depth / levels
+  const planned = finishLevels(window, { cutter: D, most: MILLING_STARTS.finishDepth * D })
+  if (!planned) return []
+  const { levels, depth } = planned
   const mostBend = micrometres(BEND_OF_TOLERANCE * shop.habits.portEdgeTolerance)
   const unit = setting.finishForce(depth)
   const mc1 = 1 - material.force.mc
@@ -64,7 +54,7 @@ export function finishWindow(
     task.report({
       code: 'cutting/cutter-bends',
       severity: 'warning',
-      message: `${mill.name} bends ${figure(strain.deflection)} µm finishing ${window.named}; ${figure(mostBend)} µm is a quarter of the edge's tolerance`,
+      message: `${mill.name} bends ${figure(strain.deflection)} µm finishing ${named}; ${figure(mostBend)} µm is a quarter of the edge's tolerance`,
       hint: 'take a shorter or thicker cutter, or leave less on the wall',
       path: '/ports',
     })
@@ -73,11 +63,19 @@ export function finishWindow(
   const vf = notebook.use(millingFeed, { fz, z: mill.teeth, n }, about)
   const hm = Math.max(notebook.use(meanChip, { fz, r }, about), THINNEST_MILLING_CHIP.chip)
   const kc = specificCuttingForce.value({ ...material.force, h: hm, K: FORCE_FACTORS.worn })
-  const once = roundTime(task, window, D, vf)
-  const nearCorner = D / 2 > LARGEST_CUTTER_IN_CORNER * window.corner + 1e-9
+  const corner = Math.max(D / 2, window.tightestCorner ?? window.largestCutter / 1.6)
+  const nearCorner = D / 2 > LARGEST_CUTTER_IN_CORNER * corner + 1e-9
+  const inCorner = notebook.use(insideCornerFeed, { vf, R: corner, rc: D / 2 }, about)
+  const shapeOf = (kind: 'finish' | 'spring'): CutShape => ({
+    kind,
+    cutter: D,
+    levels,
+    downShare: MILLING_STARTS.plungeFeed,
+  })
+  const cut = measuredCut(job, shapeOf('finish'), vf)
   const common = {
     tool: mill.name,
-    feature: window.port,
+    feature: job.port.name,
     cuttingSpeed: setting.cuttingSpeed,
     spindleSpeed: n,
     feed: fz,
@@ -85,11 +83,11 @@ export function finishWindow(
     tableFeed: vf,
     depth,
     passes: levels,
-    time: levels * once + SHOP_TIMES.rapid,
+    time: cut.time + SHOP_TIMES.rapid,
   } as const
   const finishing: Step = {
     ...common,
-    action: `finish ${window.named}`,
+    action: `finish ${named}`,
     force,
     forceBand: { least: 0.5 * force, most: 1.5 * force },
     power: notebook.use(millingPower, { ap: depth, ae, vf, kc }, about),
@@ -103,24 +101,10 @@ export function finishWindow(
     remarks: [
       START_AT_SMALL,
       `take ${figure(ae)} mm off the wall; climb milling`,
-      ...(nearCorner ? ['cutter nearly fills the corners: slow down there'] : []),
+      `${fixed(inCorner, 0)} mm/min in the tightest corners`,
+      ...(nearCorner ? ['cutter nearly fills the corners'] : []),
     ],
   }
-  const spring: Step = { ...common, action: `spring pass ${window.named}`, remarks: ['same path, no infeed'] }
-  return { steps: [finishing, spring], cutLength: levels * window.pathLength }
-}
-
-/** Once round: full feed on the straights, and the wall's feed at the cutter's edge in the corners. */
-function roundTime(
-  { notebook, operation }: CuttingTask,
-  { named, pathLength, corner }: { named: string; pathLength: Millimetre; corner: Millimetre },
-  D: Millimetre,
-  vf: MillimetrePerMinute,
-): Minute {
-  const arcs = Math.min(2 * Math.PI * Math.max(0, corner - D / 2), pathLength)
-  const slow =
-    arcs > 0
-      ? notebook.use(insideCornerFeed, { vf, R: corner, rc: D / 2 }, { operation: operation.number, about: named })
-      : vf
-  return (pathLength - arcs) / vf + arcs / Math.max(slow, LEAST_CORNER_SHARE * vf)
+  const spring: Step = { ...common, action: `spring pass ${named}`, remarks: ['same path, no infeed'] }
+  return [madeCut(finishing, shapeOf('finish'), cut), madeCut(spring, shapeOf('spring'), cut)]
 }

@@ -1,64 +1,72 @@
-import { insetPath } from '../handbook/end-milling.ts'
+import { BREAKTHROUGH } from '../handbook/drill-entry.ts'
+import { THINNEST_MILLING_CHIP } from '../handbook/end-milling.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import type { Millimetre } from '../units.ts'
+import { roughLevels } from '../ports/path/levels.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { type EndMillSetting, strainOf } from './end-mill-setting.ts'
+import { strainOf } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
-import { roundedUp } from './turned-pass.ts'
+import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
 
-export type RoughedWindow = { readonly step: Step; readonly cutLength: Millimetre }
-
-/** Trepans a window in even levels that follow the curved wall, a slot all the way round, going straight down in the entry hole between them. */
-export function roughWindow(
-  task: CuttingTask,
-  setting: EndMillSetting,
-  window: {
-    readonly port: string
-    readonly named: string
-    readonly pathLength: Millimetre
-    readonly depth: Millimetre
-  },
-): RoughedWindow {
-  const { notebook, operation } = task
-  const { mill, tableFeed, wallStock } = setting
-  // A window hardly larger than its cutter has no path of its own.
-  const stock = Math.min(wallStock, window.pathLength / (4 * Math.PI))
-  const about = { operation: operation.number, about: window.named }
-  const path = notebook.use(insetPath, { U: window.pathLength, s: stock }, about)
-  const passes = roundedUp(window.depth / setting.mostDepth)
-  const depth = window.depth / passes
-  const force = depth * setting.unitForce
-  const cutLength = passes * path
-  const down = window.depth / (MILLING_STARTS.plungeFeed * tableFeed)
-  return {
-    cutLength,
-    step: {
+/**
+ * Trepans a window in even levels that follow the curved wall, a slot all the way round, going straight down in the entry
+ * hole between them; the last levels part the slug from the wall. A window too narrow for a slug is cleared.
+ */
+export function roughWindow(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
+  const { setting, window, named, port } = job
+  const { mill, spindleSpeed } = setting
+  const planned = roughLevels(window, {
+    cutter: mill.diameter,
+    wallStock: setting.wallStock,
+    most: setting.mostDepth,
+  })
+  if (!planned) return []
+  const { depth, ...levels } = planned
+  const roughed = levels.levels - levels.throughLevels
+  // Half the feed where it breaks through, but never so little that the edge rubs.
+  const slow = Math.min(1, Math.max(BREAKTHROUGH.feedShare, THINNEST_MILLING_CHIP.feedPerTooth / setting.feedPerTooth))
+  const deep = depth * levels.levels > MILLING_STARTS.chipPacking * mill.diameter
+  const made = (kind: 'rough' | 'cut through', share: number, passes: number, remarks: readonly string[]): MadeCut => {
+    const shape = { kind, cutter: mill.diameter, ...levels, downShare: MILLING_STARTS.plungeFeed } as const
+    const tableFeed = share * setting.tableFeed
+    const cut = measuredCut(job, shape, tableFeed)
+    const force = depth * setting.unitForce * share ** (1 - task.material.force.mc)
+    const step: Step = {
       tool: mill.name,
-      action: `rough ${window.named}`,
-      feature: window.port,
+      action: `${kind} ${named}`,
+      feature: port.name,
       cuttingSpeed: setting.cuttingSpeed,
-      spindleSpeed: setting.spindleSpeed,
-      feed: setting.feedPerTooth,
+      spindleSpeed,
+      feed: share * setting.feedPerTooth,
       feedUnit: 'mm/tooth',
       tableFeed,
       depth,
       passes,
-      time: cutLength / tableFeed + down + SHOP_TIMES.rapid,
+      time: cut.time + SHOP_TIMES.rapid,
       force,
       forceBand: { least: 0.5 * force, most: 1.5 * force },
-      power: depth * setting.unitPower,
+      power: depth * setting.unitPower * share,
       ...strainOf(task, mill, force),
       ...(setting.limitedBy.length > 0 ? { limitedBy: setting.limitedBy.join('; ') } : {}),
-      remarks: [
-        START_AT_SMALL,
-        `leave ${figure(wallStock)} mm on the wall; plug the bore to catch the slug`,
-        `run-out not over ${figure(setting.runout)} mm`,
-        ...(window.depth > MILLING_STARTS.chipPacking * mill.diameter
-          ? ['deep slot: air or flood to clear the chips']
-          : []),
-      ],
-    },
+      remarks,
+    }
+    return madeCut(step, shape, cut)
   }
+  return [
+    ...(roughed > 0
+      ? [
+          made('rough', 1, roughed, [
+            START_AT_SMALL,
+            `leave ${figure(levels.wallStock)} mm on the wall`,
+            `run-out not over ${figure(setting.runout)} mm`,
+            ...(deep ? ['deep slot: air or flood to clear the chips'] : []),
+          ]),
+        ]
+      : []),
+    made('cut through', slow, levels.throughLevels, [
+      START_AT_SMALL,
+      ...(levels.slug === 'kept' ? ['plug in the bore; then stop and take the slug out'] : ['nothing is left inside']),
+    ]),
+  ]
 }

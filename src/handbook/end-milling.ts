@@ -80,21 +80,6 @@ export const insideCornerFeed: Formula<{ vf: 'mm/min'; R: 'mm'; rc: 'mm' }, 'mm/
 
 export const LARGEST_CUTTER_IN_CORNER = 0.8
 
-/** True of any smooth closed path without a dent, since it turns once round. */
-export const insetPath: Formula<{ U: 'mm'; s: 'mm' }, 'mm'> = formula({
-  symbol: 'U_r',
-  meaning: 'path moved inward by the stock left on the wall',
-  unit: 'mm',
-  expression: 'U - 2 * pi * s',
-  inputs: {
-    U: { meaning: 'finishing path', unit: 'mm', over: 0, upTo: 10_000 },
-    s: { meaning: 'stock left on the wall', unit: 'mm', from: 0, upTo: 50 },
-  },
-  source: 'derived: geometry of parallel curves',
-  example: { given: { U: 27.14, s: 0.1 }, gives: 26.51 },
-  value: ({ U, s }) => U - 2 * Math.PI * s,
-})
-
 /** The mean of the adjacent-tooth difference; at most t for two teeth. */
 export const runoutChip: Formula<{ t: 'mm'; z: '' }, 'mm'> = formula({
   symbol: 'Delta',

@@ -10,6 +10,8 @@ export const SHOP_TIMES = {
   rapid: 0.03,
   /** Rotary, unclamp to clamp. */
   index: 0.05,
+  /** Spindle stopped, the slug of a window taken out of the bore. */
+  slugOut: 0.2,
   /** Tilt set by hand with a sine bar and proved: each tilt is a set-up of its own. */
   tiltSetting: 15,
   /** Dressing, spread over the pieces that one dressing serves. */

@@ -1,17 +1,21 @@
 type Word = 'X' | 'Y' | 'Z' | 'A' | 'F'
 export type Words = { readonly [word in Word]?: number }
 
-/** Writes blocks of ISO 6983 with running numbers; a word that has not changed is left out. */
+/** Writes blocks of ISO 6983; a word that has not changed is left out. */
 export type NcText = {
   /**
    * A comment on a line of its own. What a control may not take inside one is left out or written otherwise: brackets would end
    * it early, % ends the whole program (ISO 6983-1), and letters beyond ASCII become the nearest plain ones.
    */
   readonly comment: (text: string) => void
+  /** The next block carries a number, by which a run is taken up again. */
+  readonly label: () => void
   /** A block of plain words. */
   readonly block: (words: string) => void
   /** A move with its G word: nothing is written where no axis moves. */
   readonly move: (g: 'G0' | 'G1', to: Words) => void
+  /** The next words are written in full. */
+  readonly forget: () => void
   readonly text: () => string
 }
 
@@ -45,13 +49,18 @@ export function openNcText(): NcText {
   const lines: string[] = []
   const last = new Map<string, number>()
   let number = 0
+  let labelled = false
   const block = (words: string): void => {
-    number += 10
-    lines.push(`N${number} ${words}`)
+    if (labelled) number += 10
+    lines.push(labelled ? `N${number} ${words}` : words)
+    labelled = false
   }
   return {
     comment: text => {
       lines.push(`(${plain(text)})`)
+    },
+    label: () => {
+      labelled = true
     },
     block,
     move: (g, to) => {
@@ -66,13 +75,14 @@ export function openNcText(): NcText {
         words += ` ${word}${written(thousandths)}`
       }
       if (words === '') return
-      const feed = to.F === undefined ? undefined : Math.round(to.F)
+      const feed = to.F === undefined ? undefined : Math.max(1, Math.round(to.F))
       if (g === 'G1' && feed !== undefined && last.get('F') !== feed) {
         last.set('F', feed)
         words += ` F${feed}`
       }
       block(`${g}${words}`)
     },
+    forget: () => last.clear(),
     text: () => `%\n${lines.join('\n')}\n%\n`,
   }
 }

@@ -1,103 +1,93 @@
+import type { SetUp, SetUpWindow, WindowCut } from '../cutting/set-up.ts'
 import { fixed } from '../figures.ts'
-import { sineBarStack } from '../handbook/tilted-rotary.ts'
-import { drilledTo, highestUnder } from '../ports/path/drill-depth.ts'
-import type { Pass, ToolPath } from '../ports/path/tool-path.ts'
-import { windowWalls } from '../ports/path/window-walls.ts'
+import { cutPath } from '../ports/path/cut-path.ts'
+import type { PortWindow } from '../ports/port.ts'
+import type { Fixture } from '../shop/shop.ts'
+import type { AsMilled } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
-import type { CuttingData } from './cutting-data.ts'
-import type { NcRequest, NcWindow, SetUp } from './nc-programs.ts'
+import type { Programmed } from './nc-programs.ts'
 import { type NcText, openNcText } from './nc-text.ts'
+import { writeHead } from './write-head.ts'
 
-type Written = {
-  readonly request: NcRequest
+export type Written = {
+  readonly plan: Programmed
+  readonly fixture: Fixture
   readonly setUp: SetUp
-  /** With their paths where they are milled. */
-  readonly windows: readonly (NcWindow & { readonly path?: ToolPath })[]
-  readonly data: CuttingData
+  readonly asMilled: AsMilled
   readonly safe: Millimetre
 }
 
-/** One program: head, tool, every window in turn, end. */
-export function writeProgram({ request, setUp, windows, data, safe }: Written): string {
+/** One program: head, tool, every window in turn, end. Every feed, depth and place is that of the set-up's own cuts. */
+export function writeProgram(written: Written): string {
+  const { plan, setUp, safe } = written
   const nc = openNcText()
-  const words = request.shop.ncWords ?? {}
-  writeHead(nc, request, setUp)
+  const words = plan.shop.ncWords ?? {}
+  const spindle = `S${fixed(setUp.spindleSpeed, 0)} M3`
+  writeHead(nc, written)
   nc.block('G17 G21 G40 G90 G94')
   nc.block('G54')
-  nc.block((words.toolChange ?? 'T{tool} M6').replaceAll('{tool}', String(setUp.tool)))
-  nc.block(`S${fixed(data.spindleSpeed, 0)} M3`)
-  nc.move('G0', { Z: safe })
+  spindleUp(nc, words.spindleUp, words.tiltAxis !== undefined)
   if (words.tiltAxis !== undefined) nc.block(`G0 ${words.tiltAxis}${fixed(setUp.tilt, 3)}`)
+  if (setUp.pocket === undefined) {
+    nc.comment(`load by hand, T to be filled in: ${setUp.tool}`)
+    nc.block('M0')
+  } else {
+    nc.block((words.toolChange ?? 'T{tool} M6').replaceAll('{tool}', String(setUp.pocket)))
+  }
+  nc.block(spindle)
+  nc.move('G0', { Z: safe })
   nc.block(words.coolantOn ?? 'M8')
-  for (const { port, window, number, path } of windows) {
-    nc.comment(`${port.name} at ${fixed(port.at, 2)}, window ${number} of ${port.windows.length}`)
+  for (const item of setUp.windows) {
+    // Where a run is taken up again, nothing of what went before holds.
+    nc.forget()
+    nc.comment(`${item.name}, at ${fixed(item.at, 2)}`)
+    nc.label()
+    nc.block(`G90 ${spindle}`)
     if (words.unclamp === undefined) nc.comment('unclamp rotary')
     else nc.block(words.unclamp)
-    nc.move('G0', { A: window.rotary })
+    nc.move('G0', { Z: safe })
+    nc.move('G0', { A: item.rotary })
     if (words.clamp === undefined) nc.comment('clamp rotary')
     else nc.block(words.clamp)
-    nc.move('G0', { X: window.entryHole.x, Y: window.entryHole.y })
-    if (!path) {
-      const walls = windowWalls(window)
-      const top = highestUnder(walls, window.entryHole, setUp.cutter)
-      nc.move('G0', { Z: top + 1 })
-      nc.move('G1', { Z: drilledTo(walls, window.entryHole), F: data.feed })
-    } else {
-      writeMilling(nc, path, data)
+    const window = windowOf(plan, item)
+    for (const cut of item.cuts) {
+      writeCut(nc, window, cut, safe)
+      if (cut.kind === 'cut through' && item.slug === 'kept') {
+        nc.block('M5')
+        nc.comment('stop: take the slug out of the bore')
+        nc.block('M0')
+        nc.block(spindle)
+        nc.block(words.coolantOn ?? 'M8')
+      }
     }
-    nc.move('G0', { Z: safe })
   }
   nc.block(words.coolantOff ?? 'M9')
   nc.block('M5')
+  spindleUp(nc, words.spindleUp, false)
   nc.block('M30')
   return nc.text()
 }
 
-function writeMilling(nc: NcText, path: ToolPath, { feed }: CuttingData): void {
-  nc.move('G0', { Z: path.feedFrom })
-  nc.comment('rough')
-  writePasses(nc, path, path.rough, feed)
-  nc.comment('finish')
-  writePasses(nc, path, path.finish, feed)
-  nc.comment('spring pass')
-  writePasses(nc, path, [path.spring], feed)
+/** A spindle left at the safe height of one tilt stands in the way of the next. */
+function spindleUp(nc: NcText, word: string | undefined, stops: boolean): void {
+  nc.comment('spindle fully up before any tilt')
+  if (word !== undefined) nc.block(word)
+  else if (stops) nc.block('M0')
 }
 
-/** Down in the drilled hole, across to the pass, round it, and back to the hole. */
-function writePasses(nc: NcText, { entry }: ToolPath, passes: readonly Pass[], feed: number): void {
-  for (const pass of passes) {
-    const [first] = pass
-    if (!first) continue
-    nc.move('G1', { X: entry.x, Y: entry.y, F: feed })
-    nc.move('G1', { Z: first.z, F: feed })
-    for (const { x, y, z } of pass) nc.move('G1', { X: x, Y: y, Z: z, F: feed })
-    nc.move('G1', { X: entry.x, Y: entry.y, F: feed })
-  }
+function windowOf({ ports }: Programmed, { port, at, window }: SetUpWindow): PortWindow {
+  const found = ports.find(known => known.name === port && known.at === at)?.windows[window - 1]
+  if (!found) throw new Error(`a set-up names ${port} at ${at}, window ${window}, which the plan does not have`)
+  return found
 }
 
-function writeHead(nc: NcText, { part, shop, asMilled, fingerprint, slug }: NcRequest, setUp: SetUp): void {
-  const { fixture } = shop
-  const stack = sineBarStack.value({ tilt: Math.abs(setUp.tilt), l: 100 })
-  nc.comment(`part: ${part.number}`)
-  nc.comment(`revision: ${part.revision}`)
-  nc.comment(`fingerprint: ${fingerprint}`)
-  nc.comment(
-    `stock state: bore ${fixed(asMilled.boreDiameter, 3)}, top face ${fixed(asMilled.topStock, 3)} over finished`,
-  )
-  nc.comment(`work: ${setUp.kind === 'drill' ? 'drill entry holes' : 'mill windows'}`)
-  nc.comment(`tilt: ${fixed(setUp.tilt, 3)}`)
-  nc.comment(`tilt set by: ${shop.ncWords?.tiltAxis ?? `hand, sine bar 100, blocks ${fixed(stack, 3)}`}`)
-  nc.comment(`cutter: ${fixed(setUp.cutter, 3)}`)
-  if (setUp.toolName !== undefined) nc.comment(`tool: T${setUp.tool} ${setUp.toolName}`)
-  nc.comment(`head-faces: ${fixture.headFaces}`)
-  nc.comment(`face-distance: ${fixed(fixture.faceDistance, 3)}`)
-  nc.comment(`pivot-height: ${fixed(fixture.pivotHeight, 3)}`)
-  nc.comment(`positive-rotary: ${fixture.positiveRotary}`)
-  nc.comment('origin: tilt pivot; X Y Z are the middle of the cutter at its tip')
-  if (setUp.kind === 'mill')
-    nc.comment(`slug: ${slug === 'kept' ? 'kept by a skin, catch it at the finishing pass' : 'cut away'}`)
-  nc.comment('caution: check the axes and signs against the manual of the machine, which has the last word')
-  nc.comment('caution: run it dry first, above the work, with the proving moves of the setting sheet')
-  if (setUp.kind === 'drill')
-    nc.comment('caution: a drill wanders on a slope; mill a flat for it first where the wall leans')
+function writeCut(nc: NcText, window: PortWindow, cut: WindowCut, safe: Millimetre): void {
+  const { entry, from, moves } = cutPath(window, cut.shape)
+  nc.forget()
+  nc.comment(cut.kind)
+  nc.label()
+  nc.move('G0', { X: entry.x, Y: entry.y })
+  nc.move('G0', { Z: from })
+  for (const { x, y, z, share } of moves) nc.move('G1', { X: x, Y: y, Z: z, F: share * cut.feed })
+  nc.move('G0', { Z: safe })
 }

@@ -31,6 +31,7 @@ export function readNcWords(root: View): { readonly ncWords?: NcWords } {
       ...word('coolantOn', 'coolant-on'),
       ...word('coolantOff', 'coolant-off'),
       ...word('tiltAxis', 'tilt-axis'),
+      ...word('spindleUp', 'spindle-up'),
     },
   }
 }

@@ -87,7 +87,8 @@ export function readTools(root: View): readonly Tool[] {
     if (name === undefined || kind === undefined || !isKind(kind)) return []
     const own = OF_KIND[kind](view)
     // Each reader gives the fields of its own kind.
-    return own ? [{ ...own, kind, name } as Tool] : []
+    const pocket = present({ pocket: view.count('pocket') })
+    return own ? [{ ...own, ...pocket, kind, name } as Tool] : []
   })
 }
 

@@ -54,10 +54,11 @@ export const heldLines = ({ held }: PortWindow, units: Units): readonly string[]
 /** What holder and chuck were drawn from. */
 export function assumedWords(
   { holder, chuck }: Fixture,
-  assumed: FixturePlan['assumed'] = [],
+  figures: FixturePlan['assumed'] = [],
   units: Units = 'mm',
 ): string {
   const whole = (value: Millimetre): string => length(value, units, units === 'mm' ? 0 : 1)
+  const assumed = figures.filter(figure => figure === 'holder' || figure === 'chuck')
   const sizes = `Holder Ø${whole(holder.diameter)} × ${whole(holder.length)}, spindle Ø${whole(holder.spindleDiameter)}, chuck Ø${whole(chuck.diameter)}`
   return assumed.length === 0 ? `${sizes}.` : `${sizes}; ${assumed.join(' and ')} not measured: built-in figures.`
 }

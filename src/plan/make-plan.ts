@@ -106,7 +106,10 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     findings,
     plan: {
       part: { number, title, revision, kind },
-      shop: { name: shop.name, ...(ports.ports.length > 0 && { fixture: shop.fixture }) },
+      shop: {
+        name: shop.name,
+        ...(ports.ports.length > 0 && { fixture: shop.fixture, ...(shop.ncWords && { ncWords: shop.ncWords }) }),
+      },
       batch: batch.batch,
       operations: planned,
       stock: entries,
@@ -115,6 +118,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...(stock.case && { case: stock.case }),
       ...(stock.plating && { plating: stock.plating }),
       ports: ports.ports,
+      setUps: cutting.setUps,
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },

@@ -1,4 +1,5 @@
 import type { Batch, MaterialNeed } from '../batch/batch.ts'
+import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
@@ -12,7 +13,7 @@ import type { GasExchange } from '../ports/gas-exchange.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
-import type { Fixture } from '../shop/shop.ts'
+import type { Fixture, NcWords } from '../shop/shop.ts'
 import type { AxialChart } from '../stock/part-chart.ts'
 import type { Ladder, StockEntry } from '../stock/stock.ts'
 import type { Working } from '../working.ts'
@@ -38,8 +39,8 @@ export type Plan = {
     readonly revision: string
     readonly kind: PartKind
   }
-  /** The fixture goes along where ports are milled on it: drawings show it. */
-  readonly shop: { readonly name: string; readonly fixture?: Fixture }
+  /** Fixture and words of the control go along where ports are milled: drawings show the one, programs speak the others. */
+  readonly shop: { readonly name: string; readonly fixture?: Fixture; readonly ncWords?: NcWords }
   readonly batch: Batch
   readonly operations: readonly PlannedOperation[]
   readonly stock: readonly StockEntry[]
@@ -49,6 +50,8 @@ export type Plan = {
   readonly case?: CasePlan
   readonly plating?: PlatingPlan
   readonly ports: readonly PlannedPort[]
+  /** The milling of the ports, in the order of cutting: one tilt and one tool each. */
+  readonly setUps: readonly SetUp[]
   /** Setting, proving and order of the ports' windows. */
   readonly fixture?: FixturePlan
   /** Absent without an engine. */

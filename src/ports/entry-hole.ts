@@ -1,6 +1,7 @@
 import polylabel from 'polylabel'
 import type { Millimetre } from '../units.ts'
 import type { PlanePoint } from './cut-frame.ts'
+import { type Flat, inside } from './path/offset-loops.ts'
 
 /** Where a circle has most room in a window, and how much. */
 export type Roomiest = PlanePoint & { readonly room: Millimetre }
@@ -19,9 +20,44 @@ const SEARCH: Millimetre = 0.01
 export function roomiest(outline: readonly PlanePoint[], side: -1 | 0 | 1): Roomiest {
   const mirror = side < 0 ? -1 : 1
   const [l, b] = polylabel([fromLowest(outline, mirror)], SEARCH)
-  const room = Math.min(...outline.map((from, i) => distanceToChord({ l: mirror * l, b }, from, outline, i)))
+  const flat = outline.map((point): Flat => ({ x: point.l, y: point.b }))
+  const room = Math.min(...flat.map((from, i) => distanceToChord({ x: mirror * l, y: b }, from, flat, i)))
   return { l: mirror * l, b, room }
 }
+
+/** Two sides that differ by less are as near. */
+const ALIKE: Millimetre = 0.001
+/** A hole is placed to a hundredth. */
+const PLACES = 100
+
+/**
+ * Where the hole is drilled, in machine X and Y about the rotary's centre line: on the side of the window that lies nearer to
+ * it, where the outside slopes least, with a circle's room to the wall. The slot round the window then begins beside it, and
+ * what lies inside stays in one piece. A window with less room has it where there is most.
+ */
+export function entryPlace(
+  outline: readonly Flat[],
+  middle: Flat & { readonly room: Millimetre },
+  radius: Millimetre,
+  side: -1 | 0 | 1,
+): Flat & { readonly room: Millimetre } {
+  const sides = inside(outline, radius + ENTRY_WALL).flatMap(loop => crossings(loop, middle.x))
+  // Of two as near, by the side that the port is on: a pair stays a pair.
+  const nearness = (y: Millimetre): number => Math.abs(y) - (side < 0 ? -1 : 1) * Math.sign(y) * ALIKE
+  const nearest = sides.toSorted((a, b) => nearness(a) - nearness(b))[0]
+  if (nearest === undefined) return middle
+  // Away from zero alike on both sides, so that the holes of a pair stay mirror images.
+  const at = { x: middle.x, y: (Math.sign(nearest) * Math.round(Math.abs(nearest) * PLACES)) / PLACES + 0 }
+  return { ...at, room: Math.min(...outline.map((from, i) => distanceToChord(at, from, outline, i))) }
+}
+
+/** Y at which a loop crosses a line of one X. */
+const crossings = (loop: readonly Flat[], x: Millimetre): readonly Millimetre[] =>
+  loop.flatMap((from, i) => {
+    const to = loop[(i + 1) % loop.length] ?? from
+    if (from.x <= x === to.x <= x) return []
+    return [Number((from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y)).toFixed(4))]
+  })
 
 /** The ring counter-clockwise from its lowest point, rounded, so that equal outlines are searched in equal steps. */
 function fromLowest(outline: readonly PlanePoint[], mirror: 1 | -1): [number, number][] {
@@ -35,11 +71,11 @@ function fromLowest(outline: readonly PlanePoint[], mirror: 1 | -1): [number, nu
 const isLower = (a: readonly [number, number], b: readonly [number, number]): boolean =>
   a[1] < b[1] || (a[1] === b[1] && a[0] < b[0])
 
-function distanceToChord(at: PlanePoint, from: PlanePoint, outline: readonly PlanePoint[], index: number): Millimetre {
+function distanceToChord(at: Flat, from: Flat, outline: readonly Flat[], index: number): Millimetre {
   const to = outline[(index + 1) % outline.length] ?? from
-  const [dl, db] = [to.l - from.l, to.b - from.b]
-  const length = dl ** 2 + db ** 2
-  const along = length === 0 ? 0 : ((at.l - from.l) * dl + (at.b - from.b) * db) / length
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const length = dx ** 2 + dy ** 2
+  const along = length === 0 ? 0 : ((at.x - from.x) * dx + (at.y - from.y) * dy) / length
   const t = Math.min(1, Math.max(0, along))
-  return Math.hypot(at.l - from.l - t * dl, at.b - from.b - t * db)
+  return Math.hypot(at.x - from.x - t * dx, at.y - from.y - t * dy)
 }

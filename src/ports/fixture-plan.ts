@@ -4,6 +4,7 @@ import type { Degree, Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { toMachine } from './fixture-setting.ts'
 import type { PlannedPort } from './port.ts'
+import { orderedWindows } from './window-order.ts'
 
 /** One window in the order of cutting. */
 export type SettingStep = {
@@ -32,9 +33,18 @@ export type FixturePlan = {
   readonly order: readonly SettingStep[]
   readonly tiltChanges: number
   readonly rotaryReversals: number
-  /** What the works did not measure: the built-in figures stand for it. */
-  readonly assumed?: readonly ('holder' | 'chuck')[]
+  /** What the works did not measure, as the shop file names it: the built-in figures stand for it. */
+  readonly assumed: readonly FixtureFigure[]
 }
+
+const FIGURES = ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary', 'holder', 'chuck'] as const
+export type FixtureFigure = (typeof FIGURES)[number]
+/** Of these the place of every cut in the part. */
+const PLACES: ReadonlySet<FixtureFigure> = new Set(FIGURES.slice(0, 4))
+
+/** What no program can do without: empty once the works has measured its fixture. */
+export const unmeasuredPlaces = ({ assumed }: Pick<FixturePlan, 'assumed'>): readonly FixtureFigure[] =>
+  assumed.filter(figure => PLACES.has(figure))
 
 const SINE_BAR: Millimetre = 100
 
@@ -57,21 +67,19 @@ export function planFixture(
     order,
     tiltChanges: Math.max(0, tilts.length - 1),
     rotaryReversals: reversals(order.map(({ rotary }) => rotary)),
-    assumed: (['holder', 'chuck'] as const).filter(key => !set.has(`/fixture/${key}`)),
+    assumed: FIGURES.filter(key => !set.has(`/fixture/${key}`)),
   }
 }
 
 function orderOf(ports: readonly PlannedPort[]): readonly SettingStep[] {
-  const steps = ports.flatMap(({ name, at, windows }) =>
-    windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
-  )
-  const tilts = [...new Set(steps.map(({ tilt }) => tilt))].toSorted((a, b) => Math.abs(a) - Math.abs(b) || a - b)
-  return tilts.flatMap((tilt, i) => {
-    const way = i % 2 === 0 ? 1 : -1
-    return steps
-      .filter(step => step.tilt === tilt)
-      .toSorted((a, b) => way * (a.rotary - b.rotary) || a.window - b.window)
-  })
+  return orderedWindows(ports).map(({ port: { name, at }, window: { tilt, rotary, cutter }, number }) => ({
+    port: name,
+    at,
+    window: number,
+    tilt,
+    rotary,
+    cutter,
+  }))
 }
 
 /** How often the rotary turns back on its way. */

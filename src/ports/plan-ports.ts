@@ -9,7 +9,7 @@ import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { CheckedPort } from './checks/port-check.ts'
 import { runChecks } from './checks/run-checks.ts'
-import { type FixturePlan, planFixture } from './fixture-plan.ts'
+import { type FixturePlan, planFixture, unmeasuredPlaces } from './fixture-plan.ts'
 import type { GasExchange } from './gas-exchange.ts'
 import { roundBodies } from './held-cutter.ts'
 import { inletTiming } from './inlet-timing.ts'
@@ -52,8 +52,9 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const gasExchange =
     engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
+  const fixture = all.length === 0 ? undefined : planFixture(all, shop, notebook)
   return {
-    ...(all.length === 0 ? {} : { fixture: planFixture(all, shop, notebook) }),
+    ...(fixture ? { fixture } : {}),
     ...(gasExchange ? { gasExchange } : {}),
     ports: all,
     sizes: planned.flatMap(({ port, bore }) =>
@@ -62,9 +63,25 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     findings: [
       ...planned.flatMap(({ findings }) => findings),
       ...runChecks(part, shop, asMilled, checked, gasExchange),
+      ...(fixture ? notMeasured(part, fixture) : []),
     ],
     workings: notebook.workings,
   }
+}
+
+/** Every figure of every setting rests on these. */
+function notMeasured(part: Part, fixture: FixturePlan): readonly Finding[] {
+  const missing = unmeasuredPlaces(fixture)
+  if (missing.length === 0) return []
+  return [
+    {
+      code: 'ports/fixture-not-measured',
+      severity: 'warning',
+      message: `the settings stand on built-in figures: the shop file does not give the fixture's ${missing.join(', ')}`,
+      at: placeOf(part, '/ports'),
+      hint: 'measure the fixture and write `fixture:` into the shop file; no program is written before',
+    },
+  ]
 }
 
 /** Finished bore that the crown runs in, where it times a port. */

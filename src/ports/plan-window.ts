@@ -1,3 +1,4 @@
+import { HELIX_HOLE } from '../handbook/helical-entry.ts'
 import { finishingPath, largestCutterForCorner } from '../handbook/port-window.ts'
 import { crossOffset, rotarySetting, settingX, settingZ, tiltSetting } from '../handbook/tilted-rotary.ts'
 import type { Port } from '../part/part.ts'
@@ -11,7 +12,7 @@ import { developedArea, flowArea, girth, tightestCorner } from './contour-measur
 import { azimuthOn, type CutFrame, heightOn, nearWall, runToFarWall, runToNearWall } from './cut-frame.ts'
 import { pointOf } from './drill-point.ts'
 import { edgesOn } from './edges-on.ts'
-import { roomiest } from './entry-hole.ts'
+import { entryPlace, roomiest } from './entry-hole.ts'
 import { greatest, least } from './extreme.ts'
 import { direction, headSense, proveDirection, provePlace, toMachine, withinLimits } from './fixture-setting.ts'
 import { flutesNeeded } from './flutes-needed.ts'
@@ -106,6 +107,13 @@ export function planWindow(
     cornerOn: port.corner.on === 'bore' && port.cut === 'level' ? 'on the bore' : "in the cutter's plane",
     cornerFor: wanted => cornerGiving(window, port.corner.radius, wanted),
   })
+  // As much room as a flat for the drill wants.
+  const entry = entryPlace(
+    cutterPlane.map(p => ({ x: x + p.x, y: offset + p.y })),
+    { ...inMachine(hole), room: hole.room },
+    Math.max(chosen.drill, HELIX_HOLE.least * chosen.cutter) / 2,
+    sideOf(port.at),
+  )
   const tool = toolsOf(shop, 'end mill').find(({ name }) => name === chosen.tools.cutter)
   const shank = tool?.shank ?? chosen.cutter
   const standing = {
@@ -133,7 +141,7 @@ export function planWindow(
       area: { window: developedArea(frame, radius, contour), flow: flowArea(contour) },
       width: 2 * radius * Math.sin(radians((window.to - window.from) / 2)),
       height: design.height,
-      entryHole: { diameter: chosen.drill, ...inMachine(hole) },
+      entryHole: { diameter: chosen.drill, ...entry },
       edges: {
         finished: edgesOn(frame, contour, radius, centre.l, 0),
         asCut: edgesOn(frame, contour, asCut.bore, centre.l, asCut.topStock),
@@ -145,7 +153,7 @@ export function planWindow(
       walls: { outside: asCut.outside, bore: asCut.bore, finished: radius },
       needed: { flutes: flutes(chosen.cutter, shank), reach },
       held: heldCutter(held, standing, stickOut, margin),
-      ...drillHeld(held, chosen, inMachine(hole), shop, margin),
+      ...drillHeld(held, chosen, entry, shop, margin),
       ...(rooms.length === 0 ? {} : { shoulderRoom: Math.min(...rooms) }),
       farWallRoom: zThrough - BREAK_THROUGH - zFarWall,
       fromFace: { x: x - face[0], z: z - face[2] },

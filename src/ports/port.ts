@@ -37,6 +37,8 @@ export type PortWindow = {
     readonly diameter: Millimetre
     readonly x: Millimetre
     readonly y: Millimetre
+    /** Radius of the largest circle about it within the window. */
+    readonly room: Millimetre
   }
   /** Depths below the finished top face; `asCut` in the bore as milled, from the top face as it then stands. */
   readonly edges: { readonly finished: Edges; readonly asCut: Edges }
@@ -45,7 +47,7 @@ export type PortWindow = {
   /** Largest cutter that would reach every corner. */
   readonly largestCutter: Millimetre
   /** Names of the tools chosen, where the works has them. */
-  readonly tools?: { readonly cutter?: string; readonly drill?: string }
+  readonly tools: { readonly cutter?: string; readonly drill?: string }
   /** Radius of the tightest inside corner in the cutter's plane. */
   readonly tightestCorner?: Millimetre
   /** Along the cutter's axis, from first touch of the outside to full break-through. */
@@ -58,7 +60,7 @@ export type PortWindow = {
   /** Straight cut: how far the top edge falls from its highest point to the lowest of the roof, along the bore. */
   readonly roofFall?: Millimetre
   /** Radii of the cylinders that the cutter passes: outside and bore as milled, and the finished bore. */
-  readonly walls?: { readonly outside: Millimetre; readonly bore: Millimetre; readonly finished: Millimetre }
+  readonly walls: { readonly outside: Millimetre; readonly bore: Millimetre; readonly finished: Millimetre }
   /** What the cutter must have: length below the shank, and stick-out. */
   readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
   /** The cutter in its holder at the lowest that it goes. */

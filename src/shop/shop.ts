@@ -157,6 +157,8 @@ export type NcWords = {
   readonly coolantOff?: string
   /** Letter of the axis that sets the tilt; without one it is set by hand. */
   readonly tiltAxis?: string
+  /** Takes the spindle fully up, which comes before every tilt; without it the program stops for that. */
+  readonly spindleUp?: string
 }
 
 export type Shop = {

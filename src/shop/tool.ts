@@ -4,6 +4,8 @@ type Named<K extends string> = { readonly kind: K; readonly name: string }
 
 /** Flutes, or flutes and relief, go as deep as `fluteLength`; it stands out of the holder by `reach`. */
 type Shanked = {
+  /** Its place in the magazine of the machine, which a program calls it by; absent where nobody has said. */
+  readonly pocket?: number
   readonly diameter: Millimetre
   readonly fluteLength: Millimetre
   readonly shank: Millimetre

@@ -137,7 +137,27 @@ export function step(steps: readonly Step[], action: string): Step {
   return found
 }
 
-/** A flat-walled window: levels go down 3 mm and 0.3 beyond. */
+/** So large that its wall is flat to a tenth of a micrometre over the window. */
+const FLAT = 1e8
+
+/** A rectangle of machine X and Y with rounded corners, counter-clockwise. */
+function rounded(width: number, height: number, corner: number): PortWindow['outline']['cutterPlane'] {
+  const [x, y] = [height / 2 - corner, width / 2 - corner]
+  const corners = [
+    [x, y],
+    [-x, y],
+    [-x, -y],
+    [x, -y],
+  ]
+  return corners.flatMap(([cx = 0, cy = 0], i) =>
+    Array.from({ length: 33 }, (_, step) => {
+      const angle = ((i + step / 32) * Math.PI) / 2
+      return { x: cx + corner * Math.cos(angle), y: cy + corner * Math.sin(angle) }
+    }),
+  )
+}
+
+/** A window in a flat wall of 3 mm: levels go down that far and 0.3 beyond. Its entry hole lies on the slot round it. */
 export function windowOf(changes: Partial<PortWindow> = {}): PortWindow {
   return {
     at: 0,
@@ -149,14 +169,16 @@ export function windowOf(changes: Partial<PortWindow> = {}): PortWindow {
     area: { window: 80, flow: 80 },
     width: 10,
     height: 8,
-    entryHole: { diameter: 2.2, x: 0, y: 0 },
+    entryHole: { diameter: 2.2, x: 0, y: 3.9, room: 1.5 },
     edges: { finished: { highest: 36, lowest: 44 }, asCut: { highest: 36, lowest: 44 } },
     cutter: 2,
     largestCutter: 2.4,
+    tools: { cutter: 'end mill 2', drill: 'drill 2.2' },
     tightestCorner: 1.5,
+    walls: { outside: FLAT + 3, bore: FLAT, finished: FLAT },
     plunge: { zTop: 3, zThrough: 0, zFarWall: -50, wall: 3 },
     pathLength: 24 + Math.PI,
-    outline: { finished: [], asCut: [], outside: [], cutterPlane: [] },
+    outline: { finished: [], asCut: [], outside: [], cutterPlane: rounded(10, 8, 1.5) },
     ...changes,
   }
 }

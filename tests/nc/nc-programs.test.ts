@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { cuttingDataOf } from '../../src/nc/cutting-data.ts'
-import { ncProgramsFor } from '../../src/nc/nc-programs.ts'
+import { planCutting } from '../../src/cutting/plan-cutting.ts'
+import { ncPrograms, type Programmed } from '../../src/nc/nc-programs.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
-import type { NcWords } from '../../src/shop/shop.ts'
-import { type Asked, linerOf, milledAt, shopWith } from '../ports/liner.ts'
+import type { NcWords, Shop } from '../../src/shop/shop.ts'
+import { stateOf } from '../cutting/hand-made.ts'
+import { type Asked, linerOf, MEASURED, milledAt, shopWith } from '../ports/liner.ts'
 import { readNc } from '../ports/proof/nc-reader.ts'
 
 const PORTS: readonly Asked[] = [
@@ -16,32 +17,38 @@ const PORTS: readonly Asked[] = [
 ]
 const asMilled = milledAt(47.8, 55.2, 0.2)
 
-function programs(ncWords: NcWords = {}, asked = PORTS) {
-  const shop = { ...shopWith(), ncWords }
-  const { ports } = planPorts(linerOf(asked), shop, asMilled)
-  return ncProgramsFor({
-    part: { number: 'T-1', revision: 'A' },
+function planned(changes: Partial<Shop> = {}, asked = PORTS): Programmed {
+  const shop = shopWith({}, { set: MEASURED, ...changes })
+  const part = { ...linerOf(asked), material: { grade: '42CrMo4', written: '42CrMo4', hardness: 300 } }
+  const { ports, fixture } = planPorts(part, shop, asMilled)
+  const state = stateOf('mill-ports', asMilled.shape, asMilled.shape)
+  const { setUps } = planCutting(part, shop, [state], ports, 12)
+  return {
+    part: { number: 'T-1', title: 'Liner', revision: 'A', kind: 'liner' },
+    shop: { name: shop.name, fixture: shop.fixture, ...(shop.ncWords && { ncWords: shop.ncWords }) },
     ports,
-    shop,
-    asMilled,
+    setUps,
+    ...(fixture && { fixture }),
     fingerprint: 'abc123',
-    data: (tool, diameter) => cuttingDataOf([], tool, diameter, undefined),
-  })
+    operations: [{ number: 10, shape: asMilled.shape }],
+  }
 }
+
+const programs = (ncWords: NcWords = {}, asked = PORTS) => ncPrograms(planned({ ncWords }, asked))
 
 describe('programs of ISO 6983', () => {
   const found = programs()
-  it('are one a set-up: one tilt, one cutter, every window once', () => {
+  it('are one a set-up: one tilt, one tool, every window once', () => {
     const heads = found.map(({ text }) => readNc(text).head)
-    const setUps = heads.map(head => `${head.get('tilt')} ${head.get('work')} ${head.get('cutter')}`)
+    const setUps = heads.map(head => `${head.get('tilt')} ${head.get('work')} ${head.get('tool')}`)
     expect(new Set(setUps).size).toBe(found.length)
     expect(new Set(found.map(({ name }) => name)).size).toBe(found.length)
     for (const work of ['drill entry holes', 'mill windows']) {
       const turns = found
         .filter(({ text }) => readNc(text).head.get('work') === work)
         .flatMap(p => readNc(p.text).turns)
-      // The two windows of the bridged exhaust stand at one rotary angle.
-      expect(turns.map(({ to }) => to).toSorted((a, b) => a - b)).toEqual([-180, -130, -46, 0, 46, 130])
+      // The two windows of the bridged exhaust stand at one rotary angle, which each says in full.
+      expect(turns.map(({ to }) => to).toSorted((a, b) => a - b)).toEqual([-180, -130, -46, 0, 0, 46, 130])
     }
   })
   it('carry what a machinist must know, one a line', () => {
@@ -54,7 +61,7 @@ describe('programs of ISO 6983', () => {
       expect(head.get('tilt')).toMatch(/^-?\d+\.\d{3}$/)
       expect(head.get('cutter')).toMatch(/^\d\.\d{3}$/)
       expect(text).toContain('(caution: run it dry first')
-      expect(text).toContain('manual of the machine, which has the last word)')
+      expect(text).toContain('in the manual of the machine,)\n(which has the last word)')
       expect(text).not.toMatch(/G4[12]/)
     }
   })
@@ -70,7 +77,7 @@ describe('programs of ISO 6983', () => {
     }
   })
   it('stop short of the far wall', () => {
-    const { ports } = planPorts(linerOf(PORTS), shopWith(), asMilled)
+    const { ports } = planned()
     for (const { text } of found) {
       const { head, moves } = readNc(text)
       const here = ports.flatMap(p => p.windows).filter(w => Math.abs(w.tilt - Number(head.get('tilt'))) < 1e-6)
@@ -80,16 +87,15 @@ describe('programs of ISO 6983', () => {
   })
   it('speak the words of the control', () => {
     const [first] = programs({
-      toolChange: 'T0{tool} M06',
+      spindleUp: 'G53 Z0',
       clamp: 'M10',
       unclamp: 'M11',
       coolantOn: 'M7',
       tiltAxis: 'B',
     })
-    expect(first?.text).toContain('T01 M06')
-    expect(first?.text).toMatch(/M11\nN\d+ G0 A[^\n]*\nN\d+ M10\n/)
+    expect(first?.text).toContain('G53 Z0\nG0 B0.000')
+    expect(first?.text).toMatch(/M11\nG0 Z[^\n]*\nG0 A[^\n]*\nM10\n/)
     expect(first?.text).toContain('M7')
-    expect(first?.text).toContain('G0 B0.000')
   })
   it('are the same every time', () => {
     expect(programs()).toEqual(found)
@@ -115,4 +121,56 @@ it('planning and writing twice the windows takes no more than three times the wo
   }
   const [once, twice] = [processorTime(asked(1)), processorTime(asked(2))]
   expect(twice / once).toBeLessThan(3)
+})
+
+describe('a tool', () => {
+  const long = { name: 'end mill 3, long reach', kind: 'end mill', diameter: 3, teeth: 4, shank: 6 } as const
+  const tools = (pockets: readonly (number | undefined)[]): Shop['tools'] => [
+    ...shopWith().tools.map((tool, i) => {
+      const pocket = pockets[i]
+      return pocket === undefined ? tool : { ...tool, pocket }
+    }),
+  ]
+
+  it('is called by its place in the magazine, and two of one diameter by two', () => {
+    const pockets = shopWith().tools.map((_, i) => i + 1)
+    const { setUps, ...rest } = planned({ tools: tools(pockets) })
+    const texts = ncPrograms({ ...rest, setUps })
+    for (const [i, { tool, pocket }] of setUps.entries()) {
+      expect(shopWith().tools[(pocket ?? 0) - 1]?.name).toBe(tool)
+      expect(texts[i]?.text).toContain(`\nT${pocket} M6\n`)
+    }
+    // At one tilt two windows want different cutters of 1.5: neither is milled with the other's.
+    const [mill] = setUps.filter(({ work }) => work === 'mill windows')
+    if (!mill) throw new Error('nothing is milled')
+    const two = ncPrograms({ ...rest, setUps: [mill, { ...mill, tool: long.name, pocket: 77 }] })
+    expect(two.map(({ text }) => /\nT\d+ M6\n/.exec(text)?.[0])).toEqual([`\nT${mill.pocket} M6\n`, '\nT77 M6\n'])
+  })
+
+  it('whose place nobody has said stops the program to be loaded by hand', () => {
+    for (const { text } of programs()) {
+      expect(text).toMatch(/\(load by hand, T to be filled in: [^)]+\)\nM0\n/)
+      expect(text).not.toMatch(/\nT\d/)
+    }
+  })
+})
+
+describe('a spindle', () => {
+  it('is taken fully up before any tilt, and stops for that where the tilt is an axis and no word says how', () => {
+    for (const { text } of programs()) expect(text.match(/spindle fully up before any tilt/g)).toHaveLength(2)
+    for (const { text } of programs({ tiltAxis: 'B' })) expect(text).toMatch(/before any tilt\)\nM0\nG0 B/)
+  })
+})
+
+it('is stopped for each slug that comes loose, after the cut through and before the wall is finished', () => {
+  for (const { text } of programs()) {
+    const cuts = text.split('\n').filter(line => /^\((cut through|finish|stop: take the slug out)/.test(line))
+    for (const [i, line] of cuts.entries()) {
+      if (line.startsWith('(cut through')) expect(cuts[i + 1]).toMatch(/^\(stop: take the slug out/)
+    }
+  }
+})
+
+it('is not written on a fixture that nobody measured', () => {
+  expect(() => ncPrograms(planned({ set: new Set(['/fixture/face-distance']) }))).toThrow(/head-faces, pivot-height/)
 })

@@ -78,5 +78,5 @@ function work(library: Library, given: Given): string {
   const { plan, findings } = library.makePlan({ part, shop, batch: { number, quantity }, issue: given.issue })
   if (!plan) throw new Error('the demo does not plan')
   const pictures = [...library.drawPictures(plan)].map(([name, picture]) => [name, library.pictureSvg(picture)])
-  return library.jsonText({ plan, findings, pictures, programs: library.ncPrograms(plan, shop) })
+  return library.jsonText({ plan, findings, pictures, programs: library.ncPrograms(plan) })
 }

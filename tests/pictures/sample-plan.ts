@@ -183,6 +183,7 @@ export const SAMPLE_PLAN: Plan = {
     testLoad: 'HV 5',
   },
   ports: PORTS,
+  setUps: [],
   gasExchange: GAS,
   inspection: { characteristics: CHARACTERISTICS },
   orders: [],

@@ -41,7 +41,9 @@ export function sampleWindow(port: SamplePort, at: number, width: number, corner
     area: { window: width * (bottom - top), flow: width * (bottom - top) * Math.cos(tilt) },
     width,
     height: bottom - top,
-    entryHole: { diameter: 2.7, x: 0, y: crossOffset },
+    entryHole: { diameter: 2.7, x: 0, y: crossOffset, room: 2 },
+    tools: {},
+    walls: { outside: OUTSIDE, bore: BORE_AS_MILLED, finished: BORE },
     edges: {
       finished: { highest: top, lowest: bottom },
       asCut: { highest: Math.min(...depths) + TOP_STOCK, lowest: Math.max(...depths) + TOP_STOCK },

@@ -4,6 +4,7 @@ import type { EveryField } from './every-field-of.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
+import { EVERY_SET_UP_FIELD, EVERY_SHOP_FIELD } from './every-set-up-field.ts'
 
 const PLACE = { file: 'part.yaml', line: 1, column: 1 }
 const ORIGIN = { from: 'measured', source: 'shop: measured on 24 pieces' } as const
@@ -17,19 +18,7 @@ const FACE = { x: 80, z: 50 }
 /** Not a plan that anybody could work to: it is there for its keys. */
 export const EVERY_FIELD: EveryField<Plan> = {
   part: { number: 'T-1', title: 'Liner', revision: 'A', kind: 'liner' },
-  shop: {
-    name: 'Oxmere Pump Works',
-    fixture: {
-      headFaces: '+X',
-      faceDistance: 80,
-      pivotHeight: 50,
-      positiveRotary: 'Y to Z',
-      rotaryLimits: [-360, 360],
-      tiltLimits: [-10, 60],
-      holder: { diameter: 16, length: 60, spindleDiameter: 50 },
-      chuck: { diameter: 80, length: 40, faceDistance: -12 },
-    },
-  },
+  shop: EVERY_SHOP_FIELD,
   batch: {
     number: '2631',
     quantity: 12,
@@ -76,6 +65,8 @@ export const EVERY_FIELD: EveryField<Plan> = {
           tool: 'finishing tool',
           action: 'finish seat',
           feature: 'seat',
+          setUp: 1,
+          window: 'exhaust, window 1 of 2',
           cuttingSpeed: 150,
           spindleSpeed: 900,
           feed: 0.1,
@@ -160,6 +151,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     ringPartner: 'cast-iron rings',
   },
   ports: [EVERY_PORT_FIELD],
+  setUps: [EVERY_SET_UP_FIELD],
   fixture: {
     sineBar: 100,
     tilts: [{ tilt: 15, stack: 25.9, face: FACE }],

@@ -38,7 +38,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       area: AREAS,
       width: 12,
       height: 16,
-      entryHole: { diameter: 2.2, x: 40, y: 0 },
+      entryHole: { diameter: 2.2, x: 40, y: 0, room: 1.5 },
       edges: { finished: EDGES, asCut: EDGES },
       cutter: 2,
       largestCutter: 3,

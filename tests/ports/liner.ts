@@ -79,6 +79,11 @@ export const FIXTURE: Fixture = {
   chuck: { diameter: 80, length: 40 },
 }
 
+/** What the shop file says of its fixture, where it says all that places a cut. */
+export const MEASURED: ReadonlySet<string> = new Set(
+  ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary'].map(key => `/fixture/${key}`),
+)
+
 export const shopWith = (fixture: Partial<Fixture> = {}, changes: Partial<Shop> = {}): Shop => ({
   ...BUILT_IN_SHOP,
   ...changes,

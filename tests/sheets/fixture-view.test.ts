@@ -16,10 +16,18 @@ const plan = {
     order: steps.toReversed(),
     tiltChanges: 1,
     rotaryReversals: 0,
+    assumed: [],
   },
 }
 
 describe('the setting sheet', () => {
+  it('is marked where nobody measured what every figure rests on', () => {
+    const assumed = ['face-distance', 'chuck'] as const
+    const { notMeasured } = fixtureView({ ...plan, fixture: { ...plan.fixture, assumed } }, paperFigures('mm'))
+    expect(notMeasured).toBe('Not for use: nobody measured the fixture: face-distance.')
+    expect(fixtureView(plan, paperFigures('mm')).notMeasured).toBe('')
+  })
+
   it('names the windows in the order of setting, each once', () => {
     const names = inOrder(plan).map(({ name }) => name)
     expect(names).toEqual(

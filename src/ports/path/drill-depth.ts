@@ -20,9 +20,11 @@ export function highestUnder(walls: WindowWalls, { x, y }: Flat, cutter: Millime
   return highest
 }
 
+/** Lowest place of a cylinder under a tool. */
+export const lowestUnder = (wall: WindowWalls['bore'], { x, y }: Flat, tool: Millimetre): Millimetre =>
+  Math.min(...RIM.map(({ cos, sin }) => wall(x + (tool / 2) * cos, y + (tool / 2) * sin)))
+
 /** Depth of the drill's point: its full diameter past the bore. */
 export function drilledTo(walls: WindowWalls, hole: PortWindow['entryHole']): Millimetre {
-  const radius = hole.diameter / 2
-  const lowest = Math.min(...RIM.map(({ cos, sin }) => walls.bore(hole.x + radius * cos, hole.y + radius * sin)))
-  return lowest - BREAK_THROUGH - pointOf(hole.diameter)
+  return lowestUnder(walls.bore, hole, hole.diameter) - BREAK_THROUGH - pointOf(hole.diameter)
 }

@@ -13,6 +13,7 @@ const ARC_TOLERANCE: Millimetre = 0.001
 
 /** The lines that lie a distance inside an outline: none where it is too narrow, several where a neck closes. */
 export function inside(outline: Loop, distance: Millimetre): readonly Loop[] {
+  if (outline.length < 3) return []
   const path = outline.map(({ x, y }) => ({ x, y }))
   return inflatePathsD([path], -distance, JoinType.Round, EndType.Polygon, 2, PLACES, ARC_TOLERANCE).map(loop =>
     loop.map(({ x, y }) => ({ x, y })),
@@ -36,12 +37,18 @@ export function respaced(loop: Loop, tolerance: Millimetre, longest: Millimetre)
   })
 }
 
-/** The loop from its point nearest to a place. */
-export function startingNear(loop: Loop, place: Flat): Loop {
-  const distances = loop.map(({ x, y }) => Math.hypot(x - place.x, y - place.y))
-  const first = distances.indexOf(Math.min(...distances))
+/**
+ * The loop from its point beside a place, the nearer of the two at the same X: on a side of the window, never on the edge
+ * that times the port.
+ */
+export function startingBeside(loop: Loop, place: Flat): Loop {
+  const off = loop.map(({ x, y }) => SIDEWAYS * Math.abs(x - place.x) + Math.abs(y - place.y))
+  const first = off.indexOf(Math.min(...off))
   return [...loop.slice(first), ...loop.slice(0, first)]
 }
+
+/** How much more a difference in X counts than one in Y. */
+const SIDEWAYS = 20
 
 /** Unit vectors outward at each point: across the line between its neighbours. */
 export function outwardNormals(loop: Loop): readonly Flat[] {

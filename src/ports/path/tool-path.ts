@@ -1,24 +1,53 @@
-import type { Millimetre } from '../../units.ts'
+import type { Degree, Millimetre } from '../../units.ts'
 import type { Flat } from './offset-loops.ts'
 
 /** A place of the cutter's tip centre in the set-up's machine frame. */
 export type TipPlace = Flat & { readonly z: Millimetre }
 
-/** One way round at feed, closed: ends where it begins. */
-export type Pass = readonly TipPlace[]
+/** A straight move at a share of the cut's feed. `clear`: over what is already cut, which wears no cutter. */
+export type FeedMove = TipPlace & { readonly share: number; readonly clear?: true }
 
-export type ToolPath = {
-  readonly cutter: Millimetre
-  /** Where the cutter goes down in the drilled hole, and from how high it feeds. */
+/** What becomes of the piece inside: it stays whole and is taken out by hand, or there is none and all is cut away. */
+export type Slug = 'kept' | 'cut away'
+
+/** How a cutter goes in one cut of a window: all that its path needs beside the window itself. */
+export type CutShape =
+  | {
+      /** A level place for the drill on a slope; or all the way through where there is no drill. */
+      readonly kind: 'flat' | 'wind down'
+      readonly cutter: Millimetre
+      readonly hole: Millimetre
+      readonly ramp: Degree
+    }
+  | {
+      readonly kind: 'drill'
+      readonly cutter: Millimetre
+      /** First and last stretch at a share of the feed. */
+      readonly slowIn: { readonly length: Millimetre; readonly share: number }
+      readonly slowOut: { readonly length: Millimetre; readonly share: number }
+    }
+  | {
+      /** One path: the last `throughLevels` of its `levels` are the cut through. */
+      readonly kind: 'rough' | 'cut through'
+      readonly cutter: Millimetre
+      readonly wallStock: Millimetre
+      readonly slug: Slug
+      readonly levels: number
+      readonly throughLevels: number
+      /** Of the feed, straight down. */
+      readonly downShare: number
+    }
+  | {
+      /** The spring pass goes the whole way again. */
+      readonly kind: 'finish' | 'spring'
+      readonly cutter: Millimetre
+      readonly levels: number
+      readonly downShare: number
+    }
+
+/** The way of one cut: rapid over `entry` and down to `from`, then at feed. */
+export type CutPath = {
   readonly entry: Flat
-  readonly feedFrom: Millimetre
-  readonly drill: { readonly diameter: Millimetre; readonly to: Millimetre }
-  readonly rough: readonly Pass[]
-  readonly finish: readonly Pass[]
-  /** The last finishing pass once more, at no depth. */
-  readonly spring: Pass
-  /** What becomes of the piece inside: cut away whole, or kept by a skin until the finishing pass frees it. */
-  readonly slug: 'cleared' | 'kept'
-  /** Lowest place of the tip. */
-  readonly deepest: Millimetre
+  readonly from: Millimetre
+  readonly moves: readonly FeedMove[]
 }

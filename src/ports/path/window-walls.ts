@@ -18,7 +18,6 @@ export type WindowWalls = {
  */
 export function windowWalls(window: PortWindow): WindowWalls {
   const { walls, tilt, x: x0, crossOffset: y0, z } = window
-  if (!walls) throw new Error('the window was planned without its walls')
   const [tan, cos] = [Math.tan(radians(tilt)), Math.cos(radians(tilt))]
   const reference = Math.sqrt(walls.finished ** 2 - y0 ** 2)
   const on =

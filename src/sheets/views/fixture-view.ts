@@ -11,6 +11,8 @@ export type FixtureView = {
   readonly sineBar: string
   readonly tilts: readonly { readonly tilt: string; readonly stack: string; readonly x: string; readonly z: string }[]
   readonly provingMoves: readonly string[]
+  /** What nobody measured and every figure rests on; empty where the works has. */
+  readonly notMeasured: string
   /** How often tilt and rotary turn back, in words. */
   readonly changes: string
   readonly depths: readonly {
@@ -52,6 +54,7 @@ export function fixtureView(plan: Plan, { length }: PaperFigures): FixtureView {
       z: length(face.z),
     })),
     provingMoves: fixture?.provingMoves ?? [],
+    notMeasured: fixture ? notMeasuredWords(fixture) : '',
     changes: fixture ? changesOf(fixture) : '',
     depths: inOrder(plan).map(({ name, window }) => {
       const { plunge, needed, held, fromFace, tools } = window
@@ -70,6 +73,11 @@ export function fixtureView(plan: Plan, { length }: PaperFigures): FixtureView {
       }
     }),
   }
+}
+
+function notMeasuredWords({ assumed }: NonNullable<Plan['fixture']>): string {
+  const missing = assumed.filter(figure => figure !== 'holder' && figure !== 'chuck')
+  return missing.length === 0 ? '' : `Not for use: nobody measured the fixture: ${missing.join(', ')}.`
 }
 
 function changesOf({ tiltChanges, rotaryReversals }: NonNullable<Plan['fixture']>): string {

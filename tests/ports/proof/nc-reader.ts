@@ -1,6 +1,15 @@
 /** A small reader of ISO 6983 text: absolute millimetres, rapid and straight feed moves, a rotary word A. */
 export type Place = { readonly x: number; readonly y: number; readonly z: number }
-export type Move = { readonly rapid: boolean; readonly rotary: number; readonly from: Place; readonly to: Place }
+export type Move = {
+  readonly rapid: boolean
+  readonly rotary: number
+  readonly from: Place
+  readonly to: Place
+  readonly feed: number
+  readonly spindle: number
+  /** Words of the comments since the last turn of the rotary: the window and the cut. */
+  readonly about: readonly string[]
+}
 export type NcRead = {
   /** `(key: value)` comments. */
   readonly head: ReadonlyMap<string, string>
@@ -9,7 +18,7 @@ export type NcRead = {
   readonly turns: readonly { readonly at: Place; readonly to: number }[]
 }
 
-const KNOWN = /^(G(0|1|17|21|40|54|90|94)|M(3|5|6|8|9|30)|[NTSF][\d.]+|[XYZA]-?\d+\.\d+)$/
+const KNOWN = /^(G(0|1|17|21|40|54|90|94)|M(0|3|5|6|8|9|30)|[NTSF][\d.]+|[XYZA]-?\d+\.\d+)$/
 
 export function readNc(text: string): NcRead {
   const lines = text.trim().split('\n')
@@ -20,10 +29,14 @@ export function readNc(text: string): NcRead {
   let place: Place = { x: Number.NaN, y: Number.NaN, z: Number.NaN }
   let [rapid, rotary, turning, spindle, feed] = [true, Number.NaN, false, 0, 0]
   let ended = false
+  let about: readonly string[] = []
   for (const line of lines.slice(1, -1)) {
     const comment = /^\((?<key>[^:)]+): (?<value>[^)]*)\)$/.exec(line)
     if (comment?.groups) head.set(comment.groups['key'] ?? '', comment.groups['value'] ?? '')
-    if (line.startsWith('(')) continue
+    if (line.startsWith('(')) {
+      about = [...about, line.slice(1, -1)]
+      continue
+    }
     const words = line.split(' ')
     const unknown = words.find(word => !KNOWN.test(word))
     if (unknown !== undefined) throw new Error(`unknown word ${unknown} in ${line}`)
@@ -46,7 +59,7 @@ export function readNc(text: string): NcRead {
     const to = { x: value('X') ?? place.x, y: value('Y') ?? place.y, z: value('Z') ?? place.z }
     if (Object.is(to.x, place.x) && Object.is(to.y, place.y) && Object.is(to.z, place.z)) continue
     if (!rapid && !(turning && spindle > 0 && feed > 0)) throw new Error(`feed without spindle or feed rate: ${line}`)
-    moves.push({ rapid, rotary, from: place, to })
+    moves.push({ rapid, rotary, from: place, to, feed, spindle, about })
     place = to
   }
   if (!ended) throw new Error('the program has no M30')

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
-import { planPorts } from '../../../src/ports/plan-ports.ts'
-import { type Asked, linerOf, milledAt, shopWith } from '../liner.ts'
+import { planPorts } from '../../src/ports/plan-ports.ts'
+import { demo } from '../commands/fake-world.ts'
+import { type Asked, linerOf, milledAt, shopWith } from '../ports/liner.ts'
 
 /** Ports of a 48 mm bore, most of them legal, about a quarter of the circumference each. */
 const ports: fc.Arbitrary<Asked> = fc
@@ -19,6 +20,19 @@ const ports: fc.Arbitrary<Asked> = fc
     ...port,
     corner: { on, radius: share * Math.min(3, 0.3 * port.height, 0.3 * port.width) },
   }))
+
+/** The demo liner with these ports instead of its own, and without an engine to time them. */
+export function linerText(asked: readonly Asked[]): string {
+  const [body = ''] = demo('OX-098-21.yaml')
+    .replace(/^engine:.*\n/m, '')
+    .split('\nports:')
+  const ports = asked.map((port, i) => {
+    const { at, top, height, width, up = 0, back = 0, cut = 'level', corner } = port
+    const radius = corner?.on === 'cutter' ? `{cut: ${corner.radius}}` : corner?.radius
+    return `  - {name: port ${i + 1}, at: ${at}, top: ${top}, height: ${height}, width: ${width}, corner: ${radius}, up: ${up}, back: ${back}, cut: ${cut}}`
+  })
+  return `${body}\nports:\n${ports.join('\n')}\n`
+}
 
 const QUARTERS = [-137, -47, 43, 133]
 

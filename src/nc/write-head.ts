@@ -1,0 +1,41 @@
+import { fixed } from '../figures.ts'
+import { sineBarStack } from '../handbook/tilted-rotary.ts'
+import type { NcText } from './nc-text.ts'
+import type { Written } from './write-program.ts'
+
+const SINE_BAR = 100
+
+/** What a machinist must know before the first block, one thing a line. */
+export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Written): void {
+  const { part, shop, fingerprint } = plan
+  const stack = sineBarStack.value({ tilt: Math.abs(setUp.tilt), l: SINE_BAR })
+  const lines: readonly (readonly [string, string | undefined])[] = [
+    ['part', part.number],
+    ['revision', part.revision],
+    ['fingerprint', fingerprint],
+    ['set-up', `${setUp.number} of ${plan.setUps.length}`],
+    ['operation', String(setUp.operation)],
+    ['work', setUp.work],
+    ['bore as milled', fixed(asMilled.boreDiameter, 3)],
+    ['top face over finished', fixed(asMilled.topStock, 3)],
+    ['tilt', fixed(setUp.tilt, 3)],
+    ['tilt set by', shop.ncWords?.tiltAxis ?? `sine bar ${SINE_BAR}, blocks ${fixed(stack, 3)}`],
+    ['tool', setUp.tool],
+    ['pocket', setUp.pocket === undefined ? undefined : String(setUp.pocket)],
+    ['cutter', fixed(setUp.diameter, 3)],
+    ['stick-out', setUp.stickOut === undefined ? undefined : fixed(setUp.stickOut, 1)],
+    ['wall stock', setUp.wallStock > 0 ? fixed(setUp.wallStock, 3) : undefined],
+    ['slug', setUp.slug === 'none' ? undefined : setUp.slug],
+    ['head-faces', fixture.headFaces],
+    ['face-distance', fixed(fixture.faceDistance, 3)],
+    ['pivot-height', fixed(fixture.pivotHeight, 3)],
+    ['positive-rotary', fixture.positiveRotary],
+    ['origin', 'tilt pivot'],
+    ['X Y Z', 'middle of the cutter at its tip'],
+  ]
+  for (const [key, value] of lines) if (value !== undefined) nc.comment(`${key}: ${value}`)
+  nc.comment('caution: check axes and signs in the manual of the machine,')
+  nc.comment('which has the last word')
+  nc.comment('caution: run it dry first, above the work,')
+  nc.comment('with the proving moves of the setting sheet')
+}

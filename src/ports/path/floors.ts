@@ -1,0 +1,135 @@
+import type { Millimetre } from '../../units.ts'
+import { BREAK_THROUGH } from '../plan-window.ts'
+import type { PortWindow } from '../port.ts'
+import { highestUnder } from './drill-depth.ts'
+import { type Flat, inside, type Loop, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
+import type { Slug, TipPlace } from './tool-path.ts'
+import { type WindowWalls, windowWalls } from './window-walls.ts'
+
+/** A place of a pass with the tip at its lowest, and the highest place of the outside under the cutter. */
+export type FloorPlace = TipPlace & { readonly top: Millimetre }
+
+/** One way round at full depth, closed, and the way to it from the entry hole. */
+export type Floor = { readonly lead: readonly FloorPlace[]; readonly loop: readonly FloorPlace[] }
+
+/** The last cut through steps sideways by less, since a slanting wall is deeper on one side of the cutter. */
+const LAST_STEP_OVER = 0.25
+/** Roughing runs every second of those loops: half the cutter sideways. */
+const ROUGH_EVERY = 2
+/** Longest stretch of a pass, and of the way to it, which crosses the crown. */
+const LONGEST: Millimetre = 3
+const LONGEST_LEAD: Millimetre = 1
+const ROUGH_TOLERANCE: Millimetre = 0.02
+const FINISH_TOLERANCE: Millimetre = 0.001
+
+/** Outline of the window in machine X and Y. */
+const outlineOf = ({ outline, x: x0, crossOffset }: PortWindow): Loop =>
+  outline.cutterPlane.map(({ x, y }) => ({ x: x0 + x, y: crossOffset + y }))
+
+/** Loops of roughing that leave a stock on the wall: none where the window is hardly larger than the cutter. */
+export const roughLoops = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): readonly Loop[] =>
+  inside(coarse(window), cutter / 2 + wallStock)
+
+/** Whether a slot round the window leaves a piece inside that is wider than the cutter: a narrower one is cut away. */
+export const slugOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Slug =>
+  inside(coarse(window), 1.5 * cutter + wallStock).length > 0 ? 'kept' : 'cut away'
+
+/** Roughing, innermost first: one slot round a slug, or loop within loop until nothing is left. */
+export function roughFloors(
+  window: PortWindow,
+  cutter: Millimetre,
+  wallStock: Millimetre,
+  slug: Slug,
+): readonly Floor[] {
+  const { walls, floor } = floorsIn(window, cutter, ROUGH_TOLERANCE)
+  return nestOf(window, cutter, wallStock, slug)
+    .filter(({ turn }) => turn % ROUGH_EVERY === 0)
+    .map(({ loop }) => floor(loop, places => throughPass(walls, places, [cutter / 2])))
+    .toReversed()
+}
+
+/** The cut through of a window without a slug: over its whole floor. */
+export function lastFloors(window: PortWindow, cutter: Millimetre, wallStock: Millimetre): readonly Floor[] {
+  const { walls, floor } = floorsIn(window, cutter, ROUGH_TOLERANCE)
+  const step = LAST_STEP_OVER * cutter
+  return nestOf(window, cutter, wallStock, 'cut away')
+    .map(({ loop, innermost }) =>
+      floor(loop, places =>
+        throughPass(walls, places, [cutter / 2, cutter / 2 - step, ...(innermost ? [0, -step] : [])]),
+      ),
+    )
+    .toReversed()
+}
+
+/** Finishing: the cutter against the wall. */
+export function finishFloors(window: PortWindow, cutter: Millimetre): readonly Floor[] {
+  const { walls, floor } = floorsIn(window, cutter, FINISH_TOLERANCE)
+  const step = LAST_STEP_OVER * cutter
+  return inside(outlineOf(window), cutter / 2).map(loop =>
+    floor(loop, places => throughPass(walls, places, [cutter / 2, cutter / 2 - step])),
+  )
+}
+
+/** From outside to floor where that is most and least on the way round; most with the way to it. */
+export const deepestOf = (floors: readonly Floor[]): Millimetre =>
+  Math.max(0, ...floors.flatMap(({ lead, loop }) => [...lead, ...loop].map(({ top, z }) => top - z)))
+
+export const shallowestOf = (floors: readonly Floor[]): Millimetre =>
+  Math.min(...floors.flatMap(({ loop }) => loop.map(({ top, z }) => top - z)))
+
+const coarse = (window: PortWindow): Loop => respaced(outlineOf(window), ROUGH_TOLERANCE, Number.POSITIVE_INFINITY)
+
+function floorsIn(window: PortWindow, cutter: Millimetre, tolerance: Millimetre) {
+  const walls = windowWalls(window)
+  const entry = { x: window.entryHole.x, y: window.entryHole.y }
+  const withTop = (place: TipPlace): FloorPlace => ({ ...place, top: highestUnder(walls, place, cutter) })
+  const floor = (loop: Loop, through: (places: Loop) => readonly TipPlace[]): Floor => {
+    const places = startingBeside(respaced(loop, tolerance, LONGEST), entry)
+    const [start = entry] = places
+    return {
+      lead: leadTo(entry, start)
+        .map(at => ({ ...at, z: walls.bore(at.x, at.y) - BREAK_THROUGH }))
+        .map(withTop),
+      loop: through(places).map(withTop),
+    }
+  }
+  return { walls, floor }
+}
+
+/** Straight from the entry hole to just before a place. */
+function leadTo(entry: Flat, start: Flat): readonly Flat[] {
+  const parts = Math.max(1, Math.ceil(Math.hypot(start.x - entry.x, start.y - entry.y) / LONGEST_LEAD))
+  return Array.from({ length: parts }, (_, part) => ({
+    x: entry.x + ((start.x - entry.x) * part) / parts,
+    y: entry.y + ((start.y - entry.y) * part) / parts,
+  }))
+}
+
+type Nested = { readonly loop: Loop; readonly turn: number; readonly innermost: boolean }
+
+const nestOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre, slug: Slug): readonly Nested[] =>
+  nested(roughLoops(window, cutter, wallStock), LAST_STEP_OVER * cutter, slug === 'kept' ? 0 : Number.POSITIVE_INFINITY)
+
+/**
+ * Loops from the outermost inward, until none is left. Each is offset from the one round it: one long step would turn the
+ * small corners inside out and cost the library much sorting.
+ */
+function nested(loops: readonly Loop[], step: Millimetre, most: number, turn = 0): readonly Nested[] {
+  const within = loops.map(loop => (turn < most ? inside(loop, step) : []))
+  const here = loops.map((loop, i) => ({ loop, turn, innermost: within[i]?.length === 0 }))
+  return here.length === 0 ? [] : [...here, ...nested(within.flat(), step, most, turn + 1)]
+}
+
+/**
+ * The tip just past the bore wherever the cutter is to cut through: at its rim, and inward to where the next loop's rim begins;
+ * the innermost loop on to its own middle. `reaches` are those places, outward from the middle of the cutter.
+ */
+function throughPass(walls: WindowWalls, loop: Loop, reaches: readonly Millimetre[]): readonly TipPlace[] {
+  const normals = outwardNormals(loop)
+  const pass = loop.map((at, i): TipPlace => {
+    const normal = normals[i] ?? { x: 0, y: 0 }
+    const z = Math.min(...reaches.map(reach => walls.bore(at.x + reach * normal.x, at.y + reach * normal.y)))
+    return { x: at.x, y: at.y, z: z - BREAK_THROUGH }
+  })
+  return pass[0] ? [...pass, pass[0]] : pass
+}

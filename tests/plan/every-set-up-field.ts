@@ -1,0 +1,58 @@
+import type { SetUp, WindowCut } from '../../src/cutting/set-up.ts'
+import type { Plan } from '../../src/plan/plan.ts'
+import type { EveryField } from './every-field-of.ts'
+
+const FIGURES = { feed: 300, depth: 0.1, passes: 4, length: 40, time: 1 }
+const SLOW = { length: 1, share: 0.5 }
+const ROUGH = { cutter: 2, wallStock: 0.1, slug: 'kept', levels: 5, throughLevels: 1, downShare: 0.25 } as const
+
+const CUTS: readonly EveryField<WindowCut>[] = [
+  { kind: 'flat', ...FIGURES, shape: { kind: 'flat', cutter: 2, hole: 2.6, ramp: 2 } },
+  { kind: 'drill', ...FIGURES, shape: { kind: 'drill', cutter: 2.2, slowIn: SLOW, slowOut: SLOW } },
+  { kind: 'rough', ...FIGURES, shape: { kind: 'rough', ...ROUGH } },
+  { kind: 'finish', ...FIGURES, shape: { kind: 'finish', cutter: 2, levels: 2, downShare: 0.25 } },
+]
+
+export const EVERY_SET_UP_FIELD: EveryField<SetUp> = {
+  number: 1,
+  operation: 10,
+  work: 'mill windows',
+  tilt: 0,
+  tool: 'end mill 2',
+  diameter: 2,
+  pocket: 4,
+  stickOut: 25,
+  spindleSpeed: 9000,
+  windows: [
+    { port: 'exhaust', at: 0, window: 1, name: 'exhaust, window 1 of 2', rotary: 163, slug: 'kept', cuts: CUTS },
+  ],
+  order: ['exhaust, window 1 of 2'],
+  slug: 'kept',
+  levels: [5],
+  wallStock: 0.1,
+  program: 'T-1-A-1.nc',
+}
+
+/** What the milling of ports needs of the works. */
+export const EVERY_SHOP_FIELD: EveryField<Plan['shop']> = {
+  name: 'Oxmere Pump Works',
+  fixture: {
+    headFaces: '+X',
+    faceDistance: 80,
+    pivotHeight: 50,
+    positiveRotary: 'Y to Z',
+    rotaryLimits: [-360, 360],
+    tiltLimits: [-10, 60],
+    holder: { diameter: 16, length: 60, spindleDiameter: 50 },
+    chuck: { diameter: 80, length: 40, faceDistance: -12 },
+  },
+  ncWords: {
+    toolChange: 'T{tool} M6',
+    clamp: 'M10',
+    unclamp: 'M11',
+    coolantOn: 'M8',
+    coolantOff: 'M9',
+    tiltAxis: 'B',
+    spindleUp: 'G53 Z0',
+  },
+}

@@ -1,0 +1,19 @@
+import type { AsMilled } from '../../../src/stock/stock.ts'
+import { type Programmed, programsOf } from './at-the-door.ts'
+import { expectProved } from './compare.ts'
+import { prove } from './prove.ts'
+
+/** Runs the programs that the command writes for a part on a solid blank, bores it to size and measures every window. */
+export async function expectPartProved(part: string, finished: number, shop?: string): Promise<Programmed | undefined> {
+  const programmed = await programsOf(part, shop)
+  if (!programmed) return undefined
+  const { plan, programs } = programmed
+  expectProved(prove(programs, plan.ports, asMilledOf(programmed), finished), plan.ports, finished / 2)
+  return programmed
+}
+
+function asMilledOf({ plan }: Programmed): AsMilled {
+  const shape = plan.operations.find(({ number }) => number === plan.setUps[0]?.operation)?.shape
+  if (!shape) throw new Error('the plan mills nothing')
+  return { boreDiameter: shape.bore[0]?.diameter ?? 0, shape, topStock: -shape.top }
+}

@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config'
+
+const results = process.env['LINERWRIGHT_RESULTS']
+
+/** The proof of random ported liners on solids: some minutes, so apart from `npm test`. */
+export default defineConfig({
+  test: {
+    include: ['tests/proof/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
+    testTimeout: 180_000,
+    reporters: results ? ['default', ['json', { outputFile: results }]] : ['default'],
+  },
+})
