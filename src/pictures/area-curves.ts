@@ -61,7 +61,13 @@ export function drawAreaCurves(plan: Plan, gas: GasExchange, room: Room, measure
   const frame = { x: across.start, y: 0, width: room.width - across.start, height: up.start }
   const labels = [...curves.map(curve => curveLabel(curve, across, up)), ...blowdownLabel(gas, across, up)]
   const { marks } = labelMarks(labels, drawn, frame, measure)
-  return cropped([...drawn, ...marks], [captionOf(curves)], room.width, measure, alternativeOf(plan, curves))
+  return cropped({
+    marks: [...drawn, ...marks],
+    captions: [captionOf(curves)],
+    width: room.width,
+    measure,
+    alternative: alternativeOf(plan, curves),
+  })
 }
 
 function curvesOf({ ports }: Plan, { areas }: GasExchange): readonly Curve[] {

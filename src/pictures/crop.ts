@@ -4,13 +4,19 @@ import { moved } from './marks.ts'
 import { LINE, type Mark, type Measure, type Picture, type Point } from './picture.ts'
 
 /** A picture cut to the height that its marks use, its captions below them. The width stays. */
-export function cropped(
-  marks: readonly Mark[],
-  captions: readonly string[],
-  width: Point,
-  measure: Measure,
-  alternative: string,
-): Picture {
+export function cropped({
+  marks,
+  captions,
+  width,
+  measure,
+  alternative,
+}: {
+  readonly marks: readonly Mark[]
+  readonly captions: readonly string[]
+  readonly width: Point
+  readonly measure: Measure
+  readonly alternative: string
+}): Picture {
   const { y, height } = boundsOf(marks, measure)
   const up = { x: 0, y: LINE.cut - y }
   const caption = captionBlock(captions, width, measure)

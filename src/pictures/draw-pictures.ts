@@ -43,7 +43,7 @@ export function drawPictures(
   return new Map<string, Picture>([
     ...plan.operations.flatMap((operation): readonly Named[] => [
       [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],
-      [`operation-${operation.number}`, drawOperation(plan, operation, roomOf(operation), measure, units)],
+      [`operation-${operation.number}`, drawOperation({ plan, operation, room: roomOf(operation), measure, units })],
     ]),
     ...portPictures(plan, measure, units),
     ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure, units)]] as const) : []),
@@ -57,7 +57,7 @@ export function drawPictures(
 export function drawSmaller(plan: Plan, measure: Measure, units: Units = 'mm'): (name: string) => Picture | undefined {
   return name => {
     const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
-    return operation && drawOperation(plan, operation, SMALL_ROOM, measure, units)
+    return operation && drawOperation({ plan, operation, room: SMALL_ROOM, measure, units })
   }
 }
 

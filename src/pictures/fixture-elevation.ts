@@ -81,7 +81,13 @@ export function drawFixture({
   const places = placesOf(setUp).map(
     ({ names, x, z }) => `${names.join(', ')} at X ${length(x, units)}, Z ${length(z, units)}`,
   )
-  return cropped(marks, caption(scale), room.width, measure, `Fixture at tilt ${angle(tilt)}°: ${places.join('; ')}.`)
+  return cropped({
+    marks,
+    captions: caption(scale),
+    width: room.width,
+    measure,
+    alternative: `Fixture at tilt ${angle(tilt)}°: ${places.join('; ')}.`,
+  })
 }
 
 /** The silhouette on both sides of the centre line. */

@@ -32,13 +32,19 @@ type Drawn = { readonly marks: readonly Mark[]; readonly missing: readonly Shown
  * The part as it leaves one operation, at the largest standard scale at which every size finds its place: half-section
  * above the centre line, outside below it, what is cut here in the widest line.
  */
-export function drawOperation(
-  plan: Plan,
-  operation: PlannedOperation,
-  room: Room,
-  measure: Measure,
-  units: Units = 'mm',
-): Picture {
+export function drawOperation({
+  plan,
+  operation,
+  room,
+  measure,
+  units = 'mm',
+}: {
+  readonly plan: Plan
+  readonly operation: PlannedOperation
+  readonly room: Room
+  readonly measure: Measure
+  readonly units?: Units | undefined
+}): Picture {
   const { shape } = operation
   const view = tellingView(shape.ported ? plan.ports : [])
   const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
@@ -48,24 +54,38 @@ export function drawOperation(
   const faults = ({ stack, missing }: Drawn): number => missing.length + (leaves(stack) ? 1000 : 0)
   let best: (Drawn & { readonly scale: number }) | undefined
   for (const scale of scales) {
-    const drawn = { ...drawAt(plan, operation, view, scale, room, measure, units), scale }
+    const drawn = { ...drawAt({ plan, operation, view, scale, room, measure, units }), scale }
     if (!best || faults(drawn) < faults(best)) best = drawn
     if (faults(best) === 0) break
   }
   if (!best) throw new RangeError(`no drawing scale fits ${part.width} × ${part.height} mm`)
-  const caption = captionOf(operation, view, best.scale, best.missing, units)
-  return cropped(best.marks, [caption], room.width, measure, alternativeOf(plan, operation, best.scale))
+  const caption = captionOf({ operation, view, scale: best.scale, missing: best.missing, units })
+  return cropped({
+    marks: best.marks,
+    captions: [caption],
+    width: room.width,
+    measure,
+    alternative: alternativeOf(plan, operation, best.scale),
+  })
 }
 
-function drawAt(
-  plan: Plan,
-  operation: PlannedOperation,
-  view: View,
-  scale: number,
-  room: Room,
-  measure: Measure,
-  units: Units,
-): Drawn {
+function drawAt({
+  plan,
+  operation,
+  view,
+  scale,
+  room,
+  measure,
+  units,
+}: {
+  readonly plan: Plan
+  readonly operation: PlannedOperation
+  readonly view: View
+  readonly scale: number
+  readonly room: Room
+  readonly measure: Measure
+  readonly units: Units
+}): Drawn {
   const { shape } = operation
   const names = { ports: new Set(plan.ports.map(({ name }) => name)) }
   // What a furnace makes of the sizes is foretold, not asked: on its drawing it would pass for a size to hold.
@@ -78,10 +98,16 @@ function drawAt(
   const length = onPaper((shape.bottom - shape.top) * scale)
   const widest = Math.max(0, ...sizes.map(shown => labelOutside(shown, blocks.get(shown), shape, scale)))
   const left = Math.max((room.width - length) / 2, Math.min(widest + 2 * SIDE, room.width - length - SIDE))
-  const drawing = partView(shape, plan.ports, view, isFinished(plan, operation), {
-    left: left - onPaper(shape.top * scale),
-    axis: above + onPaper(largestRadius(shape) * scale),
-    scale,
+  const drawing = partView({
+    shape,
+    allPorts: plan.ports,
+    view,
+    finished: isFinished(plan, operation),
+    placement: {
+      left: left - onPaper(shape.top * scale),
+      axis: above + onPaper(largestRadius(shape) * scale),
+      scale,
+    },
   })
   const marks = [
     ...partMarks(drawing),
@@ -145,13 +171,19 @@ function labelOutside({ size }: Shown, block: Block | undefined, shape: Shape, s
   return block.width + 8 > onPaper((depths[1] - depths[0]) * scale) ? block.width : 0
 }
 
-function captionOf(
-  { shape, process, surfaces, locatedBy }: PlannedOperation,
-  view: View,
-  scale: number,
-  missing: readonly Shown[],
-  units: Units,
-): string {
+function captionOf({
+  operation: { shape, process, surfaces, locatedBy },
+  view,
+  scale,
+  missing,
+  units,
+}: {
+  readonly operation: PlannedOperation
+  readonly view: View
+  readonly scale: number
+  readonly missing: readonly Shown[]
+  readonly units: Units
+}): string {
   const unshown = missing.map(
     ({ rows, features }) => rows.flatMap(({ numbers = [] }) => numbers).join(', ') || features.join(', '),
   )

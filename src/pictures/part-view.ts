@@ -30,13 +30,19 @@ export type PartView = {
   readonly seen: (point: EdgePoint, radius: Millimetre) => XY
 }
 
-export function partView(
-  shape: Shape,
-  allPorts: readonly PlannedPort[],
-  view: View,
-  finished: boolean,
-  { left, axis, scale }: Placement,
-): PartView {
+export function partView({
+  shape,
+  allPorts,
+  view,
+  finished,
+  placement: { left, axis, scale },
+}: {
+  readonly shape: Shape
+  readonly allPorts: readonly PlannedPort[]
+  readonly view: View
+  readonly finished: boolean
+  readonly placement: Placement
+}): PartView {
   const ports = shape.ported ? allPorts : []
   const boreOutline = (window: PortWindow): readonly EdgePoint[] =>
     finished ? window.outline.finished : window.outline.asCut

@@ -53,7 +53,13 @@ export function drawPlanView(plan: Plan, room: Room, measure: Measure): Picture 
   }
   const caption = `Seen from the head, azimuth counter-clockwise. All windows drawn in one plane. Scale ${scaleWritten(scale)}.`
   const where = ports.map(({ name, at }) => `${name} at ${angle(at, 0)}°`).join(', ')
-  return cropped(marks, [caption], room.width, measure, `Plan view of ${plan.part.number} from the head: ${where}.`)
+  return cropped({
+    marks,
+    captions: [caption],
+    width: room.width,
+    measure,
+    alternative: `Plan view of ${plan.part.number} from the head: ${where}.`,
+  })
 }
 
 /** Azimuth 0 up, counter-clockwise; `page` gives the direction as the page counts, clockwise from three o'clock. */

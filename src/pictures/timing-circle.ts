@@ -37,7 +37,13 @@ export function drawTimingCircle(plan: Plan, room: Room, measure: Measure): Pict
     ({ names, opens, closes }) => `${names.join(' and ')} opens ${angle(opens, 1)}°, closes ${angle(closes, 1)}°`,
   )
   const marks = [...drawn, ...eventLabels(events, centre, room, measure)]
-  return cropped(marks, [caption], room.width, measure, `Timing circle: ${when.join('; ')}.`)
+  return cropped({
+    marks,
+    captions: [caption],
+    width: room.width,
+    measure,
+    alternative: `Timing circle: ${when.join('; ')}.`,
+  })
 }
 
 /** Ports that open and close together share an arc. */

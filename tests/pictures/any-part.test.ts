@@ -94,7 +94,7 @@ describe('any turned part', () => {
     fc.assert(
       fc.property(turnedPart, shape => {
         const { plan, operation } = turnedPlan(shape)
-        const picture = drawOperation(plan, operation, room, measure)
+        const picture = drawOperation({ plan, operation, room, measure })
         expect(faultsOf(picture, measure)).toEqual([])
         expect(picture.height).toBeLessThanOrEqual(room.height + 1e-6)
       }),
@@ -105,7 +105,7 @@ describe('any turned part', () => {
     fc.assert(
       fc.property(turnedPart, shape => {
         const { plan, operation } = turnedPlan(shape)
-        const { marks } = drawOperation(plan, operation, room, measure)
+        const { marks } = drawOperation({ plan, operation, room, measure })
         const words = marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
         for (const { lower, upper, feature } of operation.sizes) {
           const shown = words.some(text => showsLimits(text, lower, upper))

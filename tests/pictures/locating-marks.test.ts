@@ -8,10 +8,16 @@ import { SAMPLE_PLAN } from './sample-plan.ts'
 
 const milled = SAMPLE_PLAN.operations.find(({ purpose }) => purpose === 'mill-ports')
 if (!milled) throw new Error('the sample mills ports')
-const view = partView(milled.shape, SAMPLE_PLAN.ports, tellingView(SAMPLE_PLAN.ports), false, {
-  left: 0,
-  axis: 200,
-  scale: 1,
+const view = partView({
+  shape: milled.shape,
+  allPorts: SAMPLE_PLAN.ports,
+  view: tellingView(SAMPLE_PLAN.ports),
+  finished: false,
+  placement: {
+    left: 0,
+    axis: 200,
+    scale: 1,
+  },
 })
 const seat = outsideOf(milled.shape).find(({ name }) => name === 'seat')
 if (!seat) throw new Error('the sample has a seat')

@@ -70,7 +70,13 @@ describe('what is seen of a window from outside', () => {
   })
 
   it('stands where parallel light puts it: radius × cosine from the centre line', () => {
-    const part = partView(shape, ports, view, true, { left: 100, axis: 200, scale: 1 })
+    const part = partView({
+      shape,
+      allPorts: ports,
+      view,
+      finished: true,
+      placement: { left: 100, axis: 200, scale: 1 },
+    })
     const { x, y } = part.seen({ azimuth: 60, depth: 30 }, 27.5)
     expect(x).toBeCloseTo(100 + (30 * 72) / 25.4, 9)
     expect(y).toBeCloseTo(200 + (27.5 * Math.cos(Math.PI / 3) * 72) / 25.4, 9)
