@@ -45,7 +45,8 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
   }
   const reaching = mills.filter(({ diameter }) => diameter <= need.largest + 1e-9)
   const near = mills.filter(({ diameter }) => diameter < 2 * need.tightestCorner - 1e-9)
-  const cornerwise = reaching.length > 0 ? reaching : near.slice(0, 1)
+  // Every cutter of the smallest diameter: a short one that is listed first must not hide a long one.
+  const cornerwise = reaching.length > 0 ? reaching : near.filter(({ diameter }) => diameter === near[0]?.diameter)
   if (cornerwise.length === 0) return none(need, [tooTight(need, smallest.diameter)])
 
   const longEnough = cornerwise.filter(tool => reachesThrough(tool, need))
