@@ -7,6 +7,7 @@ import { jsonText } from './json.ts'
 import type { Options } from './options.ts'
 import { planFile } from './plan-file.ts'
 import { ports } from './ports.ts'
+import { programFiles } from './programs.ts'
 import { reportBeside } from './report.ts'
 import { show } from './show.ts'
 import { type FileToWrite, STATUS, type World } from './world.ts'
@@ -22,18 +23,13 @@ export async function portsCommand(file: string, options: Options, world: World)
     return STATUS.errors
   }
   const files = [
-    ...(options.nc === undefined ? [] : await programs(plan, options.nc)),
+    ...(options.nc === undefined ? [] : await programFiles(plan, options.nc, options, world)),
     ...(options.svg === undefined ? [] : await drawings(plan, options.svg, options.units, world)),
   ]
   world.write(...files)
   const written = files.map(({ path }) => path)
   world.out(options.json ? jsonText({ file, written }) : written.map(path => `${path}\n`).join(''))
   return STATUS.fine
-}
-
-async function programs(plan: Plan, folder: string): Promise<readonly FileToWrite[]> {
-  const { ncPrograms } = await import('../nc/nc-programs.ts')
-  return ncPrograms(plan).map(({ name, text }) => ({ path: join(folder, inFileName(name)), content: text }))
 }
 
 const OF_PORTS: ReadonlySet<string> = new Set([

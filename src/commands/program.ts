@@ -105,6 +105,7 @@ function describe(world: World, ended: (status: number) => void): Command {
   )
     .argument('<part>', PART)
     .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
+    .option('--force', 'write over programs of another fingerprint')
     .option('--svg <dir>', 'write the drawings of the ports into this folder')
     .action(async (file, options) => ended(await (await import('./ports-files.ts')).portsCommand(file, options, world)))
   view(
