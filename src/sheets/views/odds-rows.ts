@@ -51,7 +51,8 @@ export type BasisRow = {
   readonly source: string
 }
 
-const FROM: Readonly<Record<From, string>> = {
+/** Who gave a figure, in words. */
+export const FROM: Readonly<Record<From, string>> = {
   'built in': 'built in',
   shop: 'shop file',
   measured: 'measured',

@@ -1,5 +1,8 @@
 import { significant } from '../../figures.ts'
+import type { From } from '../../known.ts'
 import type { Plan } from '../../plan/plan.ts'
+import type { WorkingInput } from '../../working.ts'
+import { FROM } from './odds-rows.ts'
 
 export type WorkingsView = {
   readonly workings: readonly {
@@ -9,6 +12,8 @@ export type WorkingsView = {
     readonly meaning: string
     readonly value: string
     readonly expression: string
+    /** Whose the numbers are that no formula gave: `Rz shop file; m built in`. */
+    readonly given: string
     /** Number of the source in the list below. */
     readonly source: string
   }[]
@@ -23,7 +28,7 @@ export function workingsView({ workings }: Plan): WorkingsView {
   const sources = [...new Set(workings.map(({ source }) => source))]
   let above = ''
   return {
-    workings: workings.map(({ operation, about, symbol, meaning, value, unit, expression, source }) => {
+    workings: workings.map(({ operation, about, symbol, meaning, value, unit, expression, source, inputs = [] }) => {
       const here = [operation === undefined ? '' : String(operation), about ?? ''].filter(text => text !== '').join(' ')
       const changed = here !== above
       above = here
@@ -33,9 +38,19 @@ export function workingsView({ workings }: Plan): WorkingsView {
         meaning,
         value: `${significant(value, SIX)} ${unit}`.trim(),
         expression,
+        given: givenIn(inputs),
         source: String(sources.indexOf(source) + 1),
       }
     }),
     sources: sources.map((source, index) => ({ number: String(index + 1), source })),
   }
+}
+
+/** By who gave them, in the order of the expression. */
+function givenIn(inputs: readonly WorkingInput[]): string {
+  const symbols = new Map<From, readonly string[]>()
+  for (const { symbol, from } of inputs) {
+    if (from !== 'formula') symbols.set(from, [...(symbols.get(from) ?? []), symbol])
+  }
+  return [...symbols].map(([from, own]) => `${own.join(', ')} ${FROM[from]}`).join('; ')
 }
