@@ -38,6 +38,7 @@ type InputCode =
   | 'input/not-used'
   | 'input/out-of-range'
   | 'input/port'
+  | 'input/port-role'
   | 'input/schema'
   | 'input/tab'
   | 'input/too-deep'
@@ -117,6 +118,7 @@ type CaseCode =
 /** Port geometry and fixture: src/ports. */
 type PortCode =
   | 'ports/acute-edge'
+  | 'ports/aux-exhaust-timing'
   | 'ports/back-on-centre-line'
   | 'ports/beyond-part'
   | 'ports/blowdown-in-class'

@@ -1,18 +1,10 @@
-import { EXHAUST_WIDTH, TRAPPED_RATIO } from './time-area-targets.ts'
-
-/** A threshold of one rule about ports. */
-export type PortLimit = {
-  readonly value: number
-  /** Nothing for a ratio or a share. */
-  readonly unit: 'mm' | 'deg' | 'ms' | ''
-  readonly meaning: string
-  readonly source: string
-}
-
-const PRACTICE = 'common practice, no source'
+import { EXHAUST_LIMITS } from './exhaust-limits.ts'
+import { type PortLimits, PRACTICE } from './port-threshold.ts'
+import { TRAPPED_RATIO } from './time-area-targets.ts'
 
 /** By the name of the rule and of the threshold in it: a works may set its own under `port-checks:` of the shop file. */
-export const PORT_LIMITS: { readonly [rule: string]: { readonly [threshold: string]: PortLimit } } = {
+export const PORT_LIMITS: PortLimits = {
+  ...EXHAUST_LIMITS,
   'acute-edge': {
     roof: {
       value: 45,
@@ -67,23 +59,6 @@ export const PORT_LIMITS: { readonly [rule: string]: { readonly [threshold: stri
       source: PRACTICE,
     },
   },
-  'exhaust-before-transfer': {
-    least: { value: 5, unit: 'deg', meaning: 'least blowdown', source: PRACTICE },
-  },
-  'exhaust-width': {
-    most: {
-      value: EXHAUST_WIDTH.to,
-      unit: '',
-      meaning: 'widest exhaust window as a share of the bore, with rings',
-      source: EXHAUST_WIDTH.source,
-    },
-    extreme: {
-      value: 0.7,
-      unit: '',
-      meaning: 'the same, extreme',
-      source: "Jennings, Two-Stroke Tuner's Handbook, 1973",
-    },
-  },
   'far-wall-strike': {
     margin: { value: 1, unit: 'mm', meaning: 'least from the end of the cutter to the far wall', source: PRACTICE },
   },
@@ -99,14 +74,6 @@ export const PORT_LIMITS: { readonly [rule: string]: { readonly [threshold: stri
       unit: 'mm',
       meaning: 'most that a floor lies above the crown at bottom dead centre',
       source: PRACTICE,
-    },
-  },
-  'free-port': {
-    overlap: {
-      value: 1,
-      unit: 'mm',
-      meaning: 'least that the skirt covers the exhaust at top dead centre',
-      source: 'published workshop notes',
     },
   },
   'holder-clearance': {
@@ -151,10 +118,6 @@ export const PORT_LIMITS: { readonly [rule: string]: { readonly [threshold: stri
   },
   'porting-share': {
     most: { value: 0.75, unit: '', meaning: 'most of the circumference that the ports take', source: PRACTICE },
-  },
-  'ring-corner': {
-    least: { value: 2, unit: 'mm', meaning: 'least corner radius of a window that rings pass', source: PRACTICE },
-    ofWidth: { value: 0.15, unit: '', meaning: 'the same as a share of the width', source: PRACTICE },
   },
   'ring-crosses-bridge': {
     relief: {

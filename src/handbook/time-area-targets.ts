@@ -10,9 +10,9 @@ export type TimeAreaTarget = {
 const NOTE = 'by the mean area, as the plan counts it beside this; published as 0.00014 s·cm²/cm³ and so on'
 
 export const TIME_AREA_TARGETS: readonly TimeAreaTarget[] = [
-  { port: 'inlet', from: 0.014, to: 0.016, source: "Jennings, Two-Stroke Tuner's Handbook, 1973", note: NOTE },
-  { port: 'transfer', from: 0.008, to: 0.01, source: "Jennings, Two-Stroke Tuner's Handbook, 1973", note: NOTE },
   { port: 'exhaust', from: 0.014, to: 0.015, source: "Jennings, Two-Stroke Tuner's Handbook, 1973", note: NOTE },
+  { port: 'transfer', from: 0.008, to: 0.01, source: "Jennings, Two-Stroke Tuner's Handbook, 1973", note: NOTE },
+  { port: 'inlet', from: 0.014, to: 0.016, source: "Jennings, Two-Stroke Tuner's Handbook, 1973", note: NOTE },
 ]
 
 /** Where the streams of the mains merge, as a share of the bore from the exhaust side. */
@@ -41,4 +41,18 @@ export const EXHAUST_WIDTH: { readonly from: number; readonly to: number; readon
   from: 0.5,
   to: 0.62,
   source: "long life: common practice, no source; 0.62 to start from: Jennings, Two-Stroke Tuner's Handbook, 1973",
+}
+
+/** Chord of one window of a bridged exhaust as a share of the bore, with rings. */
+export const BRIDGED_WINDOW_WIDTH: { readonly from: number; readonly to: number; readonly source: string } = {
+  from: 0,
+  to: 0.5,
+  source: 'memory: Bell, 0.45 to 0.50 at most; common practice',
+}
+
+/** Chord of a bridged exhaust, bars and all, as a share of the bore, with rings. */
+export const BRIDGED_EXHAUST_WIDTH: { readonly from: number; readonly to: number; readonly source: string } = {
+  from: 0.5,
+  to: 0.9,
+  source: 'memory: Bell, 0.85 to 0.90 at most; from 0.50 as a single exhaust: common practice, no source',
 }

@@ -93,7 +93,8 @@ export type StockChoice = {
   readonly top?: Millimetre
 }
 
-export type PortRole = 'exhaust' | 'transfer' | 'boost' | 'inlet' | 'other'
+/** What flows through a port. A decompressor is shut while the engine runs; `other` is none of them, and no rule of a role is held against it. */
+export type PortRole = 'exhaust' | 'aux exhaust' | 'transfer' | 'boost' | 'inlet' | 'decompressor' | 'other'
 
 /** Corner radius on the developed finished bore, or in the cutter's own plane. */
 export type Corner = {

@@ -3,6 +3,7 @@ import { wrapped } from '../units.ts'
 import { readSize } from './drawn-size.ts'
 import { present } from './open-document.ts'
 import type { Corner, DrawnPort, GeneralTolerance, Port, PortRole } from './part.ts'
+import { PORT_ROLES, roleNamed } from './port-role.ts'
 import { tidy } from './quantity.ts'
 import type { View } from './view.ts'
 
@@ -79,10 +80,9 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
     const message = `two corners of ${corner.radius} mm do not fit into ${tidy(room)} mm of ${name}`
     view.report({ code: 'input/port', message, hint: `corner at most ${tidy(room / 2)}` }, 'corner')
   }
-  const written = view.text('role')
   return {
     name,
-    role: ROLES.find(role => role === written) ?? roleOf(name),
+    role: readRole(view, name, hasEngine),
     at: wrapped(at),
     corner,
     up,
@@ -139,11 +139,18 @@ function readCorner(view: View): Corner | undefined {
   return radius === undefined ? undefined : { on: inPlane ? 'cutter' : 'bore', radius }
 }
 
-const ROLES: readonly PortRole[] = ['exhaust', 'transfer', 'boost', 'inlet', 'other']
-
-/** What flows through a port, as its name says in the trade. */
-function roleOf(name: string): PortRole {
-  const lower = name.toLowerCase()
-  if (lower.includes('intake')) return 'inlet'
-  return ROLES.find(role => lower.includes(role)) ?? 'other'
+/** As written, else as the name says. An engine's port that neither tells is left out of all that is judged by role. */
+function readRole(view: View, name: string, hasEngine: boolean): PortRole {
+  const written = view.text('role')
+  const role = PORT_ROLES.find(role => role === written) ?? roleNamed(name)
+  if (role === undefined && hasEngine && written === undefined) {
+    const message = `the name "${name}" does not say what flows through the port: blowdown, areas and streams leave it out`
+    const known = PORT_ROLES.filter(role => role !== 'other').join(', ')
+    view.report(
+      { code: 'input/port-role', message, hint: `add role: one of ${known}; role: other if it is none of them` },
+      'name',
+      'warning',
+    )
+  }
+  return role ?? 'other'
 }

@@ -52,6 +52,15 @@ export type GasExchange = {
     /** All ports of the role together, from the first opening to the last closing. */
     readonly uncovered?: readonly Uncovering[]
   }[]
+  /** Roles that share a flow, summed where there are several: the boost with the mains, auxiliary exhausts with the exhaust. */
+  readonly together: readonly {
+    readonly roles: readonly PortRole[]
+    readonly angleArea: number
+    /** s/m. */
+    readonly specificTimeArea?: number
+    /** s/m. */
+    readonly meanAreaTimeArea?: number
+  }[]
   readonly streams: readonly {
     readonly port: string
     /** Behind the axis, away from the exhaust; absent where the pair's streams run side by side. */

@@ -1,5 +1,7 @@
 import {
   BLOWDOWN_TIME_AREA,
+  BRIDGED_EXHAUST_WIDTH,
+  BRIDGED_WINDOW_WIDTH,
   EXHAUST_WIDTH,
   MEETING_TARGET,
   TIME_AREA_TARGETS,
@@ -9,6 +11,7 @@ import { type Band, TIMING_CLASSES_SOURCE, type TimingClass, timingClasses } fro
 import type { Engine, PortRole } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { GasExchange, Reference } from './gas-exchange.ts'
+import type { PlannedPort } from './port.ts'
 import type { TimedPort } from './timed-port.ts'
 
 /** What books and workshops name beside the plan's own figures: ranges in use, none of them a limit. */
@@ -18,7 +21,7 @@ export function referencesOf(
   bore: Millimetre,
   timed: readonly TimedPort[],
 ): readonly Reference[] {
-  const { blowdown, areas, streams, trappedRatio } = exchange
+  const { blowdown, areas, together, streams, trappedRatio } = exchange
   const opens = (role: PortRole): number | undefined => {
     const all = timed.filter(({ planned }) => planned.role === role).map(({ planned }) => planned.opens)
     return all.length === 0 ? undefined : Math.min(...all)
@@ -31,18 +34,25 @@ export function referencesOf(
     ...inClass(engine, 'boost after transfer', delay, row => row.boostDelay),
     ...inClass(engine, 'blowdown', blowdown?.angle, row => row.blowdown),
     ...one('specific time-area, blowdown', blowdown?.specificTimeArea, 's/m', BLOWDOWN_TIME_AREA),
-    ...areas.flatMap(({ role, meanAreaTimeArea }) =>
-      TIME_AREA_TARGETS.filter(({ port }) => port === role).flatMap(({ from, to, source, note }) =>
-        one(`time-area by mean area, ${role}`, meanAreaTimeArea, 's/m', { from, to, source: `${source}; ${note}` }),
-      ),
-    ),
+    ...TIME_AREA_TARGETS.flatMap(({ port, from, to, source, note }) => {
+      const both = together.find(({ roles }) => roles.includes(port))
+      const [what, area] = both ? [both.roles.join(' and '), both] : [port, areas.find(({ role }) => role === port)]
+      const range = { from, to, source: `${source}; ${note}` }
+      return one(`time-area by mean area, ${what}`, area?.meanAreaTimeArea, 's/m', range)
+    }),
     ...one('trapped compression ratio', trappedRatio, '', TRAPPED_RATIO),
-    ...timed
-      .filter(({ planned: { role } }) => role === 'exhaust')
-      .flatMap(({ planned: { name, windows } }) =>
-        one(`width by bore, ${name}`, Math.max(...windows.map(({ width }) => width)) / bore, '', EXHAUST_WIDTH),
-      ),
+    ...timed.filter(({ planned: { role } }) => role === 'exhaust').flatMap(({ planned }) => widthsOf(planned, bore)),
     ...streams.flatMap(({ port, fraction }) => one(`meeting of the streams, ${port}`, fraction, '', MEETING_TARGET)),
+  ]
+}
+
+/** A bridged exhaust is held against bridged ones: the whole of it, and its widest window. */
+function widthsOf({ name, windows, width }: PlannedPort, bore: Millimetre): readonly Reference[] {
+  if (windows.length < 2) return one(`width by bore, ${name}`, width / bore, '', EXHAUST_WIDTH)
+  const widest = Math.max(...windows.map(window => window.width))
+  return [
+    ...one(`width by bore with its bridge, ${name}`, width / bore, '', BRIDGED_EXHAUST_WIDTH),
+    ...one(`widest window by bore, ${name}`, widest / bore, '', BRIDGED_WINDOW_WIDTH),
   ]
 }
 

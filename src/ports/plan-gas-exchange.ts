@@ -10,6 +10,7 @@ import {
   trappedVolume,
 } from '../handbook/port-area.ts'
 import type { Engine, PortRole } from '../part/part.ts'
+import { isExhaust } from '../part/port-role.ts'
 import { cubicMillimetres, type Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { GasExchange } from './gas-exchange.ts'
@@ -20,7 +21,13 @@ import { curveOf, type TimedPort } from './timed-port.ts'
 import type { Crank } from './timing.ts'
 import { angleArea } from './uncovered-area.ts'
 
-const ROLES: readonly PortRole[] = ['exhaust', 'transfer', 'boost', 'other']
+/** A decompressor is shut while the engine runs. */
+const ROLES: readonly PortRole[] = ['exhaust', 'aux exhaust', 'transfer', 'boost', 'other']
+/** What flows the same way at the same time, and is held against one target. */
+const FLOWS: readonly (readonly PortRole[])[] = [
+  ['exhaust', 'aux exhaust'],
+  ['transfer', 'boost'],
+]
 const ABOUT = { about: 'gas exchange' }
 
 /** Areas, time-areas and streams of all ports together. */
@@ -46,7 +53,7 @@ export function planGasExchange(
       N === undefined ? {} : { meanAreaTimeArea: meanArea({ ports, engine, crank, given: { N, V_s }, notebook }) }
     return [{ role, angleArea: total, ...byTime, ...byMean, uncovered: curveOf(ports) }]
   })
-  const exhaustTop = Math.min(...ofRole('exhaust').map(({ planned }) => planned.top))
+  const exhaustTop = Math.min(...timed.flatMap(({ planned }) => (isExhaust(planned.role) ? [planned.top] : [])))
   const blowdown = blowdownOf(timed, N, specific, notebook)
   const streams = timed.flatMap(({ planned }) => streamOf(planned, bore, notebook))
   const speed =
@@ -58,9 +65,27 @@ export function planGasExchange(
     ...speed,
     ...(blowdown ? { blowdown } : {}),
     areas,
+    together: FLOWS.flatMap(roles => togetherOf(areas.filter(({ role }) => roles.includes(role)))),
     streams,
   }
   return { ...exchange, references: referencesOf(engine, exchange, bore, timed) }
+}
+
+/** The sums over roles that share a flow; nothing where one role has it all. */
+function togetherOf(areas: GasExchange['areas']): GasExchange['together'] {
+  if (areas.length < 2) return []
+  const total = (key: 'specificTimeArea' | 'meanAreaTimeArea'): { readonly [K in typeof key]?: number } => {
+    const values = areas.flatMap(area => area[key] ?? [])
+    return values.length < areas.length ? {} : { [key]: sum(values) }
+  }
+  return [
+    {
+      roles: areas.map(({ role }) => role),
+      angleArea: sum(areas.map(({ angleArea }) => angleArea)),
+      ...total('specificTimeArea'),
+      ...total('meanAreaTimeArea'),
+    },
+  ]
 }
 
 /** What is compressed, and how far where the part gives the head's volume. */
@@ -124,11 +149,11 @@ function blowdownOf(
   specific: (AA: number, about: string) => number | undefined,
   notebook: Notebook,
 ): GasExchange['blowdown'] {
-  const opens = (role: PortRole): number =>
-    Math.min(...timed.filter(({ planned }) => planned.role === role).map(({ planned }) => planned.opens))
-  const [from, to] = [opens('exhaust'), opens('transfer')]
+  const opens = (of: (role: PortRole) => boolean): number =>
+    Math.min(...timed.flatMap(({ planned }) => (of(planned.role) ? [planned.opens] : [])))
+  const [from, to] = [opens(isExhaust), opens(role => role === 'transfer')]
   if (!(Number.isFinite(from) && Number.isFinite(to) && to > from)) return undefined
-  const exhausts = timed.filter(({ planned }) => planned.role === 'exhaust' && planned.opens < to)
+  const exhausts = timed.filter(({ planned }) => isExhaust(planned.role) && planned.opens < to)
   const AA = sum(exhausts.map(({ planned, area }) => angleArea(area, planned.opens, to)))
   const specificArea = specific(AA, 'blowdown')
   return {

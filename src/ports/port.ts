@@ -1,3 +1,4 @@
+import type { PortRole } from '../part/part.ts'
 import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
 import type { Uncovering } from './gas-exchange.ts'
 import type { HeldCutter } from './held-cutter.ts'
@@ -90,7 +91,7 @@ export type PortWindow = {
 
 export type PlannedPort = {
   readonly name: string
-  readonly role: string
+  readonly role: PortRole
   readonly at: Degree
   readonly up: Degree
   readonly back: Degree

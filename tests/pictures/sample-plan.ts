@@ -145,6 +145,7 @@ const GAS: GasExchange = {
     { role: 'transfer', angleArea: 22_100, specificTimeArea: 0.009, uncovered: hump(121, 280) },
     { role: 'boost', angleArea: 5570, specificTimeArea: 0.0023, uncovered: hump(123, 73) },
   ],
+  together: [{ roles: ['transfer', 'boost'], angleArea: 27_670, specificTimeArea: 0.0113 }],
   streams: [],
   references: [],
 }

@@ -20,6 +20,7 @@ export const EVERY_GAS_FIELD: EveryField<GasExchange> = {
       uncovered: [{ angle: 106, area: 0 }],
     },
   ],
+  together: [{ roles: ['transfer', 'boost'], angleArea: 9000, specificTimeArea: 3, meanAreaTimeArea: 3.4 }],
   streams: [{ port: 'boost', behind: 10, fraction: 0.7, exit: 180 }],
   references: [{ what: 'mean piston speed', value: 7.6, unit: 'm/s', from: 5, to: 10, source: 'memory' }],
 }

@@ -1,4 +1,5 @@
 import { acuteEdge } from './acute-edge.ts'
+import { auxExhaustTiming } from './aux-exhaust-timing.ts'
 import { blowdownInClass } from './blowdown-in-class.ts'
 import { blowdownTime } from './blowdown-time.ts'
 import { boostAfterMain } from './boost-after-main.ts'
@@ -39,6 +40,7 @@ export const PORT_CHECKS: readonly PortCheck[] = [
   exhaustBeforeTransfer,
   blowdownTime,
   blowdownInClass,
+  auxExhaustTiming,
   boostAfterMain,
   timingInClass,
   trappedRatio,

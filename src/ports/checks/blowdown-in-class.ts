@@ -1,7 +1,7 @@
 import { fixed } from '../../figures.ts'
 import { TIMING_CLASSES_SOURCE, timingClasses } from '../../handbook/timing-classes.ts'
 import type { PortCheck } from './port-check.ts'
-import { ofRole } from './port-check.ts'
+import { exhaustsOf, ofRole } from './port-check.ts'
 
 export const blowdownInClass: PortCheck = {
   name: 'blowdown-in-class',
@@ -11,7 +11,7 @@ export const blowdownInClass: PortCheck = {
   source: TIMING_CLASSES_SOURCE,
   test: (ported, limit) => {
     const { engine } = ported.part
-    const [exhaust] = ofRole(ported, 'exhaust')
+    const [exhaust] = exhaustsOf(ported)
     const [transfer] = ofRole(ported, 'transfer')
     if (!exhaust || !transfer || engine?.speed === undefined || transfer.opens <= exhaust.opens) return []
     const angle = transfer.opens - exhaust.opens

@@ -1,7 +1,7 @@
 import { fixed } from '../../figures.ts'
 import { blowdownTimeAt } from '../../handbook/port-area.ts'
 import type { PortCheck } from './port-check.ts'
-import { ofRole } from './port-check.ts'
+import { exhaustsOf, ofRole } from './port-check.ts'
 
 export const blowdownTime: PortCheck = {
   name: 'blowdown-time',
@@ -11,7 +11,7 @@ export const blowdownTime: PortCheck = {
   source:
     'common practice, no source; published anchors: 0.24 ms in use on small tuned engines, 0.52 ms from one pressure trace',
   test: (ported, limit) => {
-    const [exhaust] = ofRole(ported, 'exhaust')
+    const [exhaust] = exhaustsOf(ported)
     const [transfer] = ofRole(ported, 'transfer')
     const speed = ported.part.engine?.speed
     if (!exhaust || !transfer || speed === undefined) return []

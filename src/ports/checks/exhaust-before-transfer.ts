@@ -1,6 +1,6 @@
 import { fixed } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
-import { ofRole } from './port-check.ts'
+import { exhaustsOf, ofRole } from './port-check.ts'
 
 export const exhaustBeforeTransfer: PortCheck = {
   name: 'exhaust-before-transfer',
@@ -9,7 +9,7 @@ export const exhaustBeforeTransfer: PortCheck = {
   because: 'the pressure must fall before the transfers open',
   source: 'common practice, no source',
   test: (ported, limit) => {
-    const [exhaust] = ofRole(ported, 'exhaust')
+    const [exhaust] = exhaustsOf(ported)
     const [transfer] = ofRole(ported, 'transfer')
     if (!exhaust || !transfer) return []
     const blowdown = transfer.opens - exhaust.opens

@@ -1,5 +1,9 @@
 import { fixed } from '../../figures.ts'
+import type { PortRole } from '../../part/part.ts'
 import type { PortCheck } from './port-check.ts'
+
+/** What goes on flowing at bottom dead centre. An auxiliary exhaust is there for the blowdown, and ends where its duct does. */
+const FLOORED: readonly PortRole[] = ['exhaust', 'transfer', 'boost']
 
 export const floorAtBottom: PortCheck = {
   name: 'floor-at-bottom',
@@ -9,7 +13,7 @@ export const floorAtBottom: PortCheck = {
   source: 'principle: published tuning notes; limits: common practice, no source',
   test: ({ part, ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
-      if (part.engine === undefined || planned.opens === undefined) return []
+      if (part.engine === undefined || planned.opens === undefined || !FLOORED.includes(planned.role)) return []
       const off = planned.bottom - part.engine.crownBelowTop - part.engine.stroke
       if (off <= limit('masked') + 1e-9 && off >= -limit('step') - 1e-9) return []
       return [

@@ -1,4 +1,5 @@
 import { fixed } from '../../figures.ts'
+import { isExhaust } from '../../part/port-role.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const freePort: PortCheck = {
@@ -9,7 +10,7 @@ export const freePort: PortCheck = {
   source: 'principle: published workshop notes, 1 mm; some small engines do it on purpose',
   test: ({ part: { engine }, ports }, limit) =>
     ports.flatMap(({ port, planned }) => {
-      if (engine?.skirt === undefined || planned.role !== 'exhaust') return []
+      if (engine?.skirt === undefined || !isExhaust(planned.role)) return []
       const overlap = engine.crownBelowTop + engine.skirt - planned.bottom
       if (overlap >= limit('overlap') - 1e-9) return []
       return [

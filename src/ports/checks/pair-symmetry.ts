@@ -20,7 +20,8 @@ export const pairSymmetry: PortCheck = {
           planned.top < bottom,
       )
       const apart = (other: (typeof ports)[number]) => Math.abs(other.planned.top - planned.top)
-      const other = mirrored.toSorted((a, b) => apart(a) - apart(b))[0]
+      const own = ports.find(({ port: { name } }) => name === port.mirrorOf)
+      const other = own ?? mirrored.toSorted((a, b) => apart(a) - apart(b))[0]
       if (!other) return []
       const top = Math.abs(planned.top - other.planned.top)
       const bottom = Math.abs(planned.bottom - other.planned.bottom)

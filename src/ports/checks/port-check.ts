@@ -1,6 +1,7 @@
 import type { Severity } from '../../finding.ts'
 import type { FindingCode } from '../../finding-code.ts'
 import type { Part, Port } from '../../part/part.ts'
+import { isExhaust } from '../../part/port-role.ts'
 import type { Millimetre } from '../../units.ts'
 import type { GasExchange } from '../gas-exchange.ts'
 import type { PlannedPort, PortWindow } from '../port.ts'
@@ -46,10 +47,22 @@ export type PortCheck = {
   readonly test: (ported: Ported, limit: (threshold: string) => number) => readonly CheckFault[]
 }
 
+type Opening = CheckedPort & { readonly opens: number }
+
 /** The ports of a role that open by the crown, earliest first. */
-export const ofRole = ({ ports }: Ported, role: Port['role']): readonly (CheckedPort & { readonly opens: number })[] =>
+export const ofRole = (ported: Ported, role: Port['role']): readonly Opening[] =>
+  opening(ported, planned => planned.role === role)
+
+/** Exhausts and auxiliary exhausts that open by the crown, earliest first: the blowdown begins with the first. */
+export const exhaustsOf = (ported: Ported): readonly Opening[] => opening(ported, ({ role }) => isExhaust(role))
+
+const opening = ({ ports }: Ported, wanted: (planned: PlannedPort) => boolean): readonly Opening[] =>
   ports
     .flatMap(({ port, planned }) =>
-      planned.role === role && planned.opens !== undefined ? [{ port, planned, opens: planned.opens }] : [],
+      wanted(planned) && planned.opens !== undefined ? [{ port, planned, opens: planned.opens }] : [],
     )
     .toSorted((a, b) => a.opens - b.opens)
+
+/** Chord of the widest single window, which is what a ring bulges into: a bar holds it. */
+export const widestWindow = ({ windows, width }: PlannedPort): Millimetre =>
+  windows.length > 1 ? Math.max(...windows.map(window => window.width)) : width

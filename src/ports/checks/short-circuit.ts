@@ -10,7 +10,12 @@ export const shortCircuit: PortCheck = {
   because: 'a stream that is aimed at the exhaust leaves through it',
   source: 'derived: geometry; margin: common practice, no source',
   test: ({ ports, radius }, limit) => {
-    const halfExhaust = Math.max(0, ...ports.map(({ planned }) => (planned.role === 'exhaust' ? planned.arc / 2 : 0)))
+    const halfExhaust = Math.max(
+      0,
+      ...ports.map(({ planned }) =>
+        planned.role === 'exhaust' && Math.abs(planned.at) < 90 ? Math.abs(planned.at) + planned.arc / 2 : 0,
+      ),
+    )
     return ports.flatMap(({ port, planned }) => {
       if (planned.role !== 'transfer' || planned.at === 0 || planned.at === 180) return []
       const { behind, exit } = meetingPoint(Math.abs(planned.at), planned.back, radius)

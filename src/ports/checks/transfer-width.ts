@@ -1,5 +1,6 @@
 import { percent } from '../../figures.ts'
 import type { PortCheck } from './port-check.ts'
+import { widestWindow } from './port-check.ts'
 
 export const transferWidth: PortCheck = {
   name: 'transfer-width',
@@ -7,10 +8,10 @@ export const transferWidth: PortCheck = {
   severity: 'warning',
   because: 'piston rings bulge into a wide window and catch',
   source: 'common practice, no source',
-  test: ({ ports, radius }, limit) =>
+  test: ({ part: { engine }, ports, radius }, limit) =>
     ports.flatMap(({ port, planned }) => {
-      const share = planned.width / (2 * radius)
-      if (planned.role === 'exhaust' || share <= limit('most')) return []
+      const share = widestWindow(planned) / (2 * radius)
+      if (engine?.rings === 'none' || planned.role === 'exhaust' || share <= limit('most')) return []
       return [
         {
           port,

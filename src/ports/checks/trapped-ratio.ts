@@ -1,7 +1,7 @@
 import { fixed } from '../../figures.ts'
 import { cubicCentimetres } from '../../units.ts'
 import type { PortCheck } from './port-check.ts'
-import { ofRole } from './port-check.ts'
+import { exhaustsOf } from './port-check.ts'
 
 export const trappedRatio: PortCheck = {
   name: 'trapped-ratio',
@@ -11,7 +11,7 @@ export const trappedRatio: PortCheck = {
   source: 'memory: Jennings, Blair; petrol, higher with methanol',
   test: (ported, limit) => {
     const { trappedVolume, headVolume, trappedRatio: ratio } = ported.gasExchange ?? {}
-    const [exhaust] = ofRole(ported, 'exhaust')
+    const [exhaust] = exhaustsOf(ported)
     if (!exhaust || trappedVolume === undefined || headVolume === undefined || ratio === undefined) return []
     if (ratio >= limit('least') && ratio <= limit('most')) return []
     return [

@@ -38,6 +38,11 @@ export function gasView({ gasExchange: gas }: Pick<Plan, 'gasExchange'>): GasVie
         ...row(`${role}, specific time-area`, specificTimeArea, 's/m', timeArea),
         ...row(`${role}, by mean area`, meanAreaTimeArea, 's/m', timeArea),
       ]),
+      ...gas.together.flatMap(({ roles, angleArea, specificTimeArea, meanAreaTimeArea }) => [
+        ...row(`${roles.join(' and ')}, angle-area`, angleArea, 'mm²·deg', area),
+        ...row(`${roles.join(' and ')}, specific time-area`, specificTimeArea, 's/m', timeArea),
+        ...row(`${roles.join(' and ')}, by mean area`, meanAreaTimeArea, 's/m', timeArea),
+      ]),
       ...gas.streams.flatMap(({ port, behind, fraction }) => [
         ...row(`${port}: streams meet behind the axis`, behind, 'mm', ratio),
         ...row(`${port}: from the exhaust side`, fraction, '% of the bore', value => percent(value)),

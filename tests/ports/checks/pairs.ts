@@ -16,6 +16,9 @@ const MAIN: Asked = { name: 'main', role: 'transfer', at: 90, opens: 121, bottom
 const OTHER: Asked = { ...MAIN, name: 'other main', at: -90 }
 const BOOST: Asked = { name: 'boost', role: 'boost', at: 180, opens: 123, bottom: 54.4, width: 10, up: 40 }
 
+const AUX: Asked = { name: 'side exhaust', role: 'aux exhaust', at: 52, opens: 110, height: 5, width: 7 }
+
+const aux = (changes: Partial<Asked> = {}): Asked => ({ ...AUX, ...changes })
 const exhaust = (changes: Partial<Asked> = {}): Asked => ({ ...EXHAUST, ...changes })
 const main = (changes: Partial<Asked> = {}): Asked => ({ ...MAIN, ...changes })
 const other = (changes: Partial<Asked> = {}): Asked => ({ ...OTHER, ...changes })
@@ -49,6 +52,10 @@ export const PAIRS: Readonly<Record<string, { readonly trips: Case; readonly pas
   'blowdown-time': {
     trips: { ports: [exhaust(), main({ opens: 124.2 })], engine: { speed: 3000 } },
     passes: { ports: [exhaust(), main({ opens: 123.8 })], engine: { speed: 3000 } },
+  },
+  'aux-exhaust-timing': {
+    trips: { ports: [exhaust(), aux({ opens: 120.1 }), main()] },
+    passes: { ports: [exhaust(), aux({ opens: 119.9 }), main()] },
   },
   'boost-after-main': {
     trips: { ports: [main(), boost({ opens: 120.9 })] },
