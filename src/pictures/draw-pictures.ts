@@ -102,7 +102,7 @@ function fixturePictures(plan: Plan, measure: Measure, units: Units): readonly N
   const { fixture } = plan.shop
   const shape = milledShape(plan)
   if (!fixture || !shape) return []
-  return setUpsOf(plan.ports).map(setUp => [
+  return setUpsOf(plan).map(setUp => [
     fixtureName(setUp),
     drawFixture({ fixture, shape, setUp, room: FIXTURE_ROOM, measure, assumed: plan.fixture?.assumed, units }),
   ])

@@ -25,7 +25,7 @@ import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture } from './picture.ts'
 import { boreOf, largestRadius, outsideOf } from './profile.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
-import { inMachine, type MachinePoint, placesOf, type SetUp, tilted } from './set-up.ts'
+import { inMachine, type MachinePoint, placesOf, type SetUp, tiltedPlace } from './set-up.ts'
 
 const LABEL_ROOM = { width: onPaper(90), height: onPaper(14) }
 
@@ -73,7 +73,7 @@ export function drawFixture({
       ...cutterMarks(fixture, setUp, onPage),
     ]
     const frame = { x: 0, y: 0, width: room.width, height: room.height - foot }
-    const labels = labelsOf(fixture, setUp, units, onPage)
+    const labels = labelsOf({ fixture, shape, setUp, units }, onPage)
     const labelled = labelMarks(labels, drawn, frame, measure)
     marks = [...drawn, ...labelled.marks]
     if (labelled.missing.length === 0) break
@@ -102,7 +102,7 @@ function silhouette(shape: Shape): readonly { readonly depth: Millimetre; readon
 function extentOf(fixture: Fixture, shape: Shape, { tilt, windows }: SetUp): readonly MachinePoint[] {
   return [
     { x: 0, z: 0 },
-    ...silhouette(shape).map(({ depth, up }) => inMachine(fixture, tilt, depth, up)),
+    ...silhouette(shape).map(({ depth, up }) => inMachine({ fixture, tilt, shape }, depth, up)),
     ...chuckCorners(fixture, shape, tilt),
     ...windows.flatMap(({ window }) =>
       holderSteps(fixture, window).flatMap(({ half, from, to }) => [
@@ -116,7 +116,7 @@ function extentOf(fixture: Fixture, shape: Shape, { tilt, windows }: SetUp): rea
 type OnPage = (point: MachinePoint) => XY
 
 function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] {
-  const at = (depth: Millimetre, up: Millimetre): XY => onPage(inMachine(fixture, tilt, depth, up))
+  const at = (depth: Millimetre, up: Millimetre): XY => onPage(inMachine({ fixture, tilt, shape }, depth, up))
   const bore = boreOf(shape).filter(({ radius }) => radius > 0)
   const over = largestRadius(shape) / 6
   return [
@@ -136,14 +136,14 @@ function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPag
   ]
 }
 
-function chuckOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] {
-  return [polygon(chuckCorners(fixture, shape, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE })]
-}
+const chuckOutline = (fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] => [
+  polygon(chuckCorners(fixture, shape, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE }),
+]
 
 /** The pivot, its height to the rotary centre line square to it, and the tilt between level and the centre line. */
 function pivotMarks(fixture: Fixture, tilt: Degree, onPage: OnPage): readonly Mark[] {
   const pivot = onPage({ x: 0, z: 0 })
-  const foot = onPage(tilted({ x: 0, z: fixture.pivotHeight }, tilt))
+  const foot = onPage(tiltedPlace({ x: 0, z: fixture.pivotHeight }, tilt))
   const [arm, cross] = [onPaper(16), onPaper(2.5)]
   const level = { x: pivot.x + arm, y: pivot.y }
   const turned = { x: pivot.x + arm * Math.cos(radians(tilt)), y: pivot.y + arm * Math.sin(radians(tilt)) }
@@ -188,14 +188,15 @@ function cutterMarks(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly M
   })
 }
 
-function labelsOf(fixture: Fixture, setUp: SetUp, units: Units, onPage: OnPage): readonly Labelled[] {
+type Shown = { fixture: Fixture; shape: Shape; setUp: SetUp; units: Units }
+
+function labelsOf({ fixture, shape, setUp, units }: Shown, onPage: OnPage): readonly Labelled[] {
   // Round in millimetres; in inches as many places as the tables beside it print.
   const round = (value: Millimetre, places: number): string =>
     length(value, units, units === 'mm' ? places : places + 1)
   const { tilt } = setUp
-  const toward = fixture.headFaces === '+X' ? 1 : -1
   const pivot = onPage({ x: 0, z: 0 })
-  const foot = onPage(inMachine(fixture, tilt, fixture.faceDistance / 2, 0))
+  const foot = onPage(inMachine({ fixture, tilt, shape }, fixture.faceDistance / 2, 0))
   return [
     ...placesOf(setUp).map(({ names, x, z, window }) => ({
       rows: [
@@ -241,8 +242,8 @@ function labelsOf(fixture: Fixture, setUp: SetUp, units: Units, onPage: OnPage):
           ],
         },
       ],
-      anchor: onPage(inMachine(fixture, tilt, 0, -fixture.pivotHeight / 4)),
-      toward: toward > 0 ? 20 : 160,
+      anchor: onPage(inMachine({ fixture, tilt, shape }, shape.top, -fixture.pivotHeight / 4)),
+      toward: fixture.headFaces === '+X' ? 20 : 160,
       spread: 120,
     },
   ]

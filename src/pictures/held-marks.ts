@@ -5,7 +5,7 @@ import type { Shape } from '../shape.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { outsideOf } from './profile.ts'
-import { inMachine, type MachinePoint, tilted } from './set-up.ts'
+import { inMachine, type MachinePoint, tiltedPlace } from './set-up.ts'
 
 /** Of the spindle, as much as shows that it goes on. */
 const SPINDLE: Millimetre = 8
@@ -34,13 +34,13 @@ export function holderSteps({ holder }: Fixture, { cutter, plunge, held }: PortW
 export function chuckCorners(fixture: Fixture, shape: Shape, tilt: Degree): readonly MachinePoint[] {
   const { diameter, length, faceDistance } = fixture.chuck
   const ends = outsideOf(shape).flatMap(({ from, to }) => [from, to])
-  const face = faceDistance ?? Math.min(...ends.map(depth => inMachine(fixture, 0, depth, 0).x))
+  const face = faceDistance ?? Math.min(...ends.map(depth => inMachine({ fixture, tilt: 0, shape }, depth, 0).x))
   return [
     [face, 1],
     [face, -1],
     [face - length, -1],
     [face - length, 1],
-  ].map(([x = 0, side = 1]) => tilted({ x, z: fixture.pivotHeight + (side * diameter) / 2 }, tilt))
+  ].map(([x = 0, side = 1]) => tiltedPlace({ x, z: fixture.pivotHeight + (side * diameter) / 2 }, tilt))
 }
 
 /** Stick-out and what comes closest, for the label of a window. */

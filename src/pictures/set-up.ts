@@ -1,7 +1,10 @@
 import { fixed } from '../figures.ts'
+import { tilted, toMachine } from '../machine-frame.ts'
+import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
+import type { Shape } from '../shape.ts'
 import type { Fixture } from '../shop/shop.ts'
-import { type Degree, type Millimetre, radians } from '../units.ts'
+import type { Degree, Millimetre } from '../units.ts'
 
 /** A point of the set-up's elevation: machine X to the right, Z up, from the tilt pivot. */
 export type MachinePoint = { readonly x: Millimetre; readonly z: Millimetre }
@@ -12,14 +15,16 @@ export type SetUp = {
   readonly windows: readonly { readonly port: PlannedPort; readonly window: PortWindow }[]
 }
 
-/** The set-ups that the ports want, in the order in which the part file names them. */
-export function setUpsOf(ports: readonly PlannedPort[]): readonly SetUp[] {
-  const windows = ports.flatMap(port => port.windows.map(window => ({ port, window })))
-  const tilts = [...new Set(windows.map(({ window }) => tiltWritten(window.tilt)))]
-  return tilts.flatMap(written => {
-    const own = windows.filter(({ window }) => tiltWritten(window.tilt) === written)
-    return own[0] ? [{ tilt: own[0].window.tilt, windows: own }] : []
-  })
+/** Tilt by tilt, in the order of setting that the plan has decided. */
+export function setUpsOf({ ports, fixture }: Pick<Plan, 'ports' | 'fixture'>): readonly SetUp[] {
+  return (fixture?.tilts ?? []).map(({ tilt }) => ({
+    tilt,
+    windows: (fixture?.order ?? []).flatMap(step => {
+      const port = ports.find(({ name, at }) => step.tilt === tilt && name === step.port && at === step.at)
+      const window = port?.windows[step.window - 1]
+      return port && window ? [{ port, window }] : []
+    }),
+  }))
 }
 
 const tiltWritten = (tilt: Degree): Degree => Number(fixed(tilt, 3))
@@ -27,15 +32,20 @@ const tiltWritten = (tilt: Degree): Degree => Number(fixed(tilt, 3))
 /** `fixture-15`, `fixture--10`, `fixture-7.5`. */
 export const fixtureName = ({ tilt }: SetUp): string => `fixture-${tiltWritten(tilt)}`
 
-/** Tilt turns about +Y, Z toward X: x' = x cos t + z sin t, z' = z cos t - x sin t. ISO 841 axes. */
-export function tilted({ x, z }: MachinePoint, tilt: Degree): MachinePoint {
-  const [sine, cosine] = [Math.sin(radians(tilt)), Math.cos(radians(tilt))]
-  return { x: x * cosine + z * sine, z: z * cosine - x * sine }
+/** A place over the rotary's axis at zero tilt, tilted. */
+export function tiltedPlace({ x, z }: MachinePoint, tilt: Degree): MachinePoint {
+  const [tx, , tz] = tilted([x, 0, z], tilt)
+  return { x: tx, z: tz }
 }
 
+/** How the part stands: the fixture, its tilt, and the shape that is milled, whose top face as it stands is at `face-distance`. */
+export type Standing = { readonly fixture: Fixture; readonly tilt: Degree; readonly shape: Pick<Shape, 'top'> }
+
 /** A point of the part in the plane of the rotary's axis: `depth` below the finished top face, `up` above the centre line. */
-export const inMachine = (fixture: Fixture, tilt: Degree, depth: Millimetre, up: Millimetre): MachinePoint =>
-  tilted({ x: fixture.faceDistance - (fixture.headFaces === '+X' ? depth : -depth), z: fixture.pivotHeight + up }, tilt)
+export function inMachine({ fixture, tilt, shape }: Standing, depth: Millimetre, up: Millimetre): MachinePoint {
+  const [x, , z] = toMachine(fixture, { tilt, rotary: 0 }, [up, 0, shape.top - depth])
+  return { x, z }
+}
 
 export type WindowPlace = MachinePoint & { readonly names: readonly string[]; readonly window: PortWindow }
 

@@ -1,8 +1,8 @@
 import { sineBarStack } from '../handbook/tilted-rotary.ts'
+import { toMachine } from '../machine-frame.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { toMachine } from './fixture-setting.ts'
 import type { PlannedPort } from './port.ts'
 import { orderedWindows } from './window-order.ts'
 

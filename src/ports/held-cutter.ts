@@ -1,7 +1,7 @@
+import { headSense } from '../machine-frame.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { AsMilled } from '../stock/stock.ts'
 import type { Degree, Millimetre } from '../units.ts'
-import { headSense } from './fixture-setting.ts'
 import { heightUnder, type RoundBody, type Swept } from './height-under.ts'
 
 /** A cutter in its holder at the lowest that it goes, against all that turns with the rotary. */

@@ -185,6 +185,17 @@ export const SAMPLE_PLAN: Plan = {
   },
   ports: PORTS,
   setUps: [],
+  fixture: {
+    sineBar: 100,
+    tilts: [0, 15, 50].map(tilt => ({ tilt, stack: 0, face: { x: 80, z: 50 } })),
+    provingMoves: [],
+    order: PORTS.flatMap(({ name, at, windows }) =>
+      windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
+    ),
+    tiltChanges: 2,
+    rotaryReversals: 0,
+    assumed: [],
+  },
   gasExchange: GAS,
   inspection: { characteristics: CHARACTERISTICS },
   orders: [],

@@ -31,14 +31,21 @@ const CASES = [
 describe('the elevation against fixture settings worked by matrices', () => {
   it.each(CASES)('$name', ({ head, face, tilt, depth, up, x, z }) => {
     const fixture = { ...BUILT_IN_SHOP.fixture, headFaces: head, faceDistance: face, pivotHeight: 60 }
-    const point = inMachine(fixture, tilt, depth, up)
+    const point = inMachine({ fixture, tilt, shape: { top: 0 } }, depth, up)
     expect(point.x).toBeCloseTo(x, 5)
     expect(point.z).toBeCloseTo(z, 5)
   })
 })
 
+it('the top face as it stands is at the face distance, not the finished one below it', () => {
+  const fixture = { ...BUILT_IN_SHOP.fixture, faceDistance: 80, pivotHeight: 50 }
+  const standing = { fixture, tilt: 0, shape: { top: -0.069 } }
+  expect(inMachine(standing, -0.069, 0)).toEqual({ x: 80, z: 50 })
+  expect(inMachine(standing, 0, 0).x).toBeCloseTo(79.931, 9)
+})
+
 describe('set-ups', () => {
-  const setUps = setUpsOf(SAMPLE_PLAN.ports)
+  const setUps = setUpsOf(SAMPLE_PLAN)
 
   it('are one a tilt, with every window in one of them', () => {
     expect(setUps.map(({ tilt }) => tilt)).toEqual([0, 15, 50])

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { toMachine } from '../../src/ports/fixture-setting.ts'
+import { toMachine } from '../../src/machine-frame.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import { type Asked, linerOf, milledAt, shopWith } from './liner.ts'
 

@@ -9,14 +9,8 @@ import {
   sineBarStack,
   tiltSetting,
 } from '../../src/handbook/tilted-rotary.ts'
-import {
-  cutterInPart,
-  direction,
-  proveDirection,
-  toMachine,
-  type Vector,
-  withinLimits,
-} from '../../src/ports/fixture-setting.ts'
+import { cutterInPart, toMachine, type Vector } from '../../src/machine-frame.ts'
+import { direction, proveDirection, withinLimits } from '../../src/ports/fixture-setting.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import { FIXTURE, linerOf, milledAt, shopWith } from './liner.ts'
 import { SETTINGS } from './settings.ts'

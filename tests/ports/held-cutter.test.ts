@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { toMachine } from '../../src/ports/fixture-setting.ts'
+import { toMachine } from '../../src/machine-frame.ts'
 import { heightUnder, type RoundBody } from '../../src/ports/height-under.ts'
 import { heldCutter, roomAt, stickOutNeeded } from '../../src/ports/held-cutter.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { direction, toMachine } from '../../src/ports/fixture-setting.ts'
+import { toMachine } from '../../src/machine-frame.ts'
+import { direction } from '../../src/ports/fixture-setting.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import type { PlannedPort, PortWindow } from '../../src/ports/port.ts'
 import { type Asked, FIXTURE, linerOf, milledAt, shopWith } from './liner.ts'
