@@ -1,7 +1,9 @@
 import { barMass, blankLength, blankPitch, blanksFromBar, offcutLength } from '../handbook/bar-cutting.ts'
-import type { Habits } from '../shop/shop.ts'
+import { fromHandbook, known, worked } from '../known.ts'
+import { habit } from '../shop/habit.ts'
+import type { Shop } from '../shop/shop.ts'
 import type { Kilogram, Millimetre } from '../units.ts'
-import type { Notebook } from '../working.ts'
+import { type Notebook, reckoned } from '../working.ts'
 
 /** Tolerance of a sawn length, common practice, no source. */
 export const SAWN_LENGTH_TOLERANCE: Millimetre = 1
@@ -20,39 +22,42 @@ export type CutList = {
   readonly mass: Kilogram
 }
 
-type Cutting = Pick<Habits, 'sawKerf' | 'facingAllowance' | 'barLength' | 'barRemnant'>
 type Bar = { readonly diameter: Millimetre; readonly density: number }
+
+const ROUGH_TURNED = worked('longest part as rough turned')
 
 /** What to set at the saw, and how many bars that takes. No pieces from a bar when the blank is longer than the bar allows. */
 export function cutList({
   length,
   start,
   bar: { diameter: d, density: rho },
-  cutting: { sawKerf: k, facingAllowance: a, barLength: L, barRemnant: r },
+  shop,
   notebook,
 }: {
   readonly length: Millimetre
   readonly start: number
   readonly bar: Bar
-  readonly cutting: Cutting
+  readonly shop: Pick<Shop, 'habits' | 'set'>
   readonly notebook: Notebook
 }): CutList {
   const about = { about: 'bar' }
-  const t = SAWN_LENGTH_TOLERANCE
-  const L_b = notebook.use(blankLength, { L: length, a, t }, about)
-  const pitch = notebook.use(blankPitch, { L_b, t, k }, about)
-  const piecesPerBar = Math.max(0, notebook.use(blanksFromBar, { L, f: k, r, p: pitch }, about))
+  const [k, a] = [habit(shop, 'sawKerf', 'mm'), habit(shop, 'facingAllowance', 'mm')]
+  const [L, r] = [habit(shop, 'barLength', 'mm'), habit(shop, 'barRemnant', 'mm')]
+  const t = known(SAWN_LENGTH_TOLERANCE, 'mm', fromHandbook('common practice, no source'))
+  const L_b = reckoned(notebook, blankLength, { L: known(length, 'mm', ROUGH_TURNED), a, t }, about)
+  const p = reckoned(notebook, blankPitch, { L_b, t, k }, about)
+  const piecesPerBar = Math.max(0, notebook.use(blanksFromBar, { L, f: k, r, p }, about))
   const bars = piecesPerBar === 0 ? 0 : Math.ceil(start / piecesPerBar)
   const onLast = piecesPerBar === 0 ? 0 : start - (bars - 1) * piecesPerBar
   return {
-    blankLength: L_b,
-    lower: L_b - t / 2,
-    upper: L_b + t / 2,
-    pitch,
+    blankLength: L_b.value,
+    lower: L_b.value - SAWN_LENGTH_TOLERANCE / 2,
+    upper: L_b.value + SAWN_LENGTH_TOLERANCE / 2,
+    pitch: p.value,
     piecesPerBar,
     bars,
-    barLength: L,
-    offcut: notebook.use(offcutLength, { L, f: k, n: onLast, p: pitch }, about),
+    barLength: L.value,
+    offcut: notebook.use(offcutLength, { L, f: k, n: onLast, p }, about),
     blankMass: notebook.use(barMass, { d, L: L_b, rho }, { about: 'blank' }),
     mass: bars * notebook.use(barMass, { d, L, rho }, about),
   }

@@ -73,7 +73,7 @@ export function planBatch({
     length: need.length,
     start: batch.start,
     bar: { diameter, density: group ? densityOf(grade) : 0 },
-    cutting: habits,
+    shop,
     notebook,
   })
 

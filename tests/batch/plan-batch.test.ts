@@ -184,3 +184,16 @@ describe('cut list', () => {
     expect(-top).toBeCloseTo(bottom - 92, 9)
   })
 })
+
+describe('the workings of the bar', () => {
+  const kerfOf = (shop: Shop) =>
+    nitrided(20, shop)
+      .workings.flatMap(({ inputs = [] }) => inputs)
+      .find(({ symbol }) => symbol === 'k')
+
+  it('say whose the kerf of the saw is, built in or of the shop file', () => {
+    expect(kerfOf(BUILT_IN_SHOP)).toMatchObject({ value: 2, unit: 'mm', from: 'built in' })
+    const own = { ...withHabits({ sawKerf: 1.3 }), set: new Set(['/habits/saw-kerf']) }
+    expect(kerfOf(own)).toMatchObject({ value: 1.3, from: 'shop', source: 'shop file: habits/saw-kerf' })
+  })
+})
