@@ -25,6 +25,9 @@ const TWO_SIDED = new RegExp(`^([+-]?) ?(${UNSIGNED})(?: ?/ ?| |(?=[+-]))([+-]?)
 const ONE_SIDED = new RegExp(`^[+-] ?${UNSIGNED}${UNIT}$`)
 const FIT = /^([A-Za-z]+) ?(\d+)$/
 
+/** Nothing that the handbook is for is larger: its formulas of growth and its bars end here, mm. */
+const LARGEST = 1000
+
 const WANTED = 'a size such as 48 H6, 92 ±0.05, 12 +0.1/-0 or 3.5'
 const IN_MILLIMETRES: Readonly<Record<string, number>> = { mm: 1, in: 25.4, inch: 25.4, '"': 25.4 }
 
@@ -54,6 +57,8 @@ export function readSize(value: number | string, context: SizeContext): Read<Dra
   const deviations = deviationsOf(nominal, rest, factor, context)
   if ('fault' in deviations) return deviations
   const { upper, lower } = deviations.value
+  if (nominal > LARGEST)
+    return fault('input/out-of-range', `${name} must be up to ${LARGEST} mm, got ${nominal}`, 'a bare number is mm')
   if (![upper, lower].every(Number.isFinite))
     return fault('input/not-finite', `${name} has a deviation that is not a number to work with: "${value}"`)
   if (!(upper > lower))

@@ -15,6 +15,7 @@ describe('the reader takes no more than the formulas do', () => {
     ['a temper in the room of austenite', 'temper: 620', 'temper: 721'],
     ['a temper that tempers nothing', 'temper: 620', 'temper: 90'],
     ['an engine that hardly turns', 'speed: 4200', 'speed: 1e-308'],
+    ['a liner of sixty metres', 'length: 92 ±0.05', 'length: 92000 ±0.05'],
     ['a roughness that no tool leaves', 'Ra: 0.8, runout', 'Ra: 52, runout'],
     ['a finishing stock of 5 mm', 'hardening:', 'stock: {top: 5}\nhardening:'],
   ])('%s', (_, from, to) => {
