@@ -1,6 +1,7 @@
 import { Argument, Command, CommanderError, Option } from 'commander'
 import type { PartKind } from '../part/part.ts'
 import { withoutControls } from '../refusal.ts'
+import { type CommandName, EXIT_STATUS, HELP } from './help.ts'
 import { calendarDate, gathered, wholeNumber } from './options.ts'
 import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
@@ -37,120 +38,65 @@ function describe(world: World, ended: (status: number) => void): Command {
     .showHelpAfterError('(linerwright --help lists the commands)')
     .enablePositionalOptions()
 
-  const command = (name: string, description: string, example: string): Command =>
-    program
+  const command = (name: CommandName): Command => {
+    const { summary, says, examples } = HELP[name]
+    return program
       .command(name)
-      .description(description)
+      .summary(summary)
+      .description(says)
       .option('--trace', 'should the program itself be at fault, print where')
-      .addHelpText('after', `\nExample:\n  ${example.replaceAll('\n', '\n  ')}\n`)
+      .addHelpText(
+        'after',
+        `\n${exampleHead(examples)}:\n${examples.map(line => `  ${line}\n`).join('')}\n${EXIT_STATUS}`,
+      )
       .exitOverride()
+  }
 
-  command('new', 'write a commented part file to start from', 'linerwright new liner parts/OX-130-01.yaml')
+  command('new')
     .addArgument(new Argument('<kind>', 'what to make').choices(KINDS))
     .argument('<file>', 'part file to write')
     .option('--schema', 'put the schema beside the file, for an editor that completes keys')
     .option('--force', 'write over a file that is there')
     .action(async (kind, file, options) => ended((await import('./new.ts')).newPart(kind, file, options, world)))
 
-  planning(
-    command(
-      'check',
-      'read, plan, and list every problem; status 1 if any is an error',
-      'linerwright check parts/OX-098-21.yaml\nlinerwright check parts/*.yaml --json',
-    ),
-  )
-    .argument('<part...>', PART)
+  planning(command('check'))
+    .argument('<part...>', `${PART}; a shop or a batch file is checked too`)
     .action(async (files, options) => ended(await (await import('./check.ts')).check(files, options, world)))
 
-  const view = (
-    name: string,
-    description: string,
-    example: string,
-    load: () => Promise<View>,
-    ...obeyed: readonly Obeyed[]
-  ): Command =>
-    planning(command(name, description, example), ...obeyed)
+  const view = (name: CommandName, load: () => Promise<View>, ...obeyed: readonly Obeyed[]): Command =>
+    planning(command(name), ...obeyed)
       .argument('<part>', PART)
       .action(async (file, options) => {
         const [{ show }, side] = await Promise.all([import('./show.ts'), load()])
         ended(show(file, options, world, side))
       })
-  view(
-    'route',
-    'the operations in order, each with the reasons for its place',
-    'linerwright route parts/OX-098-21.yaml',
-    async () => (await import('./route.ts')).route,
-    'operation',
-  )
-  planning(
-    command(
-      'stock',
-      'stock left for each finishing operation: least, most, what is needed, case left',
-      'linerwright stock parts/OX-098-21.yaml --set stock.bore=0.16\nlinerwright stock parts/OX-098-21.yaml --sweep stock.bore=0.10:0.40:0.02',
-    ),
-    'units',
-  )
+  view('route', async () => (await import('./route.ts')).route, 'operation')
+  planning(command('stock'), 'units')
     .argument('<part>', PART)
     .option('--set <path=value>', 'plan again with this value changed, and show both; may be given again', gathered)
     .option('--sweep <path=from:to:step>', 'plan with every value from one to the other, and show the margins')
     .option('--svg <dir>', 'write the picture of a sweep into this folder')
     .action(async (file, options) => ended(await (await import('./what-if.ts')).stockCommand(file, options, world)))
-  planning(
-    command(
-      'ports',
-      'port edges, areas, timings and the fixture setting of every window',
-      'linerwright ports parts/OX-098-21.yaml\nlinerwright ports parts/OX-098-21.yaml --nc out/nc --svg out/svg',
-    ),
-    'units',
-  )
+  planning(command('ports'), 'units')
     .argument('<part>', PART)
     .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
     .option('--force', 'write over programs of another fingerprint')
     .option('--svg <dir>', 'write the drawings of the ports into this folder')
     .action(async (file, options) => ended(await (await import('./ports-files.ts')).portsCommand(file, options, world)))
-  view(
-    'plan',
-    'the whole plan',
-    'linerwright plan parts/OX-098-21.yaml --quantity 24 --json > plan.json',
-    async () => (await import('./plan.ts')).plan,
-    'units',
-  )
-  view(
-    'workings',
-    'every figure with its formula, numbers and source',
-    'linerwright workings parts/OX-098-21.yaml --operation 150',
-    async () => (await import('./workings.ts')).workings,
-    'operation',
-  )
+  view('plan', async () => (await import('./plan.ts')).plan, 'units')
+  view('workings', async () => (await import('./workings.ts')).workings, 'operation')
 
-  printing(
-    planning(
-      command(
-        'traveller',
-        'the packet of paper that goes round the shop with the batch',
-        'linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24',
-      ),
-      'units',
-    ),
-  )
+  printing(planning(command('traveller'), 'units'))
     .argument('<part...>', PART)
     .action(async (files, options) => ended(await (await import('./traveller.ts')).traveller(files, options, world)))
 
-  printing(
-    planning(
-      command(
-        'subcontract',
-        'the order and specification for one outside operation',
-        'linerwright subcontract parts/OX-098-21.yaml --operation 150 --batch 2631',
-      ),
-      'units',
-      'operation',
-    ),
-  )
+  printing(planning(command('subcontract'), 'units', 'operation'))
     .argument('<part>', PART)
     .action(async (file, options) => ended(await (await import('./subcontract.ts')).subcontract(file, options, world)))
   return program
 }
+
+const exampleHead = (examples: readonly string[]): string => (examples.length > 1 ? 'Examples' : 'Example')
 
 /** Options that some commands obey. One that a command does not obey it does not take. */
 type Obeyed = 'units' | 'operation'
@@ -159,11 +105,15 @@ type Obeyed = 'units' | 'operation'
 function planning(command: Command, ...obeyed: readonly Obeyed[]): Command {
   command
     .option('--shop <file>', 'shop file (else shop.yaml beside the part, else the built-in shop)')
-    .option('--quantity <n>', 'good pieces wanted', wholeNumber(1000))
-    .option('--batch <number>', 'batch number, or a batch file (.yaml) that gives number, quantity, date and heat')
+    .option('--quantity <n>', 'good pieces wanted (else those of the batch file, else 10)', wholeNumber(1000))
+    .option(
+      '--batch <number>',
+      'batch number, or a batch file (.yaml) that gives number, quantity, date and heat (else draft)',
+    )
     .option('--date <YYYY-MM-DD>', 'date of issue (else that of the batch file, else today)', calendarDate)
     .option('--json', 'plain data on standard output and nothing else there')
-  if (obeyed.includes('operation')) command.option('--operation <n>', 'this operation only', wholeNumber(100_000))
+  if (obeyed.includes('operation'))
+    command.option('--operation <n>', 'this operation only, by its number', wholeNumber(100_000))
   if (obeyed.includes('units'))
     command.addOption(new Option('--units <units>', 'units to print').choices(['mm', 'inch']).default('mm'))
   return command

@@ -169,7 +169,8 @@ try {
   const theRawFloor = { name: 'the raw floor', time: floor }
   console.log(`packet: ${pages.length} pages, ${runs} text runs, ${shapes.length} shapes of ${segments} segments\n`)
   row('empty start of Node', start)
-  row('stock, from the shell', stock, anEmptyStart, 1.2)
+  row('stock, from the shell', stock)
+  row('  of it, over that start', stock - start, anEmptyStart, 1.2)
   row('traveller, from the shell', traveller, anEmptyStart)
   row('reading, warm', reading, anEmptyStart)
   row('planning, warm', planning, anEmptyStart, 0.4)

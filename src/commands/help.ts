@@ -1,0 +1,83 @@
+/** What the help and the manual say of a command. */
+export type CommandHelp = {
+  /** For the list of commands. */
+  readonly summary: string
+  /** What it does, prints and writes. */
+  readonly says: string
+  readonly examples: readonly string[]
+}
+
+export type CommandName =
+  | 'new'
+  | 'check'
+  | 'route'
+  | 'stock'
+  | 'ports'
+  | 'plan'
+  | 'workings'
+  | 'traveller'
+  | 'subcontract'
+
+const BESIDE = 'Findings go to standard error.'
+
+export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
+  new: {
+    summary: 'write a commented part file to start from',
+    says: 'Writes a part file that plans as it stands, with a comment beside what is less than plain. Its drawing number is the name of the file. Prints what to do next. A file that is there already stays.',
+    examples: ['linerwright new liner parts/OX-130-01.yaml'],
+  },
+  check: {
+    summary: 'read, plan, and list every problem',
+    says: 'Reads and plans every part and lists what is wrong, with line, column and what to do; a shop or a batch file is judged by itself. The findings are the result: they go to standard output, a count of them after each file. Writes nothing.',
+    examples: ['linerwright check parts/OX-098-21.yaml', 'linerwright check parts/*.yaml --json'],
+  },
+  route: {
+    summary: 'the operations in order, each with the reasons for its place',
+    says: `Prints the operations: process, machine or outside, surfaces, how the part is held, and why each stands where it does. ${BESIDE} Writes nothing.`,
+    examples: ['linerwright route parts/OX-098-21.yaml', 'linerwright route parts/OX-098-21.yaml --operation 150'],
+  },
+  stock: {
+    summary: 'stock left for each finishing operation: least, most, what is needed, case left',
+    says: `Prints the stock of every finishing operation, whether it cleans up and whether case is left, the chances over a batch, and what all of it rests on. --set shows the same with a value changed, --sweep with a whole range of values; neither changes a file. It goes no further than it needs, so that findings are those of route, stock and batch: check lists all of them. ${BESIDE}`,
+    examples: [
+      'linerwright stock parts/OX-098-21.yaml --set stock.bore=0.16',
+      'linerwright stock parts/OX-098-21.yaml --sweep stock.bore=0.10:0.40:0.02 --svg out',
+    ],
+  },
+  ports: {
+    summary: 'port edges, areas, timings and the fixture setting of every window',
+    says: `Prints edges and timings in the finished bore, tilt, rotary and axes for each window, areas and what stands beside them from engines in use. ${BESIDE} With --nc and --svg it writes programs and drawings and prints their names. Prove every program dry; the machine's own manual has the last word.`,
+    examples: [
+      'linerwright ports parts/OX-098-21.yaml',
+      'linerwright ports parts/OX-098-21.yaml --nc out/nc --svg out/svg',
+    ],
+  },
+  plan: {
+    summary: 'the whole plan',
+    says: `Prints bar, operations with times and sizes to hold, stock and what it rests on. --json prints everything that is known of the plan, findings too, as the plan's schema describes it. ${BESIDE} Writes nothing.`,
+    examples: ['linerwright plan parts/OX-098-21.yaml --quantity 24 --json > plan.json'],
+  },
+  workings: {
+    summary: 'every figure with its formula, numbers and source',
+    says: `Prints every figure that the plan rests on: symbol, value, what it is, formula, the numbers in it, and where it comes from. ${BESIDE} Writes nothing.`,
+    examples: ['linerwright workings parts/OX-098-21.yaml --operation 150'],
+  },
+  traveller: {
+    summary: 'the packet of paper that goes round the shop with the batch',
+    says: `Writes the packet of every part as one PDF and one HTML file and prints their names: route card, material, a sheet for each operation, port settings, stock, inspection, orders to firms, workings. The same input gives the same bytes. A plan with errors gets no paper. ${BESIDE}`,
+    examples: ['linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24'],
+  },
+  subcontract: {
+    summary: 'the order and specification for one outside operation',
+    says: `Writes the order for one visit to a firm, as PDF and HTML, and prints their names; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
+    examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 150 --batch 2631'],
+  },
+}
+
+/** What every command ends with. */
+export const EXIT_STATUS = `Exit status:
+  0  fine
+  1  the part or the plan has errors
+  2  the command line cannot be carried out, or a file cannot be read or written
+  3  a fault of the program itself
+`
