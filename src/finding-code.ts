@@ -76,7 +76,7 @@ type StockCode =
   | 'stock/thin'
   | 'stock/unused'
 
-/** Plated surfaces: src/stock/plating-findings, src/part/check-names. */
+/** Plated surfaces: src/plating, src/part. */
 type PlatingCode =
   | 'plating/bake'
   | 'plating/bake-unknown'
@@ -91,7 +91,7 @@ type PlatingCode =
   | 'plating/thickness'
   | 'plating/too-thick'
 
-/** What the hardener is asked for: src/stock/plan-case. */
+/** What the hardener is asked for: src/hardening. */
 type CaseCode =
   | 'case/bridge-eaten'
   | 'case/core-softens'

@@ -46,7 +46,7 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   ports: {
     summary: 'port edges, areas, timings and the fixture setting of every window',
-    says: `Prints edges and timings in the finished bore, tilt, rotary and axes for each window, areas and what stands beside them from engines in use. ${BESIDE} With --nc and --svg it writes programs and drawings and prints their names. Prove every program dry; the machine's own manual has the last word.`,
+    says: `Prints edges and timings in the finished bore, tilt, rotary and axes for each window, areas and what stands beside them from engines in use. ${BESIDE} With --nc it writes the programs and a list of those that belong together, once the shop file has the fixture as measured; with --svg the drawings; their names are printed. Prove every program dry; the machine's own manual has the last word.`,
     examples: [
       'linerwright ports parts/OX-098-21.yaml',
       'linerwright ports parts/OX-098-21.yaml --nc out/nc --svg out/svg',
@@ -79,5 +79,4 @@ export const EXIT_STATUS = `Exit status:
   0  fine
   1  the part or the plan has errors
   2  the command line cannot be carried out, or a file cannot be read or written
-  3  a fault of the program itself
-`
+  3  a fault of the program itself`

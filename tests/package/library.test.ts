@@ -7,10 +7,10 @@ import * as node from '../../src/node.ts'
 import { demo, desk } from '../commands/fake-world.ts'
 
 const textOf = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8')
-const [, section = ''] = /## As a library\n([\s\S]*?)\n## /.exec(textOf('README.md')) ?? []
+const [, section = ''] = /## The library\n([\s\S]*?)\n## /.exec(textOf('src/commands/MANUAL.md')) ?? []
 
 describe('the library', { timeout: 60_000 }, () => {
-  it.each(Object.keys({ ...library, ...node }))('%s is told of in the README', name => {
+  it.each(Object.keys({ ...library, ...node }))('%s is told of in the manual', name => {
     expect(section).toMatch(new RegExp(`\`${name}[\`(]`))
   })
 
