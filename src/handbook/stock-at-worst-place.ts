@@ -130,37 +130,3 @@ export const caseMargin: Formula<{ N: 'mm'; z: 'mm'; N_asked: 'mm' }, 'mm'> = fo
   example: { given: { N: 0.4, z: 0.15, N_asked: 0.2 }, gives: 0.05 },
   value: ({ N, z, N_asked }) => N - z - N_asked,
 })
-
-/** Free growth at the surface and stretch of the core, told apart by the two diameters, then taken along the length. */
-export const faceGrowth: Formula<{ g_o: 'mm'; g_b: 'mm'; D: 'mm'; d: 'mm'; L: 'mm' }, 'mm'> = formula({
-  symbol: 'g_f',
-  meaning: 'growth at each end face',
-  unit: 'mm',
-  expression: '(g_o * d + g_b * D) / (D + d) + (g_o - g_b) * L / (D + d)',
-  inputs: {
-    g_o: small('growth per side outside'),
-    g_b: small('growth per side in the bore'),
-    D: { ...diameter('outside diameter'), over: 0 },
-    d: { ...diameter('bore'), over: 0 },
-    L: diameter('length'),
-  },
-  source: 'derived: growth outside is free growth plus half the stretch of D, in the bore less half the stretch of d',
-  example: { given: { g_o: 0.0149, g_b: 0.0048, D: 60, d: 52, L: 100 }, gives: 0.0185, digits: 4 },
-  value: ({ g_o, g_b, D, d, L }) => (g_o * d + g_b * D) / (D + d) + ((g_o - g_b) * L) / (D + d),
-})
-
-/** One side masked: what the open side grows beside the stretch is free growth, and the length stretches with the core. */
-export const faceGrowthOneSided: Formula<{ F: 'mm'; epsilon: ''; L: 'mm' }, 'mm'> = formula({
-  symbol: 'g_f',
-  meaning: 'growth at each end face, one side masked',
-  unit: 'mm',
-  expression: 'F + epsilon * L / 2',
-  inputs: {
-    F: small('free growth at the surface that is not masked'),
-    epsilon: { meaning: 'stretch of the core', unit: '', from: -0.1, upTo: 0.1 },
-    L: diameter('length'),
-  },
-  source: 'derived: a masked side moves by the stretch alone, half of it times its diameter',
-  example: { given: { F: 0.01, epsilon: 0.0001, L: 100 }, gives: 0.015, digits: 3 },
-  value: ({ F, epsilon, L }) => F + (epsilon * L) / 2,
-})

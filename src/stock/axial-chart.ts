@@ -14,7 +14,7 @@ export type WorkingDimension = {
   readonly limits: Limits
 }
 
-/** Growth in hardening: faces that look up rise by it, faces that look down sink by it. */
+/** Free growth in hardening: treated faces that look up rise by it, faces that look down sink by it. */
 export type FaceGrowth = {
   readonly kind: 'growth'
   readonly symbol: string
@@ -24,9 +24,18 @@ export type FaceGrowth = {
   readonly limits: Limits
 }
 
-export type ChartLine = WorkingDimension | FaceGrowth
+/** The stretch along the length in hardening, a fraction: every face sinks by it times its distance from the top face. */
+export type Stretch = {
+  readonly kind: 'stretch'
+  readonly symbol: string
+  readonly operation: number
+  readonly faces: readonly { readonly face: string; readonly depth: Millimetre }[]
+  readonly limits: { readonly nominal: number; readonly lower: number; readonly upper: number }
+}
 
-/** A sum of working dimensions with whole coefficients: where a face stands, below the first face. */
+export type ChartLine = WorkingDimension | FaceGrowth | Stretch
+
+/** A sum of working dimensions, each times its coefficient: where a face stands, below the first face. */
 type Sum = ReadonlyMap<string, number>
 
 export type Resultant = {
@@ -66,6 +75,10 @@ export function axialChart(lines: readonly ChartLine[]): ChartResult {
       for (const face of line.down) places.set(face, plus(placeOf(face), line.symbol, 1))
       continue
     }
+    if (line.kind === 'stretch') {
+      for (const { face, depth } of line.faces) places.set(face, plus(placeOf(face), line.symbol, depth))
+      continue
+    }
     if (places.size === 0) places.set(line.from, new Map())
     const now = plus(placeOf(line.from), line.symbol, line.direction === 'down' ? 1 : -1)
     const before = places.get(line.to)
@@ -88,7 +101,7 @@ export function axialChart(lines: readonly ChartLine[]): ChartResult {
 
 function resultant(name: string, sum: Sum, limits: ReadonlyMap<string, Limits>, order: readonly string[]): Resultant {
   const terms = order.flatMap(symbol => {
-    const coefficient = sum.get(symbol) ?? 0
+    const coefficient = Number((sum.get(symbol) ?? 0).toFixed(6))
     const size = limits.get(symbol)
     return coefficient !== 0 && size ? [{ symbol, coefficient, size }] : []
   })

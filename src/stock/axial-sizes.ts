@@ -1,14 +1,14 @@
 import type { Band } from '../band.ts'
-import type { Spread } from '../limits.ts'
-import { between, type Limits, middleOf, toleranceOf } from '../limits.ts'
+import { between, type DrawnSize, type Limits, middleOf, type Spread, toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { AxialLocator } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
+import { type AxialGrowth, growthOfDepth, type Looks, NO_AXIAL_GROWTH } from './axial-growth.ts'
 import type { SolvedChain } from './solve-chain.ts'
 
 /** A step between two diameters: the band that ends there, and which way its face looks. */
-export type Step = { readonly band: Band; readonly looks: 'up' | 'down' }
+export type Step = { readonly band: Band; readonly looks: Looks }
 
 export type AxialSizes = {
   readonly softLength: Limits
@@ -17,9 +17,11 @@ export type AxialSizes = {
   /** By the band that ends there. */
   readonly softDepth: ReadonlyMap<string, Limits>
   readonly finishedDepth: ReadonlyMap<string, Limits>
-  /** How far the soft top face stands above the finished one; growth lifts it further. */
+  /** How far the soft top face stands above the finished one, seen from mid length; growth lifts it further. */
   readonly topStock: Millimetre
-  readonly growth: Spread
+  readonly growth: AxialGrowth
+  /** Of either end, seen from mid length. */
+  readonly endGrowth: Millimetre
   readonly steps: readonly Step[]
   /** The face that the top face is ground from, where it is ground. */
   readonly locator?: AxialLocator
@@ -37,40 +39,48 @@ function stepsOf({ outside, bore }: Pick<Part, 'outside' | 'bore'>): readonly St
 
 /**
  * Lengths and depths worked backward from the drawing. When the top face is ground after hardening every depth is turned
- * deeper by what comes off it; hardening adds its growth at each end and at each step.
+ * deeper by what comes off it; hardening lifts every treated face, and moves each by the stretch times its depth. A range of
+ * growth that reaches further to one side moves the turner's limits, so that the drawing's are met in the middle.
  */
-export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined, growth: Spread): AxialSizes {
+export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined, growth: AxialGrowth): AxialSizes {
   const steps = stepsOf(part)
   const locator = top?.chain.finishes[0]?.operation.axialLocator
   const stock = (top?.stocks[0] ?? 0) / 2
-  const own = top?.growth ?? growth
+  const own = top && !top.chain.cased ? NO_AXIAL_GROWTH : growth
   const byLength = top !== undefined && locator?.face === 'bottom'
   const byDepthOf = (band: Band): boolean => locator?.face === 'shoulder' && locator.band === band.name
+  const grown = (looks: Looks, { nominal }: { readonly nominal: Millimetre }) => growthOfDepth(own, looks, nominal)
   const { habits } = shop
-  /** Middle moved by the stock and the growth at both ends; as wide as turning holds, never wider than what is asked. */
-  const before = (after: Limits, bothEnds: boolean): Limits => {
-    const middle = middleOf(after) + stock - (bothEnds ? 2 * own.nominal : 0)
-    const spread = top || !bothEnds ? 0 : 2 * (own.most - own.least)
-    const room = top ? habits.faceTurningTolerance : Math.max(0, toleranceOf(after) - spread)
+  // Of the length that the top face is ground to, the middle of the growth less the nominal that its stock is reckoned with.
+  const located = top && grown('down', top.chain.final)
+  const offCentre = located ? (located.least + located.most) / 2 - located.nominal : 0
+  /** As wide as turning holds; where nothing is ground after, never wider than growth leaves of what is asked. */
+  const before = (after: DrawnSize, looks: Looks): Limits => {
+    const { least, most } = grown(looks, after)
+    const middle = middleOf(after) + stock + offCentre - (least + most) / 2
+    const room = top ? habits.faceTurningTolerance : Math.max(0, toleranceOf(after) - (most - least))
     const half = Math.min(habits.faceTurningTolerance, room) / 2
     return between(middle - half, middle + half)
   }
-  const softLength = byLength ? top.soft : before(part.length, true)
+  const softLength = byLength ? top.soft : before(part.length, 'down')
   const softDepth = new Map(
-    steps.map(({ band, looks }) => [band.name, top && byDepthOf(band) ? top.soft : before(band.to, looks === 'down')]),
+    steps.map(({ band, looks }) => [band.name, top && byDepthOf(band) ? top.soft : before(band.to, looks)]),
   )
+  const along: Spread = grown('down', part.length)
+  const endGrowth = along.nominal / 2
   return {
     softLength,
     hardenedLength: {
-      nominal: softLength.nominal + 2 * own.nominal,
-      lower: softLength.lower + 2 * own.least,
-      upper: softLength.upper + 2 * own.most,
+      nominal: softLength.nominal + along.nominal,
+      lower: softLength.lower + along.least,
+      upper: softLength.upper + along.most,
     },
     finishedLength: byLength ? top.chain.final : part.length,
     softDepth,
     finishedDepth: new Map(steps.map(({ band }) => [band.name, top && byDepthOf(band) ? top.chain.final : band.to])),
-    topStock: stock - own.nominal,
+    topStock: stock - endGrowth,
     growth: own,
+    endGrowth,
     steps,
     ...(locator && { locator }),
   }

@@ -62,7 +62,7 @@ function verdictOf(cleanUp: Millimetre, held: Millimetre | undefined, serves: bo
 /** What is taken, per side, when every stock is the least that cleans up. */
 function leastRemoval({ part, solved, settled }: Window): Millimetre {
   const { chain, stocks } = solved
-  const growth = growthsOf(SCRATCH, part, settled.growth)[chain.kind]
+  const growth = growthsOf(SCRATCH, part, settled.growth).of(chain)
   const most = removalOf(cutsOf(SCRATCH, solved)).most
   return chain.finishes.reduce(
     (sum, _, index) => sum + (stockThatCleansUp(SCRATCH, chain, index, growth) - (stocks[index] ?? 0)) / 2,
@@ -96,7 +96,7 @@ function stockFindings(
   const { limit } = settled.planned
   const atLimit = limit !== undefined && settled.orderedLeast > limit.least - 1e-9
   const short = -entry.margin.cleanUp
-  const growth = growthsOf(SCRATCH, part, settled.growth)[chain.kind]
+  const growth = growthsOf(SCRATCH, part, settled.growth).of(chain)
   const enough = roundedUp(stockThatCleansUp(SCRATCH, chain, index, growth), stepOf(chain, step, index)) / unit
   if (entry.verdict === 'impossible') {
     return index > 0

@@ -14,14 +14,14 @@ import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { thinnestWall } from '../wall.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
-import { axialSizes } from './axial-sizes.ts'
+import { type AxialSizes, axialSizes } from './axial-sizes.ts'
 import { stockThatCleansUp } from './choose-stock.ts'
 import { finishChains } from './finish-chain.ts'
 import { judgeStock } from './judge-stock.ts'
 import { withSteps } from './ladder-steps.ts'
 import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
-import { type AxialChart, partChart } from './part-chart.ts'
+import { type AxialChart, type ChartStages, chartStages, partChart } from './part-chart.ts'
 import { platedChain, platedEntry } from './plated-chain.ts'
 import { type ChosenStock, growthsOf, settleStock } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
@@ -40,6 +40,8 @@ export type StockPlan = {
   /** Only for a part with ports. */
   readonly asMilled?: AsMilled
   readonly axial: AxialChart
+  /** What the chart of the lengths is made of: the edges of the ports are traced through the same cuts. */
+  readonly lengths: { readonly sizes: AxialSizes; readonly stages: ChartStages }
   /** Largest rough-turned diameter and length, for the bar. */
   readonly need: { readonly diameter: Millimetre; readonly length: Millimetre }
   readonly findings: readonly Finding[]
@@ -65,19 +67,20 @@ export function planStock(
   const settled = settleStock({ part, shop, chains, wall: thinnestWall(part), chosen })
   const along = growthsOf(notebook, part, settled.growth)
   for (const chain of chains)
-    for (const index of chain.finishes.keys()) stockThatCleansUp(notebook, chain, index, along[chain.kind])
-  const solved = settled.chains.map(({ chain, stocks }) => solveChain(notebook, chain, along[chain.kind], stocks))
+    for (const index of chain.finishes.keys()) stockThatCleansUp(notebook, chain, index, along.of(chain))
+  const solved = settled.chains.map(({ chain, stocks }) => solveChain(notebook, chain, along.of(chain), stocks))
   const axial = axialSizes(
     part,
     shop,
     solved.find(({ chain }) => chain.kind === 'face'),
-    along.face,
+    along.axial,
   )
   const plating = platedBore({ notebook, part, shop, operations, order: settled.planned.case })
   const sized: Sized = { part, shop, chains: solved, axial, ...(plating && { plated: plating.solved }) }
   const judged = judgeStock(notebook, part, shop.habits.stockStep, { ...settled, chains: solved })
   const entries = inRouteOrder([...judged.entries, ...(plating ? [plating.entry] : [])], solved)
-  const { findings: chartFindings, ...chart } = partChart(part, shop, operations, axial)
+  const stages = chartStages(operations, axial)
+  const { findings: chartFindings, ...chart } = partChart(part, axial, stages)
   const shapes = shapesAfter(sized, operations)
   const asMilled = part.ports.length > 0 ? asMilledOf(sized, operations, shapes) : undefined
   const all = plating ? [...solved, plating.solved] : solved
@@ -92,6 +95,7 @@ export function planStock(
     ...(plating && { plating: plating.plan }),
     ...(asMilled && { asMilled }),
     axial: chart,
+    lengths: { sizes: axial, stages },
     need: blankNeed(sized),
     findings: [
       ...settled.planned.findings,

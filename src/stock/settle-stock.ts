@@ -6,16 +6,15 @@ import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
+import { type AxialGrowth, axialGrowth, growthAtEnds, NO_AXIAL_GROWTH } from './axial-growth.ts'
 import { leastStocks, stepOf } from './choose-stock.ts'
-import { faceSpread } from './face-spread.ts'
 import type { FinishChain } from './finish-chain.ts'
-import { NO_GROWTH, type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
+import { type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
 import { type Cut, cutsOf, removalOf } from './stock-entries.ts'
 
 export type SettledStock = {
   readonly chains: readonly SolvedChain[]
   readonly growth: Growth
-  readonly faceGrowth: KnownSpread
   readonly planned: PlannedCase
   /** Depth that every margin is judged on: the case as ordered, or the deepest that may be where more is wanted. */
   readonly orderedLeast: Millimetre
@@ -54,7 +53,7 @@ export function settleStock({
     planCase({ part, shop, removal: removals(chains, chosen.cuts), wall, orderedFor }).case?.growth ?? chosen.growth
   const along = growthsOf(SCRATCH, part, then)
   const stocks = chains.map((chain, at) => {
-    const least = leastStocks(SCRATCH, chain, along[chain.kind], shop.habits.stockStep)
+    const least = leastStocks(SCRATCH, chain, along.of(chain), shop.habits.stockStep)
     return chain.finishes.map(
       ({ fixed }, index) => fixed?.value ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
     )
@@ -69,7 +68,7 @@ export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain
   let settled: ChosenStock | undefined
   for (let round = 0; round < ROUNDS; round++) {
     const along = growthsOf(SCRATCH, part, growth)
-    const stocks = chains.map(chain => leastStocks(SCRATCH, chain, along[chain.kind], step))
+    const stocks = chains.map(chain => leastStocks(SCRATCH, chain, along.of(chain), step))
     const next = evaluate({ part, shop, chains, growth, stocks, wall })
     const same = settled !== undefined && sameGrowth(growth, next.growth)
     settled = next
@@ -125,7 +124,7 @@ function evaluate({
   readonly orderedFor?: readonly Removal[] | undefined
 }): ChosenStock {
   const along = growthsOf(SCRATCH, part, growth)
-  const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along[chain.kind], stocks[index] ?? []))
+  const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along.of(chain), stocks[index] ?? []))
   const cuts = solved.map(chain => cutsOf(SCRATCH, chain))
   const removal = removals(chains, cuts)
   const planned = planCase({ part, shop, removal, wall, orderedFor })
@@ -134,7 +133,6 @@ function evaluate({
   return {
     chains: solved,
     growth: planned.case?.growth ?? growthFor(part, shop, orderedLeast, wall),
-    faceGrowth: along.face,
     planned,
     orderedLeast,
     wall,
@@ -218,14 +216,25 @@ function balanced({
   return least
 }
 
-/** Growth of each kind of surface; of a face at each end of the length. */
-export function growthsOf(
-  notebook: Notebook,
-  part: Part,
-  { outside, bore }: Growth,
-): { readonly outside: KnownSpread; readonly bore: KnownSpread; readonly face: KnownSpread } {
+/** Growth of the part as its surfaces meet it. */
+export type Growths = {
+  /** Per side; of a face, at each end of the length between it and the face that locates it. */
+  readonly of: (chain: Pick<FinishChain, 'kind' | 'final'>) => KnownSpread
+  readonly axial: AxialGrowth
+}
+
+export function growthsOf(notebook: Notebook, part: Part, { outside, bore }: Growth): Growths {
   const D = seatOf(part)?.size.nominal
   const d = boreOf(part)?.size.nominal
-  if (!part.hardening || D === undefined) return { outside, bore, face: NO_GROWTH }
-  return { outside, bore, face: faceSpread(notebook, part, { outside, bore, D, d }) }
+  const axial = D === undefined ? NO_AXIAL_GROWTH : axialGrowth(notebook, part, { outside, bore, D, d })
+  const faces = new Map<Millimetre, KnownSpread>()
+  const face = (length: Millimetre): KnownSpread => {
+    const found = faces.get(length) ?? growthAtEnds(notebook, axial, length)
+    faces.set(length, found)
+    return found
+  }
+  return {
+    axial,
+    of: ({ kind, final }) => (kind === 'face' ? face(final.nominal) : kind === 'bore' ? bore : outside),
+  }
 }

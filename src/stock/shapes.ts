@@ -3,6 +3,7 @@ import { middleOf } from '../limits.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
+import { growthOfDepth } from './axial-growth.ts'
 import { roughDepth, roughedTo, roughLimits, type Sized } from './operation-sizes.ts'
 import { grown } from './solve-chain.ts'
 
@@ -54,7 +55,7 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
     case 'nitride':
     case 'case-harden':
     case 'induction-harden': {
-      const g = axial.growth.nominal
+      const g = axial.endGrowth
       return (
         state && {
           ...state,
@@ -64,7 +65,10 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
             const { nominal } = grown({ ...soft, nominal: middleOf(soft) }, chain.kind, growth)
             return nominal
           }),
-          depths: depthsBy(sized, (soft, looks) => -axial.topStock + middleOf(soft) + (looks === 'down' ? g : -g)),
+          depths: depthsBy(sized, (soft, looks) => {
+            const grownBy = growthOfDepth(axial.growth, looks, middleOf(soft)).nominal
+            return -axial.topStock - g + middleOf(soft) + grownBy
+          }),
         }
       )
     }

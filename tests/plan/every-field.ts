@@ -123,6 +123,13 @@ export const EVERY_FIELD: EveryField<Plan> = {
       { kind: 'cut', symbol: 'W1', operation: 10, from: 'top', to: 'bottom', direction: 'down', limits: LIMITS },
     ],
     growth: { kind: 'growth', symbol: 'g', operation: 20, up: ['top'], down: ['bottom'], limits: LIMITS },
+    stretch: {
+      kind: 'stretch',
+      symbol: 'e',
+      operation: 20,
+      faces: [{ face: 'bottom', depth: 92 }],
+      limits: { nominal: 0, lower: -0.001, upper: 0.001 },
+    },
     resultants: [
       { name: 'length', expression: 'W1', nominal: 92, worstCase: 0.03, rootSumSquare: 0.03, drawn: LIMITS },
     ],

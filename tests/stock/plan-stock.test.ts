@@ -22,13 +22,18 @@ describe('stock of the nitrided liner', () => {
 
   it('turns deeper what is measured from the top face, by what is ground off it', () => {
     const depth = plan.sizes.get(60)?.find(({ feature, measure }) => feature === 'flange' && measure === 'depth')
-    const grown = 2 * (plan.axial.growth?.limits.nominal ?? 0)
+    const { growth, stretch } = plan.axial
+    if (!growth || !stretch) throw new Error('nothing grows')
+    // What stands between flange and bottom stretches; its middle decides, and the stock is reckoned from the nominal.
+    const between = (92 - 4) * middleOf(stretch.limits)
+    const grown = 2 * growth.limits.nominal + 92 * stretch.limits.nominal
     const top = plan.entries.find(({ surface }) => surface === 'top')
-    expect(depth && middleOf(depth)).toBeCloseTo(4 + (top?.onDiameter.nominal ?? 0) / 2 - grown, 9)
+    expect(depth && middleOf(depth)).toBeCloseTo(4 + (top?.onDiameter.nominal ?? 0) / 2 - grown + between, 9)
+    expect(plan.axial.resultants.find(({ name }) => name === 'depth of flange')?.nominal).toBeCloseTo(4, 4)
   })
 
   it('says how far the top face stands above the finished one when the ports are milled', () => {
-    const g = plan.axial.growth?.limits.nominal ?? 0
+    const g = (plan.axial.growth?.limits.nominal ?? 0) + ((plan.axial.stretch?.limits.nominal ?? 0) * 92) / 2
     const top = plan.entries.find(({ surface }) => surface === 'top')
     expect(plan.asMilled?.topStock).toBeCloseTo((top?.onDiameter.nominal ?? 0) / 2 - g, 9)
     expect(plan.asMilled?.shape.top).toBeCloseTo(-(plan.asMilled?.topStock ?? 0), 9)
