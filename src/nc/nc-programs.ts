@@ -2,6 +2,7 @@ import type { Plan } from '../plan/plan.ts'
 import { unmeasuredPlaces } from '../ports/fixture-plan.ts'
 import { Refusal } from '../refusal.ts'
 import type { AsMilled } from '../stock/stock.ts'
+import type { Millimetre } from '../units.ts'
 import { safeHeight } from './safe-height.ts'
 import { writeProgram } from './write-program.ts'
 
@@ -24,9 +25,14 @@ export function ncPrograms(plan: Programmed): readonly NcProgram[] {
   }
   return plan.setUps.map(setUp => {
     const asMilled = asMilledOf(plan, setUp.operation)
-    const safe = safeHeight(fixture, asMilled, setUp.tilt)
+    const safe = safeHeight(fixture, asMilled, chuckFaceOf(plan), setUp.tilt)
     return { name: setUp.program, text: writeProgram({ plan, fixture, setUp, asMilled, safe }) }
   })
+}
+
+function chuckFaceOf({ fixture }: Programmed): Millimetre {
+  if (!fixture) throw new Error('a set-up without what holds the part')
+  return fixture.grip.chuckFace
 }
 
 function asMilledOf({ operations }: Programmed, number: number): AsMilled {

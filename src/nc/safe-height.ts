@@ -8,8 +8,13 @@ const CLEARANCE: Millimetre = 5
 const EVERYWHERE = { x: [-1e6, 1e6], y: [0, 0] } as const
 
 /** Machine Z above everything of the blank and the chuck at a tilt, whatever the rotary stands at. */
-export function safeHeight(fixture: Shop['fixture'], asMilled: AsMilled, tilt: Degree): Millimetre {
-  const heights = roundBodies(fixture, asMilled).map(body =>
+export function safeHeight(
+  fixture: Shop['fixture'],
+  asMilled: AsMilled,
+  chuckFace: Millimetre,
+  tilt: Degree,
+): Millimetre {
+  const heights = roundBodies(fixture, asMilled, chuckFace).map(body =>
     heightUnder({ fixture, tilt, body, swept: EVERYWHERE, tool: 0 }),
   )
   return Math.max(...heights) + CLEARANCE

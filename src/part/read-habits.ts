@@ -24,6 +24,7 @@ const FIGURES: Readonly<Record<Figure, readonly [QuantityKind, Range]>> = {
   portEdgeTolerance: ['length', SMALL],
   portFloorTolerance: ['length', SMALL],
   portWidthTolerance: ['length', SMALL],
+  leastGrip: ['length', { over: 0, upTo: 200 }],
   stockStep: ['length', { over: 0, upTo: 1 }],
   turnedOutsideToBore: ['length', RUNOUT],
   mandrelRunout: ['length', RUNOUT],

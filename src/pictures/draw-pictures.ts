@@ -101,9 +101,10 @@ function portPictures(plan: Plan, measure: Measure, units: Units): readonly Name
 function fixturePictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
   const { fixture } = plan.shop
   const shape = milledShape(plan)
-  if (!fixture || !shape) return []
+  const { fixture: planned } = plan
+  if (!fixture || !planned || !shape) return []
   return setUpsOf(plan).map(setUp => [
     fixtureName(setUp),
-    drawFixture({ fixture, shape, setUp, room: FIXTURE_ROOM, measure, assumed: plan.fixture?.assumed, units }),
+    drawFixture({ fixture, planned, shape, setUp, room: FIXTURE_ROOM, measure, units }),
   ])
 }

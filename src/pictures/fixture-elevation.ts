@@ -5,8 +5,9 @@ import type { Fixture } from '../shop/shop.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { cropped } from './crop.ts'
-import { assumedWords, chuckCorners, heldLines, holderSteps } from './held-marks.ts'
-import { type Labelled, labelMarks } from './label-marks.ts'
+import { fixtureLabels, type OnPage } from './fixture-labels.ts'
+import { assumedWords, chuckCorners, holderSteps } from './held-marks.ts'
+import { labelMarks } from './label-marks.ts'
 import {
   arcPoints,
   arrowHead,
@@ -32,23 +33,24 @@ const LABEL_ROOM = { width: onPaper(90), height: onPaper(14) }
 /** The set-up seen along +Y: pivot, rotary centre line, the blank as milled, and the cutter in every window's place. */
 export function drawFixture({
   fixture,
+  planned,
   shape,
   setUp,
   room,
   measure,
-  assumed,
   units = 'mm',
 }: {
   readonly fixture: Fixture
+  readonly planned: Pick<FixturePlan, 'grip' | 'assumed'>
   readonly shape: Shape
   readonly setUp: SetUp
   readonly room: Room
   readonly measure: Measure
-  readonly assumed?: FixturePlan['assumed'] | undefined
   readonly units?: Units | undefined
 }): Picture {
   const { tilt } = setUp
-  const corners = extentOf(fixture, shape, setUp)
+  const { grip, assumed } = planned
+  const corners = extentOf(fixture, grip, shape, setUp)
   const [left, right] = [Math.min(...corners.map(({ x }) => x)), Math.max(...corners.map(({ x }) => x))]
   const [low, high] = [Math.min(...corners.map(({ z }) => z)), Math.max(...corners.map(({ z }) => z))]
   const part = { width: right - left, height: high - low }
@@ -67,13 +69,13 @@ export function drawFixture({
       y: (room.height - foot) / 2 - onPaper((z - (low + high) / 2) * scale),
     })
     const drawn = [
-      ...chuckOutline(fixture, shape, tilt, onPage),
+      ...chuckOutline(fixture, grip, tilt, onPage),
       ...partOutline(fixture, shape, tilt, onPage),
       ...pivotMarks(fixture, tilt, onPage),
       ...cutterMarks(fixture, setUp, onPage),
     ]
     const frame = { x: 0, y: 0, width: room.width, height: room.height - foot }
-    const labels = labelsOf({ fixture, shape, setUp, units }, onPage)
+    const labels = fixtureLabels({ fixture, grip, shape, setUp, units, onPage })
     const labelled = labelMarks(labels, drawn, frame, measure)
     marks = [...drawn, ...labelled.marks]
     if (labelled.missing.length === 0) break
@@ -99,11 +101,11 @@ function silhouette(shape: Shape): readonly { readonly depth: Millimetre; readon
   return [...upper, ...upper.toReversed().map(({ depth, up }) => ({ depth, up: -up }))]
 }
 
-function extentOf(fixture: Fixture, shape: Shape, { tilt, windows }: SetUp): readonly MachinePoint[] {
+function extentOf(fixture: Fixture, grip: Held, shape: Shape, { tilt, windows }: SetUp): readonly MachinePoint[] {
   return [
     { x: 0, z: 0 },
     ...silhouette(shape).map(({ depth, up }) => inMachine({ fixture, tilt, shape }, depth, up)),
-    ...chuckCorners(fixture, shape, tilt),
+    ...chuckCorners(fixture, grip.chuckFace, tilt),
     ...windows.flatMap(({ window }) =>
       holderSteps(fixture, window).flatMap(({ half, from, to }) => [
         { x: window.x - half, z: from },
@@ -113,7 +115,7 @@ function extentOf(fixture: Fixture, shape: Shape, { tilt, windows }: SetUp): rea
   ]
 }
 
-type OnPage = (point: MachinePoint) => XY
+type Held = FixturePlan['grip']
 
 function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] {
   const at = (depth: Millimetre, up: Millimetre): XY => onPage(inMachine({ fixture, tilt, shape }, depth, up))
@@ -136,9 +138,9 @@ function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPag
   ]
 }
 
-const chuckOutline = (fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPage): readonly Mark[] => [
-  polygon(chuckCorners(fixture, shape, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE }),
-]
+function chuckOutline(fixture: Fixture, grip: Held, tilt: Degree, onPage: OnPage): readonly Mark[] {
+  return [polygon(chuckCorners(fixture, grip.chuckFace, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE })]
+}
 
 /** The pivot, its height to the rotary centre line square to it, and the tilt between level and the centre line. */
 function pivotMarks(fixture: Fixture, tilt: Degree, onPage: OnPage): readonly Mark[] {
@@ -186,65 +188,4 @@ function cutterMarks(fixture: Fixture, setUp: SetUp, onPage: OnPage): readonly M
       line(onPage({ x: x - cutter, z }), onPage({ x: x + cutter, z })),
     ]
   })
-}
-
-type Shown = { fixture: Fixture; shape: Shape; setUp: SetUp; units: Units }
-
-function labelsOf({ fixture, shape, setUp, units }: Shown, onPage: OnPage): readonly Labelled[] {
-  // Round in millimetres; in inches as many places as the tables beside it print.
-  const round = (value: Millimetre, places: number): string =>
-    length(value, units, units === 'mm' ? places : places + 1)
-  const { tilt } = setUp
-  const pivot = onPage({ x: 0, z: 0 })
-  const foot = onPage(inMachine({ fixture, tilt, shape }, fixture.faceDistance / 2, 0))
-  return [
-    ...placesOf(setUp).map(({ names, x, z, window }) => ({
-      rows: [
-        { lines: names, bold: true },
-        {
-          lines: [
-            `X ${length(x, units)}`,
-            `Z ${length(z, units)}`,
-            `cutter Ø${round(window.cutter, 1)}, through at Z ${length(window.plunge.zThrough, units, 2)}`,
-            ...heldLines(window, units),
-          ],
-        },
-      ],
-      anchor: onPage({ x, z }),
-      toward: -20,
-      spread: 84,
-      orFrom: [{ anchor: onPage({ x, z }), toward: 200 }],
-      mayCross: true,
-      end: 'dot' as const,
-    })),
-    {
-      rows: [{ lines: ['tilt pivot', `X 0, Z 0${tilt === 0 ? '' : `, tilt ${angle(tilt)}°`}`] }],
-      anchor: pivot,
-      toward: 120,
-      spread: 180,
-      mayCross: true,
-      end: 'dot',
-    },
-    {
-      rows: [{ lines: ['rotary centre line', `${round(fixture.pivotHeight, 2)} from the pivot`] }],
-      anchor: foot,
-      toward: 60,
-      spread: 180,
-      mayCross: true,
-      end: 'dot',
-    },
-    {
-      rows: [
-        {
-          lines: [
-            `top face, head toward ${fixture.headFaces}`,
-            `${round(fixture.faceDistance, 2)} along from the pivot`,
-          ],
-        },
-      ],
-      anchor: onPage(inMachine({ fixture, tilt, shape }, shape.top, -fixture.pivotHeight / 4)),
-      toward: fixture.headFaces === '+X' ? 20 : 160,
-      spread: 120,
-    },
-  ]
 }

@@ -1,11 +1,9 @@
 import { length, type Units } from '../figures.ts'
 import type { FixturePlan } from '../ports/fixture-plan.ts'
 import type { PortWindow } from '../ports/port.ts'
-import type { Shape } from '../shape.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { Degree, Millimetre } from '../units.ts'
-import { outsideOf } from './profile.ts'
-import { inMachine, type MachinePoint, tiltedPlace } from './set-up.ts'
+import { type MachinePoint, tiltedPlace } from './set-up.ts'
 
 /** Of the spindle, as much as shows that it goes on. */
 const SPINDLE: Millimetre = 8
@@ -30,11 +28,9 @@ export function holderSteps({ holder }: Fixture, { cutter, plunge, held }: PortW
   ]
 }
 
-/** The chuck from its face at the held end, or where the works measured it: it faces +X. */
-export function chuckCorners(fixture: Fixture, shape: Shape, tilt: Degree): readonly MachinePoint[] {
-  const { diameter, length, faceDistance } = fixture.chuck
-  const ends = outsideOf(shape).flatMap(({ from, to }) => [from, to])
-  const face = faceDistance ?? Math.min(...ends.map(depth => inMachine({ fixture, tilt: 0, shape }, depth, 0).x))
+/** The chuck behind its front face: it faces +X. */
+export function chuckCorners(fixture: Fixture, face: Millimetre, tilt: Degree): readonly MachinePoint[] {
+  const { diameter, length } = fixture.chuck
   return [
     [face, 1],
     [face, -1],

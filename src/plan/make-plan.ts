@@ -79,6 +79,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     ({ operation, sizes, after }): PlannedOperation => ({
       ...operation,
       sizes: withPlaces(part, operation, sizes, inspection.characteristics),
+      ...(operation.purpose === 'mill-ports' && 'chuckings' in ports && { chuckings: ports.chuckings }),
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
       shape: after,

@@ -1,4 +1,5 @@
 import type { Batch, MaterialNeed } from '../batch/batch.ts'
+import type { Chucking } from '../chucking.ts'
 import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
@@ -21,6 +22,8 @@ import type { Working } from '../working.ts'
 export type PlannedOperation = Operation & {
   /** With the places that every paper writes them with. */
   readonly sizes: readonly PlacedSize[]
+  /** Where a grip is settled. */
+  readonly chuckings?: readonly Chucking[]
   readonly steps: readonly Step[]
   readonly time: OperationTime
   readonly shape: Shape

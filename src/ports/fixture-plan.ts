@@ -3,6 +3,7 @@ import { toMachine } from '../machine-frame.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
+import { type Grip, gripToPort } from './grip.ts'
 import type { PlannedPort } from './port.ts'
 import { orderedWindows } from './window-order.ts'
 
@@ -19,6 +20,8 @@ export type SettingStep = {
 
 /** How the fixture is set, proved and picked up. */
 export type FixturePlan = {
+  /** What the jaws hold the part by, and from their front to the nearest port edge on the outside. */
+  readonly grip: Grip & { readonly toPort: Millimetre }
   /** Gauge blocks under a sine bar for each tilt other than 0, in the order of setting. */
   readonly sineBar: Millimetre
   readonly tilts: readonly {
@@ -49,14 +52,21 @@ export const unmeasuredPlaces = ({ assumed }: Pick<FixturePlan, 'assumed'>): rea
 const SINE_BAR: Millimetre = 100
 
 /** Setting, proving and order of all windows together. */
-export function planFixture(
-  ports: readonly PlannedPort[],
-  { fixture, set }: Pick<Shop, 'fixture' | 'set'>,
-  notebook: Notebook,
-): FixturePlan {
+export function planFixture({
+  ports,
+  shop: { fixture, set },
+  grip,
+  notebook,
+}: {
+  readonly ports: readonly PlannedPort[]
+  readonly shop: Pick<Shop, 'fixture' | 'set'>
+  readonly grip: Grip
+  readonly notebook: Notebook
+}): FixturePlan {
   const order = orderOf(ports)
   const tilts = order.map(({ tilt }) => tilt).filter((tilt, i, all) => all.indexOf(tilt) === i)
   return {
+    grip: { ...grip, toPort: gripToPort(grip, ports) },
     sineBar: SINE_BAR,
     tilts: tilts.map(tilt => {
       const about = { about: `tilt ${tilt}°` }

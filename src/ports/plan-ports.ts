@@ -1,4 +1,5 @@
 import { bandAt } from '../band.ts'
+import type { Chucking } from '../chucking.ts'
 import type { Finding } from '../finding.ts'
 import { anglePerTenth } from '../handbook/port-window.ts'
 import type { OperationSize } from '../operation-size.ts'
@@ -9,8 +10,11 @@ import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { CheckedPort } from './checks/port-check.ts'
 import { runChecks } from './checks/run-checks.ts'
-import { type FixturePlan, planFixture, unmeasuredPlaces } from './fixture-plan.ts'
+import { fixtureFindings } from './fixture-findings.ts'
+import { type FixturePlan, planFixture } from './fixture-plan.ts'
 import type { GasExchange } from './gas-exchange.ts'
+import { chuckingIn, gripOf } from './grip.ts'
+import type { RoundBody } from './height-under.ts'
 import { roundBodies } from './held-cutter.ts'
 import { inletTiming } from './inlet-timing.ts'
 import { noteAsCut } from './note-as-cut.ts'
@@ -32,8 +36,9 @@ export type PortsPlanned = {
   readonly workings: readonly Working[]
   /** Absent without an engine, or when no port is timed by the crown. */
   readonly gasExchange?: GasExchange
-  /** Absent without ports. */
+  /** Both absent without ports. */
   readonly fixture?: FixturePlan
+  readonly chuckings?: readonly Chucking[]
 }
 
 /** Every port's edges, timing, areas and cutter, and the fixture setting of every window. */
@@ -42,7 +47,9 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const { engine } = part
   if (engine && !crankTurns(engine)) return locked(part)
   const crank = engine && crankOf(engine, notebook)
-  const planned = part.ports.map(port => planPort(part, port, shop, asMilled, crank, notebook))
+  const grip = gripOf(shop, asMilled)
+  const bodies = roundBodies(shop.fixture, asMilled, grip.chuckFace)
+  const planned = part.ports.map(port => planPort({ part, port, shop, asMilled, bodies, crank, notebook }))
   const checked = planned.flatMap(({ port: planned }, i) => {
     const port = part.ports[i]
     return planned && port ? [{ port, planned }] : []
@@ -52,9 +59,9 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const gasExchange =
     engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
-  const fixture = all.length === 0 ? undefined : planFixture(all, shop, notebook)
+  const fixture = all.length === 0 ? undefined : planFixture({ ports: all, shop, grip, notebook })
   return {
-    ...(fixture ? { fixture } : {}),
+    ...(fixture ? { fixture, chuckings: [chuckingIn(grip)] } : {}),
     ...(gasExchange ? { gasExchange } : {}),
     ports: all,
     sizes: planned.flatMap(({ port, bore }) =>
@@ -63,25 +70,10 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     findings: [
       ...planned.flatMap(({ findings }) => findings),
       ...runChecks(part, shop, asMilled, checked, gasExchange),
-      ...(fixture ? notMeasured(part, fixture) : []),
+      ...(fixture ? fixtureFindings(part, fixture) : []),
     ],
     workings: notebook.workings,
   }
-}
-
-/** Every figure of every setting rests on these. */
-function notMeasured(part: Part, fixture: FixturePlan): readonly Finding[] {
-  const missing = unmeasuredPlaces(fixture)
-  if (missing.length === 0) return []
-  return [
-    {
-      code: 'ports/fixture-not-measured',
-      severity: 'warning',
-      message: `the settings stand on built-in figures: the shop file does not give the fixture's ${missing.join(', ')}`,
-      at: placeOf(part, '/ports'),
-      hint: 'measure the fixture and write `fixture:` into the shop file; no program is written before',
-    },
-  ]
 }
 
 /** Finished bore that the crown runs in, where it times a port. */
@@ -126,14 +118,23 @@ type Planned = {
   readonly findings: readonly Finding[]
 }
 
-function planPort(
-  part: Part,
-  port: Port,
-  shop: Shop,
-  asMilled: AsMilled,
-  crank: Crank | undefined,
-  notebook: Notebook,
-): Planned {
+function planPort({
+  part,
+  port,
+  shop,
+  asMilled,
+  bodies,
+  crank,
+  notebook,
+}: {
+  readonly part: Part
+  readonly port: Port
+  readonly shop: Shop
+  readonly asMilled: AsMilled
+  readonly bodies: readonly RoundBody[]
+  readonly crank: Crank | undefined
+  readonly notebook: Notebook
+}): Planned {
   const found = (faults: readonly PortFault[]): readonly Finding[] =>
     faults.map(fault => portFinding(part, port, fault))
   const edges = portEdges(part, port, crank, notebook)
@@ -143,7 +144,6 @@ function planPort(
   const design = designed.value
   const walls = wallsAsMilled(part, design, asMilled)
   if (!('value' in walls)) return { findings: found(walls.faults) }
-  const bodies = roundBodies(shop.fixture, asMilled)
   const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, bodies, notebook))
   const shift = noteAsCut(port, design, walls.value, crank, notebook)
   const faults = [...walls.faults, ...cornerNote(port), ...distinct(windows.flatMap(window => window.faults))]

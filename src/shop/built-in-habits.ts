@@ -16,6 +16,8 @@ export const BUILT_IN_HABITS: Habits = {
   portEdgeTolerance: 0.1,
   portFloorTolerance: 0.2,
   portWidthTolerance: 0.2,
+  // Bored soft jaws or a collet: about a fifth of the diameter, 10 and more.
+  leastGrip: 10,
   stockStep: 0.01,
   turnedOutsideToBore: 0.015,
   mandrelRunout: 0.005,

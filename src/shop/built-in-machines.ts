@@ -70,7 +70,7 @@ export const BUILT_IN_FIXTURE: Fixture = {
   positiveRotary: 'Y to Z',
   rotaryLimits: [-360, 360],
   tiltLimits: [-10, 60],
-  // Common practice, no source: a slim collet holder for shanks to 6 mm, and a small chuck.
+  // Common practice, no source: a slim collet holder for shanks to 6 mm, and a collet chuck for liners of about 55.
   holder: { diameter: 16, length: 60, spindleDiameter: 50 },
-  chuck: { diameter: 80, length: 40 },
+  chuck: { diameter: 68, length: 40 },
 }

@@ -39,7 +39,7 @@ export type Holder = {
 export type Chuck = {
   readonly diameter: Millimetre
   readonly length: Millimetre
-  /** Where its front face stands in X at zero tilt, from the pivot; left out, at the held end of the part. */
+  /** Where its front face stands in X at zero tilt, from the pivot; left out, where the least grip puts it. */
   readonly faceDistance?: Millimetre
 }
 
@@ -120,6 +120,8 @@ export type Habits = {
   readonly portEdgeTolerance: Millimetre
   readonly portFloorTolerance: Millimetre
   readonly portWidthTolerance: Millimetre
+  /** Of the part in the rotary's jaws while its ports are milled, along it. */
+  readonly leastGrip: Millimetre
   /** Steps that a chosen stock is rounded to. */
   readonly stockStep: Millimetre
   /** Eccentricity, radial, between the surface that locates and the surface cut. */

@@ -1,6 +1,7 @@
 import type { Plan } from '../../src/plan/plan.ts'
 import { EVERY_CASE_FIELD } from './every-case-field.ts'
 import type { EveryField } from './every-field-of.ts'
+import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
@@ -13,7 +14,6 @@ const SPREAD = { least: 1, nominal: 2, most: 3 }
 const RANGE = { least: 1, most: 3 }
 const LIMITS = { nominal: 2, lower: 1, upper: 3 }
 const BANDS = [{ name: 'seat', from: 0, to: 92, diameter: 55 }]
-const FACE = { x: 80, z: 50 }
 
 /** Not a plan that anybody could work to: it is there for its keys. */
 export const EVERY_FIELD: EveryField<Plan> = {
@@ -42,6 +42,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       locatedAs: 'turned',
       heldIn: 'jaws',
       gripsAt: 'bottom',
+      chuckings: [{ number: 1, end: 'top', grip: { surface: 'seat', length: 10 }, stop: 'a shoulder' }],
       axialLocator: { face: 'shoulder', band: 'flange' },
       guards: ['nitride'],
       surfaces: ['bore'],
@@ -159,15 +160,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
   },
   ports: [EVERY_PORT_FIELD],
   setUps: [EVERY_SET_UP_FIELD],
-  fixture: {
-    sineBar: 100,
-    tilts: [{ tilt: 15, stack: 25.9, face: FACE }],
-    provingMoves: ['Set tilt 0.'],
-    order: [{ port: 'exhaust', at: 0, window: 1, tilt: 0, rotary: 180, cutter: 2 }],
-    tiltChanges: 1,
-    rotaryReversals: 0,
-    assumed: ['holder', 'chuck'],
-  },
+  fixture: EVERY_FIXTURE_FIELD,
   gasExchange: EVERY_GAS_FIELD,
   inspection: {
     characteristics: [

@@ -4,6 +4,7 @@ import type { EveryField } from './every-field-of.ts'
 const AREAS = { window: 400, flow: 300 }
 const EDGES = { highest: 30, lowest: 31, highestAt: 0, lowestAt: 10 }
 const OUTLINE = [{ azimuth: 1, depth: 30 }]
+const REMEDIES = { stickOut: 30, holderDiameter: 10, chuckDiameter: 60, length: 12 }
 const FACE = { x: 80, z: 50 }
 
 export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
@@ -48,8 +49,26 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       roofFall: 0,
       walls: { outside: 27.6, bore: 23.9, finished: 24 },
       needed: { flutes: 5, reach: 12 },
-      held: { stickOut: 25, stickOutNeeded: 24.8, shank: 6, flutes: 10, room: 2.1, by: 'holder', to: 'seat' },
-      drillHeld: { stickOut: 28, stickOutNeeded: 26, shank: 4, flutes: 14, room: 3, by: 'holder', to: 'seat' },
+      held: {
+        stickOut: 25,
+        stickOutNeeded: 24.8,
+        shank: 6,
+        flutes: 10,
+        room: 2.1,
+        by: 'holder',
+        to: 'seat',
+        remedies: REMEDIES,
+      },
+      drillHeld: {
+        stickOut: 28,
+        stickOutNeeded: 26,
+        shank: 4,
+        flutes: 14,
+        room: 3,
+        by: 'holder',
+        to: 'seat',
+        remedies: REMEDIES,
+      },
       shoulderRoom: 4,
       farWallRoom: 40,
       fromFace: FACE,

@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { toMachine } from '../../src/machine-frame.ts'
+import { roomAt } from '../../src/ports/closest-place.ts'
 import { heightUnder, type RoundBody } from '../../src/ports/height-under.ts'
-import { heldCutter, roomAt, stickOutNeeded } from '../../src/ports/held-cutter.ts'
+import { heldCutter, stickOutNeeded } from '../../src/ports/held-cutter.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import { FIXTURE, linerOf, milledAt, shopWith } from './liner.ts'
 

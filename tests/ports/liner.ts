@@ -86,6 +86,7 @@ export const MEASURED: ReadonlySet<string> = new Set(
 
 export const shopWith = (fixture: Partial<Fixture> = {}, changes: Partial<Shop> = {}): Shop => ({
   ...BUILT_IN_SHOP,
+  set: MEASURED,
   ...changes,
   fixture: { ...FIXTURE, ...fixture },
 })

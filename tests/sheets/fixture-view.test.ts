@@ -3,6 +3,7 @@ import type { SettingStep } from '../../src/ports/fixture-plan.ts'
 import { fixtureView, inOrder } from '../../src/sheets/views/fixture-view.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { SAMPLE_PLAN } from '../pictures/sample-plan.ts'
+import { EVERY_FIXTURE_FIELD } from '../plan/every-fixture-field.ts'
 
 const steps: readonly SettingStep[] = SAMPLE_PLAN.ports.flatMap(({ name, at, windows }) =>
   windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
@@ -10,6 +11,7 @@ const steps: readonly SettingStep[] = SAMPLE_PLAN.ports.flatMap(({ name, at, win
 const plan = {
   ...SAMPLE_PLAN,
   fixture: {
+    ...EVERY_FIXTURE_FIELD,
     sineBar: 100,
     tilts: [{ tilt: 15, stack: 25.8819, face: { x: 90.215, z: 27.5908 } }],
     provingMoves: ['Tilt by +5: the head end must go down.'],

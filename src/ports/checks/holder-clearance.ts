@@ -1,4 +1,5 @@
 import { angle, fixed, inWords } from '../../figures.ts'
+import type { HeldCutter } from '../held-cutter.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const holderClearance: PortCheck = {
@@ -14,19 +15,35 @@ export const holderClearance: PortCheck = {
         { held: drillHeld, over: `${inWords(entryHole.diameter)} mm drill` },
       ].flatMap(({ held, over }) => {
         if (held === undefined || held.room >= limit('least') - 1e-6) return []
-        const { by, to, room, stickOut, stickOutNeeded } = held
+        const { by, to, room } = held
         const how = room < 0 ? `strikes the ${to} by ${fixed(-room, 2)}` : `clears the ${to} by ${fixed(room, 2)}`
         return [
           {
             port,
             severity: room < 0 ? ('error' as const) : ('warning' as const),
             message: `at tilt ${angle(tilt, 1)}° the ${by} over the ${over} ${how} mm; ${limit('least')} mm or more is needed`,
-            hint:
-              by === 'shank'
-                ? 'use a cutter that is longer below its shank, or a smaller chuck'
-                : `let it stick out ${fixed(Math.ceil(stickOutNeeded * 10) / 10, 1)} mm, not ${fixed(stickOut, 1)}, use a slimmer holder, or hold the part further out; \`fixture: {holder: …, chuck: …}\` in the shop file says what they are`,
+            hint: `${helps(held)}; \`fixture: {holder: …, chuck: …}\` in the shop file says what they are`,
           },
         ]
       }),
     ),
+}
+
+/** What would help, each alone, with its figure: never more room than there is, so lengths up and diameters down. */
+function helps({ by, stickOut, remedies = {} }: HeldCutter): string {
+  const { stickOut: out, holderDiameter, chuckDiameter, length } = remedies
+  const up = (value: number): string => fixed(Math.ceil(value * 10 - 1e-6) / 10, 1)
+  const down = (value: number): string => fixed(Math.floor(value * 10 + 1e-6) / 10, 1)
+  const ways = [
+    ...(out === undefined ? [] : [`let it stick out ${up(out)} mm, not ${fixed(stickOut, 1)}`]),
+    ...(holderDiameter === undefined ? [] : [`use a holder with a nose of Ø${down(holderDiameter)}`]),
+    ...(chuckDiameter === undefined
+      ? []
+      : [`hold it in a collet or on a plate of no more than Ø${down(chuckDiameter)}`]),
+    ...(length === undefined ? [] : [`leave ${up(length)} mm more length to grip, as a stub that is cut off later`]),
+  ]
+  if (ways.length > 0) return ways.join(', or ')
+  return by === 'shank' || by === 'cutter'
+    ? 'nothing of it alone helps: hold the part by its other end, or on a plate from within'
+    : 'no one change helps: take a longer cutter, a slimmer holder and a smaller chuck together'
 }

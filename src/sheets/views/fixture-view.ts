@@ -8,6 +8,8 @@ export type NamedWindow = { readonly name: string; readonly window: PortWindow }
 
 /** How the fixture is tilted, proved and picked up, and how deep each cutter goes. */
 export type FixtureView = {
+  /** What the jaws hold, how much of it, how far from the ports. */
+  readonly hold: string
   readonly sineBar: string
   readonly tilts: readonly { readonly tilt: string; readonly stack: string; readonly x: string; readonly z: string }[]
   readonly provingMoves: readonly string[]
@@ -42,9 +44,11 @@ export function inOrder({ ports, fixture }: Plan): readonly NamedWindow[] {
 const nameOf = ({ name, windows }: PlannedPort, index: number): string =>
   windows.length > 1 ? `${name} ${index + 1} of ${windows.length}` : name
 
-export function fixtureView(plan: Plan, { length }: PaperFigures): FixtureView {
+export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
   const { fixture } = plan
+  const { length } = figures
   return {
+    hold: fixture ? holdWords(fixture, figures) : '',
     // A bar is known by its length as it was bought.
     sineBar: fixture ? `${fixed(fixture.sineBar, 0)} mm` : '',
     tilts: (fixture?.tilts ?? []).map(({ tilt, stack, face }) => ({
@@ -73,6 +77,11 @@ export function fixtureView(plan: Plan, { length }: PaperFigures): FixtureView {
       }
     }),
   }
+}
+
+function holdWords({ grip }: NonNullable<Plan['fixture']>, { length, unit }: PaperFigures): string {
+  const { surface, diameter, end, toPort } = grip
+  return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end: no more, or holder and jaws meet. Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
 }
 
 function notMeasuredWords({ assumed }: NonNullable<Plan['fixture']>): string {

@@ -15,6 +15,8 @@ export type OperationView = {
   readonly outside: boolean
   readonly holding: string
   readonly locatedBy: string
+  /** How much of what the jaws hold, one line a clamping. */
+  readonly grips: readonly string[]
   /** One line: why this is done. */
   readonly because: string
   readonly setup: string
@@ -43,6 +45,10 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
         ? holding
         : `${holding}; set true within ${figures.length(setTrue, 4)} ${figures.unit} off axis`,
     locatedBy: locatedBy.join(', '),
+    grips: (operation.chuckings ?? []).map(
+      ({ end, grip, stop }) =>
+        `Grip ${figures.length(grip.length, 1)} ${figures.unit} of ${grip.surface}, ${end} end out, against ${stop}.`,
+    ),
     because: because[0] ?? '',
     setup: minutes(time.setup),
     piece: minutes(time.each),
