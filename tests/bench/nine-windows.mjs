@@ -1,4 +1,4 @@
-// All nine windows of a part planned, mapped, offset and written, once warm.
+// All nine windows of a part planned, mapped and written to programs, once warm.
 import { bundled } from './bundled.mjs'
 
 /** Seven ports, one of them bridged and one pair of pairs mirrored: nine windows. */
@@ -34,6 +34,7 @@ export async function nineWindows(root, desk, shopText) {
   const { shop } = program.readShop(shopText, 'shop.yaml')
   const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
   const { plan } = program.makePlan({ part, shop, batch: { number: '2631', quantity: 12 }, issue })
+  if (!plan) throw new Error('the part does not plan')
   const { asMilled } = program.planStock(part, shop, program.planRoute(part, shop).operations)
   const measure = (text, size) => 0.5 * size * text.length
   return () => {
@@ -41,6 +42,6 @@ export async function nineWindows(root, desk, shopText) {
     const windows = ports.flatMap(port => port.windows).length
     if (windows !== 9) throw new Error(`the part has ${windows} windows, not nine`)
     const fresh = { ...plan, ports }
-    return [program.drawPortMap(fresh, 'bore', 510, measure), program.ncPrograms(fresh, shop)]
+    return [program.drawPortMap({ plan: fresh, kind: 'bore', width: 510, measure }), program.ncPrograms(fresh)]
   }
 }
