@@ -31,6 +31,7 @@ type InputCode =
   | 'input/missing-key'
   | 'input/name-twice'
   | 'input/needs-engine'
+  | 'input/no-solution'
   | 'input/no-tolerance'
   | 'input/not-a-mapping'
   | 'input/not-finite'

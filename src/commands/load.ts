@@ -6,7 +6,8 @@ import type { Part } from '../part/part.ts'
 import { type BatchFile, readBatch, readBatchNumber } from '../part/read-batch.ts'
 import { readPart } from '../part/read-part.ts'
 import { readShop } from '../part/read-shop.ts'
-import { fileOfSetting, type Setting, setValues } from '../part/set-values.ts'
+import { fileOfSetting, setValues } from '../part/set-values.ts'
+import { type Setting, settingOf } from '../part/setting.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Options } from './options.ts'
@@ -67,9 +68,9 @@ export function load(file: string, options: Options, world: World): Loaded {
 /** Settings by the file that they belong to; a path that neither file has is judged with the part's. */
 function settingsOf(texts: readonly string[]): Readonly<Record<'part' | 'shop', readonly Setting[]>> {
   const settings = texts.map((text): Setting => {
-    const at = text.indexOf('=')
-    if (at < 1) throw new UsageProblem(`--set wants a path and a value, as in stock.bore=0.16, got "${text}"`)
-    return { path: text.slice(0, at).trim(), value: text.slice(at + 1) }
+    const setting = settingOf(text)
+    if (setting) return setting
+    throw new UsageProblem(`--set wants a path and a value, as in stock.bore=0.16 or exhaust.opens+=2, got "${text}"`)
   })
   const isShop = ({ path }: Setting): boolean => fileOfSetting(path) === 'shop'
   return { part: settings.filter(setting => !isShop(setting)), shop: settings.filter(isShop) }

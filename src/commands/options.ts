@@ -23,6 +23,12 @@ export type Options = {
   readonly set?: readonly string[]
   /** `stock.bore=0.10:0.40:0.02` */
   readonly sweep?: string
+  /** `exhaust.height:time-area=0.0152` */
+  readonly solve?: string
+  /** File of a liner measured on the bench. */
+  readonly measured?: string
+  /** Ports given by their opening stay where they are cut. */
+  readonly asMade?: boolean
   readonly nc?: string
   readonly svg?: string
 }

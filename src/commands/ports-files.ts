@@ -7,13 +7,16 @@ import { jsonText } from './json.ts'
 import type { Options } from './options.ts'
 import { planFile } from './plan-file.ts'
 import { ports } from './ports.ts'
+import { portsWhatIf } from './ports-what-if.ts'
 import { programFiles } from './programs.ts'
 import { reportBeside } from './report.ts'
 import { show } from './show.ts'
 import { type FileToWrite, STATUS, type World } from './world.ts'
 
-/** The ports on the terminal; with `--nc` and `--svg` as programs and drawings in files instead. */
+/** The ports on the terminal, or what they would be with something changed; with `--nc` and `--svg` as programs and drawings in files instead. */
 export async function portsCommand(file: string, options: Options, world: World): Promise<number> {
+  const whatIf = await portsWhatIf(file, options, world)
+  if (whatIf !== undefined) return whatIf
   if (options.nc === undefined && options.svg === undefined) return show(file, options, world, ports)
   const { plan, findings } = planFile(file, options, world)
   reportBeside(findings, world)

@@ -1,5 +1,5 @@
 import { angle, area, fixed, length } from '../figures.ts'
-import type { Plan } from '../plan/plan.ts'
+import type { PortsSide } from '../plan/ports-side.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import { gasView } from '../sheets/views/gas-view.ts'
 import type { Options } from './options.ts'
@@ -7,7 +7,7 @@ import { heading } from './route.ts'
 import { table } from './table.ts'
 import type { View } from './view.ts'
 
-export const ports: View = {
+export const ports: View<PortsSide> = {
   data: ({ part, batch, ports, gasExchange, fixture, findings }) => ({
     part,
     batch,
@@ -22,7 +22,7 @@ export const ports: View = {
       : [heading(plan), timingTable(plan, options), settingTable(plan, options), ...gasTables(plan)].join('\n'),
 }
 
-function timingTable({ ports }: Plan, { units }: Options): string {
+function timingTable({ ports }: PortsSide, { units }: Options): string {
   const mm = (value: number): string => length(value, units, 2)
   return table(
     [
@@ -58,7 +58,7 @@ const timesOf = ({ opens, closes, duration, bySkirt }: PlannedPort): readonly st
     ? [`${angle(bySkirt.opensBefore)} before`, angle(bySkirt.closesAfter), angle(bySkirt.duration)]
     : [opens, closes, duration].map(degree => (degree === undefined ? '' : angle(degree)))
 
-function settingTable({ ports }: Plan, { units }: Options): string {
+function settingTable({ ports }: PortsSide, { units }: Options): string {
   const mm = (value: number): string => length(value, units)
   return table(
     [
@@ -89,7 +89,7 @@ function settingTable({ ports }: Plan, { units }: Options): string {
 }
 
 /** What the ports do together, and beside it what books and workshops name; the setting sheet names the sources in full. */
-function gasTables(plan: Plan): readonly string[] {
+function gasTables(plan: PortsSide): readonly string[] {
   const { together, references } = gasView(plan)
   if (together.length === 0) return []
   return [

@@ -71,19 +71,22 @@ function describe(world: World, ended: (status: number) => void): Command {
         ended(show(file, options, world, side))
       })
   view('route', async () => (await import('./route.ts')).route, 'operation')
-  planning(command('stock'), 'units')
+  planning(command('stock'), 'units', 'changes')
     .argument('<part>', PART)
-    .option('--set <path=value>', 'plan again with this value changed, and show both; may be given again', gathered)
-    .option('--sweep <path=from:to:step>', 'plan with every value from one to the other, and show the margins')
     .option('--svg <dir>', 'write the picture of a sweep into this folder')
     .action(async (file, options) => ended(await (await import('./what-if.ts')).stockCommand(file, options, world)))
-  planning(command('ports'), 'units')
+  planning(command('ports'), 'units', 'changes')
     .argument('<part>', PART)
+    .option(...AS_MADE)
+    .option('--solve <path:figure=value>', 'the height, width or opening that gives a time-area or a blowdown')
     .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
     .option('--force', 'write over programs of another fingerprint')
     .option('--svg <dir>', 'write the drawings of the ports into this folder')
     .action(async (file, options) => ended(await (await import('./ports-files.ts')).portsCommand(file, options, world)))
-  view('plan', async () => (await import('./plan.ts')).plan, 'units')
+  planning(command('plan'), 'units', 'changes')
+    .argument('<part>', PART)
+    .option(...AS_MADE)
+    .action(async (file, options) => ended(await (await import('./plan-what-if.ts')).planCommand(file, options, world)))
   view('workings', async () => (await import('./workings.ts')).workings, 'operation')
 
   printing(planning(command('traveller'), 'units'))
@@ -98,8 +101,10 @@ function describe(world: World, ended: (status: number) => void): Command {
 
 const exampleHead = (examples: readonly string[]): string => (examples.length > 1 ? 'Examples' : 'Example')
 
+const AS_MADE = ['--as-made', 'under --set and --sweep, ports given by their opening stay where they are cut'] as const
+
 /** Options that some commands obey. One that a command does not obey it does not take. */
-type Obeyed = 'units' | 'operation'
+type Obeyed = 'units' | 'operation' | 'changes'
 
 /** Options of every command that plans, and of the others those that this one obeys. */
 function planning(command: Command, ...obeyed: readonly Obeyed[]): Command {
@@ -114,6 +119,14 @@ function planning(command: Command, ...obeyed: readonly Obeyed[]): Command {
     .option('--json', 'plain data on standard output and nothing else there')
   if (obeyed.includes('operation'))
     command.option('--operation <n>', 'this operation only, by its number', wholeNumber(100_000))
+  if (obeyed.includes('changes'))
+    command
+      .option(
+        '--set <path=value>',
+        'plan again with this value changed (also += and -=), and show both; may be given again',
+        gathered,
+      )
+      .option('--sweep <path=from:to:step>', 'plan with every value from one to the other')
   if (obeyed.includes('units'))
     command.addOption(new Option('--units <units>', 'units to print').choices(['mm', 'inch']).default('mm'))
   return command

@@ -1,13 +1,12 @@
+import { isScalar, type Node } from 'yaml'
 import type { Finding } from '../finding.ts'
 import { withValue } from './edit-yaml.ts'
 import part from './part.schema.json' with { type: 'json' }
-import { type PathSchema, resolvePath } from './setting-path.ts'
+import { changedBy, type Setting } from './setting.ts'
+import { namesPort, type PathSchema, type ResolvedPath, resolvePath } from './setting-path.ts'
 import shop from './shop.schema.json' with { type: 'json' }
 import { openYaml, parseYaml, type YamlSource } from './yaml-source.ts'
 import { step, walk } from './yaml-walk.ts'
-
-/** A value to put into a file before it is read: `stock.bore` and `0.16`. */
-export type Setting = { readonly path: string; readonly value: string }
 
 export type SetValues = { readonly text?: string; readonly findings: readonly Finding[] }
 
@@ -34,15 +33,28 @@ export function setValues(
   const at = { file, line: 1, column: 1 }
   const findings: Finding[] = []
   let edited = text
-  for (const { path, value } of settings) {
+  for (const { path, value: written, by } of settings) {
     const { findings: faults } = openYaml(edited, file)
     const unreadable = faults.filter(({ code }) => code !== 'input/empty')
     if (unreadable.length > 0) return { findings: unreadable }
-    const resolved = resolvePath(path, parseYaml(edited).document.contents, SCHEMAS[kind])
-    const flow = flowValue(value)
+    const { document } = parseYaml(edited)
+    const resolved = resolveSetting(path, document.contents, kind)
+    const present = by && 'steps' in resolved ? document.getIn([...resolved.steps], true) : undefined
+    const value = by ? changedBy(presentText(present), by, written) : written
+    const flow = value === undefined ? undefined : flowValue(value)
     if ('fault' in resolved) findings.push({ ...resolved.fault, severity: 'error', at })
-    else if (flow === undefined) {
-      const message = `${path} cannot be set to "${value}"`
+    else if (by && value === undefined) {
+      const there = presentText(present) === '' ? 'the file gives it no value' : `it is "${presentText(present)}"`
+      const message = `${path} cannot be changed by "${by}${written.trim()}": ${there}`
+      findings.push({
+        code: 'input/unreadable',
+        severity: 'error',
+        message,
+        at,
+        hint: `a number is wanted on both sides; ${path}=… sets it`,
+      })
+    } else if (flow === undefined) {
+      const message = `${path} cannot be set to "${written}"`
       findings.push({
         code: 'input/unreadable',
         severity: 'error',
@@ -53,6 +65,28 @@ export function setValues(
     } else edited = withValue(edited, resolved.steps, flow)
   }
   return findings.length > 0 ? { findings } : { text: edited, findings }
+}
+
+const presentText = (node: unknown): string =>
+  isScalar(node) && (typeof node.value === 'number' || typeof node.value === 'string')
+    ? (node.source ?? String(node.value))
+    : ''
+
+/** A port may go by its name alone: `exhaust.opens` is `ports.exhaust.opens`. */
+function resolveSetting(path: string, contents: Node | null, kind: 'part' | 'shop'): ResolvedPath {
+  const schema = SCHEMAS[kind]
+  const [first = ''] = path.split('.')
+  const byName = kind === 'part' && !Object.hasOwn(schema.properties ?? {}, first) && namesPort(path, contents)
+  return resolvePath(byName ? `ports.${path}` : path, contents, schema)
+}
+
+/** Which port of the file a path is in, counted from 0, and which of its keys; nothing for a path that is in none. */
+export function portKeyOf(path: string, text: string): { readonly index: number; readonly key: string } | undefined {
+  const resolved = resolveSetting(path, parseYaml(text).document.contents, 'part')
+  if (!('steps' in resolved)) return undefined
+  const [list, index, key, ...deeper] = resolved.steps
+  const inPort = list === 'ports' && typeof index === 'number' && typeof key === 'string' && deeper.length === 0
+  return inPort ? { index, key } : undefined
 }
 
 /** Stands where each value of a sweep goes: a character for private use, which no file has. */

@@ -56,6 +56,13 @@ export function resolvePath(path: string, contents: Node | null, schema: PathSch
   return { steps }
 }
 
+/** Whether a path begins with the name of a port of the file. */
+export function namesPort(path: string, contents: Node | null): boolean {
+  const ports: unknown = isMap(contents) ? contents.get('ports', true) : undefined
+  const words = path.split('.')
+  return isSeq<Node>(ports) && !/^\d+$/.test(words[0] ?? '') && entryOf(ports.items, words) !== undefined
+}
+
 const done = (steps: readonly (string | number)[]): string => steps.join('.')
 
 const unknown = (path: string, why: string, hint: string): ResolvedPath => ({
