@@ -5,6 +5,7 @@ import {
   ENDURANCE,
   endMillDeflection,
   fluteDiameter,
+  neckedEndMillDeflection,
 } from '../handbook/end-mill-strength.ts'
 import {
   meanChip,
@@ -87,7 +88,7 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
   const usual = (isSlender ? row.slotDepth.slender : row.slotDepth.stub) * D
   const strong = strengthLimit(mill, leastMargin) / unitForce
   const stiff = micrometres(MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
-  const mostDepth = Math.min(usual, strong, stiff)
+  const mostDepth = Math.min(usual, strong, stiff, edgesOf(mill))
   if (strong < Math.min(usual, stiff)) limitedBy.push(marginReason(leastMargin))
   else if (stiff < usual) limitedBy.push(`bend of the cutter, half of the ${figure(wall)} mm left on the wall`)
   return {
@@ -128,20 +129,37 @@ export const marginReason = (least: number): string => `margin of ${figure(least
 
 /** Force at the tip that leaves the margin. */
 export const strengthLimit = (mill: EndMill, margin: number): Newton =>
-  ENDURANCE.static / margin / bendingStress.value({ F: 1, l1: mill.fluteLength, d1: rod(mill) })
+  ENDURANCE.static / margin / bendingStress.value({ F: 1, ...weakest(mill) })
+
+/** Where it breaks: the flutes at the shank; of a cutter with a neck the flutes at the neck or the neck at the shank. */
+function weakest(mill: EndMill): { readonly l1: Millimetre; readonly d1: Millimetre } {
+  const { neck } = mill
+  if (!neck) return { l1: mill.fluteLength, d1: rod(mill) }
+  const atNeck = { l1: neck.edges, d1: rod(mill) }
+  const atShank = { l1: mill.fluteLength, d1: neck.diameter }
+  return bendingStress.value({ F: 1, ...atNeck }) > bendingStress.value({ F: 1, ...atShank }) ? atNeck : atShank
+}
+
+const asBeam = (mill: EndMill) => ({ E, d1: rod(mill), l1: mill.fluteLength, L: mill.reach, d2: mill.shank })
 
 export const bendFor = (mill: EndMill, force: Newton): Micrometre =>
-  endMillDeflection.value({ F: force, E, l1: mill.fluteLength, d1: rod(mill), L: mill.reach, d2: mill.shank })
+  mill.neck
+    ? neckedEndMillDeflection.value({ F: force, ...asBeam(mill), l0: mill.neck.edges, dn: mill.neck.diameter })
+    : endMillDeflection.value({ F: force, ...asBeam(mill) })
+
+/** No level is deeper than the edges are long. */
+export const edgesOf = ({ neck, fluteLength }: EndMill): Millimetre => neck?.edges ?? fluteLength
 
 export type Strain = { readonly deflection: Micrometre; readonly breakageMargin: number }
 
 /** Bend and margin of a cutter under a force at its tip, kept as workings. */
 export function strainOf({ notebook, operation }: CuttingTask, mill: EndMill, force: Newton): Strain {
   const about = { operation: operation.number, about: mill.name }
-  const d1 = rod(mill)
-  const given = { F: force, E, l1: mill.fluteLength, d1, L: mill.reach, d2: mill.shank }
-  const deflection = notebook.use(endMillDeflection, given, about)
-  const sigma = notebook.use(bendingStress, { F: force, l1: mill.fluteLength, d1 }, about)
+  const given = { F: force, ...asBeam(mill) }
+  const deflection = mill.neck
+    ? notebook.use(neckedEndMillDeflection, { ...given, l0: mill.neck.edges, dn: mill.neck.diameter }, about)
+    : notebook.use(endMillDeflection, given, about)
+  const sigma = notebook.use(bendingStress, { F: force, ...weakest(mill) }, about)
   return { deflection, breakageMargin: notebook.use(breakageMargin, { sigma }, about) }
 }
 

@@ -17,7 +17,7 @@ import { finishLevels } from '../ports/path/levels.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import { micrometres } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { bendFor, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
+import { bendFor, edgesOf, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
@@ -36,7 +36,7 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
   const thinned = notebook.use(feedForChip, { hmax, r }, about)
   const usual = Math.min(thinned, MOST_FEED_FOR_THINNING * setting.feedPerTooth)
 
-  const planned = finishLevels(window, { cutter: D, most: MILLING_STARTS.finishDepth * D })
+  const planned = finishLevels(window, { cutter: D, most: Math.min(MILLING_STARTS.finishDepth * D, edgesOf(mill)) })
   if (!planned) return []
   const { levels, depth } = planned
   const mostBend = micrometres(BEND_OF_TOLERANCE * shop.habits.portEdgeTolerance)

@@ -42,6 +42,32 @@ export const endMillDeflection: Formula<{ F: 'N'; E: 'N/mm²'; l1: 'mm'; d1: 'mm
     ((F * 64) / (3 * E * Math.PI)) * (l1 ** 3 / d1 ** 4 + (L ** 3 - l1 ** 3) / d2 ** 4) * 1000,
 })
 
+export const neckedEndMillDeflection: Formula<
+  { F: 'N'; E: 'N/mm²'; l0: 'mm'; d1: 'mm'; l1: 'mm'; dn: 'mm'; L: 'mm'; d2: 'mm' },
+  'µm'
+> = formula({
+  symbol: 'delta',
+  meaning: 'deflection at its tip of a cutter with a neck',
+  unit: 'µm',
+  expression: 'F * 64 / (3 * E * pi) * (l0^3 / d1^4 + (l1^3 - l0^3) / dn^4 + (L^3 - l1^3) / d2^4) * 1000',
+  inputs: {
+    F,
+    E: { meaning: 'elastic modulus, carbide 580 000', unit: 'N/mm²', from: 100_000, upTo: 700_000 },
+    l0: { meaning: 'cutting edges from the tip', unit: 'mm', over: 0, upTo: 1000 },
+    d1,
+    l1: { meaning: 'edges and neck from the tip', unit: 'mm', over: 0, upTo: 1000 },
+    dn: { meaning: 'diameter of the neck', unit: 'mm', over: 0, upTo: 500 },
+    L: { meaning: 'stick-out from the holder', unit: 'mm', over: 0, upTo: 1000 },
+    d2: { meaning: 'diameter of the shank', unit: 'mm', over: 0, upTo: 500 },
+  },
+  source: 'derived: beam theory',
+  example: { given: { F: 10, E: 580_000, l0: 3, d1: 1.2, l1: 10, dn: 1.4, L: 24, d2: 6 }, gives: 32.34 },
+  value: ({ F, E, l0, d1, l1, dn, L, d2 }) =>
+    ((F * 64) / (3 * E * Math.PI)) *
+    (l0 ** 3 / d1 ** 4 + (l1 ** 3 - l0 ** 3) / dn ** 4 + (L ** 3 - l1 ** 3) / d2 ** 4) *
+    1000,
+})
+
 export const bendingStress: Formula<{ F: 'N'; l1: 'mm'; d1: 'mm' }, 'N/mm²'> = formula({
   symbol: 'sigma',
   meaning: 'bending stress where the flutes run out',

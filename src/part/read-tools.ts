@@ -33,14 +33,26 @@ const marked = (view: View) => ({
 const OF_KIND: { readonly [K in ToolKind]: (view: View) => Omit<ToolOf<K>, 'kind' | 'name'> | undefined } = {
   'end mill': view => {
     const mill = whole({ ...shanked(view), teeth: view.count('teeth') })
-    if (mill && mill.reach < mill.fluteLength) {
+    if (!mill) return undefined
+    if (mill.reach < mill.fluteLength) {
       const message = `stands out ${mill.reach} mm, less than its flutes of ${mill.fluteLength} mm`
       view.report(
         { code: 'input/out-of-range', message, hint: 'reach is measured from the holder to the tip' },
         'reach',
       )
     }
-    return mill
+    const neck = whole({ diameter: length(view, 'neck'), edges: length(view, 'edge-length') })
+    if (!neck) return mill
+    const hint = 'a neck is thinner than the cutter, and its edges end below the shank'
+    if (neck.diameter >= mill.diameter) {
+      const message = `has a neck of ${neck.diameter} mm, no thinner than its ${mill.diameter} mm`
+      view.report({ code: 'input/out-of-range', message, hint }, 'neck')
+    }
+    if (neck.edges >= mill.fluteLength) {
+      const message = `has edges of ${neck.edges} mm, as long as its flutes and neck of ${mill.fluteLength} mm`
+      view.report({ code: 'input/out-of-range', message, hint }, 'edge-length')
+    }
+    return { ...mill, neck }
   },
   drill: view =>
     whole({

@@ -56,7 +56,8 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
       const hint = near === undefined ? `allowed here: ${allowed.join(', ')}` : `did you mean ${near}?`
       return error('input/unknown-key', `unknown key "${key}"`, place, hint)
     }
-    case 'required': {
+    case 'required':
+    case 'dependentRequired': {
       // A machine, a gauge or a tool goes by its own name.
       const own: unknown = Object(data)['name']
       return error(

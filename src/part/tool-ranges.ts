@@ -2,12 +2,23 @@ import type { ToolKind } from '../shop/tool.ts'
 import type { Range } from './quantity.ts'
 
 /** A figure of a tool, by its key in the shop file. */
-export type ToolFigure = 'diameter' | 'flute-length' | 'shank' | 'reach' | 'nose-radius' | 'length' | 'point'
+export type ToolFigure =
+  | 'diameter'
+  | 'flute-length'
+  | 'edge-length'
+  | 'neck'
+  | 'shank'
+  | 'reach'
+  | 'nose-radius'
+  | 'length'
+  | 'point'
 
 /** What tools of any kind are made in, mm. */
 const ANY: Readonly<Record<ToolFigure, Range>> = {
   diameter: { from: 0.1, upTo: 1000 },
   'flute-length': { from: 0.1, upTo: 1000 },
+  'edge-length': { from: 0.1, upTo: 200 },
+  neck: { from: 0.1, upTo: 63 },
   shank: { from: 0.5, upTo: 200 },
   reach: { from: 0.1, upTo: 1000 },
   'nose-radius': { from: 0.05, upTo: 10 },

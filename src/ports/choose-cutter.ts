@@ -114,14 +114,18 @@ const nearCorner = (need: CutterNeed, cutter: Millimetre): PortFault => ({
 })
 
 function tooShort(need: CutterNeed, tools: readonly EndMill[]): PortFault {
-  const longest = tools.map(tool => {
+  const has = tools.map(tool => {
     const flutes = need.flutes(tool.diameter, tool.shank)
-    return `${tool.name} has ${tool.fluteLength} of ${fixed(flutes, 1)} mm flutes, ${tool.reach} of ${fixed(need.reach, 1)} mm stick-out`
+    return `${tool.name} has ${tool.fluteLength} of ${fixed(flutes, 2)} mm below its shank of ${tool.shank} mm, ${tool.reach} of ${fixed(need.reach, 1)} mm stick-out`
   })
+  const longest = tools.toSorted((a, b) => b.diameter - a.diameter || b.fluteLength - a.fluteLength)[0]
+  const wanted = longest
+    ? `get one of ${longest.diameter} mm with ${fixed(Math.ceil(need.flutes(longest.diameter, longest.shank) * 2) / 2, 1)} mm or more below a shank of ${longest.shank} mm, and list it in the shop file`
+    : 'list a longer or relieved end mill in the shop file'
   return {
     code: 'ports/cutter-too-short',
-    message: `no cutter that reaches the corners reaches through the wall: ${longest.at(-1) ?? ''}`,
-    hint: 'list a longer or relieved end mill in the shop file, or draw a larger corner for a larger one',
+    message: `no cutter that reaches the corners reaches through the wall: ${has.at(-1) ?? ''}`,
+    hint: `${wanted}; or draw a larger corner for a larger cutter`,
   }
 }
 

@@ -1,11 +1,13 @@
 import type { Millimetre } from '../units.ts'
 import type { Jet } from './contour.ts'
-import { type CutFrame, runToNearWall } from './cut-frame.ts'
+import { type CutFrame, type PlanePoint, runToNearWall } from './cut-frame.ts'
+
+/** The last pass goes past the bore as far inward as the next loop would begin: this share of the cutter. */
+const INWARD = 0.25
 
 /**
- * Length below the shank that a cutter needs when its depth follows the wall: from the bore up to the outside at each point
- * of the contour (and a quarter of the cutter inward, where the next pass begins), and up to the outside beside it, as far
- * as a thicker shank overhangs.
+ * Length below the shank that a cutter needs: from its tip on the lowest pass round the contour, at the bore under its rim
+ * and a quarter of it inward, up to the highest place of the outside anywhere under the disc of the shank.
  */
 export function flutesNeeded(
   frame: CutFrame,
@@ -14,19 +16,42 @@ export function flutesNeeded(
   cutter: Millimetre,
   shank: Millimetre,
 ): Millimetre {
-  const overhang = Math.max(0, (shank - cutter) / 2)
+  const disc = Math.max(cutter, shank) / 2
   return Math.max(
     ...contour.map(point => {
       const speed = Math.hypot(point.dl, point.db)
-      const beside = { l: point.l + (overhang * point.db) / speed, b: point.b - (overhang * point.dl) / speed }
-      const inward = {
-        l: point.l - (0.25 * cutter * point.db) / speed,
-        b: point.b + (0.25 * cutter * point.dl) / speed,
-      }
-      const through = Math.max(runToNearWall(frame, walls.bore, point), runToNearWall(frame, walls.bore, inward))
-      const here = runToNearWall(frame, walls.outside, point)
-      const there = Math.abs(beside.l) < walls.outside ? runToNearWall(frame, walls.outside, beside) : here
-      return through - Math.min(here, there)
+      const inward = (by: Millimetre): PlanePoint => ({
+        l: point.l - (by * point.db) / speed,
+        b: point.b + (by * point.dl) / speed,
+      })
+      const through = Math.max(
+        runToNearWall(frame, walls.bore, point),
+        runToNearWall(frame, walls.bore, inward(INWARD * cutter)),
+      )
+      return through - firstTouch(frame, walls.outside, inward(cutter / 2), disc)
     }),
   )
+}
+
+const HALVINGS = 24
+
+/**
+ * How far along the stream a disc square to it goes before it touches the near wall of a cylinder. The run to the wall is
+ * convex over the disc, so it is least on the rim, on the side that the wall leans to, where its slope across the stream
+ * changes sign: found by halving, and never less than at the place that halving ends on. Source: derived, geometry.
+ */
+export function firstTouch(frame: CutFrame, radius: Millimetre, { l, b }: PlanePoint, disc: Millimetre): Millimetre {
+  const lean = frame.tan > 0 ? -1 : 1
+  const steep = Math.abs(frame.tan)
+  const rim = (across: Millimetre): Millimetre => Math.sqrt(Math.max(0, disc ** 2 - (across - l) ** 2))
+  // Past the limb of the cylinder there is no wall.
+  let [low, high] = [Math.max(l - disc, -radius), Math.min(l + disc, radius)]
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (low + high) / 2
+    const slope = (steep * (middle - l)) / rim(middle) + middle / (frame.cos * Math.sqrt(radius ** 2 - middle ** 2))
+    if (slope < 0) low = middle
+    else high = middle
+  }
+  const across = (low + high) / 2
+  return runToNearWall(frame, radius, { l: across, b: b + lean * rim(across) })
 }

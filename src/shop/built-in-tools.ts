@@ -2,13 +2,16 @@ import type { Drill, EndMill, Hone, Tool } from './tool.ts'
 
 /**
  * Four-flute solid carbide on 6 mm shanks. Common practice, no source: flutes about three diameters long, stick-out
- * three shank diameters; the long-reach ones are relieved behind the flutes, and `fluteLength` is then flutes and relief.
+ * three shank diameters; the long-reach ones are relieved behind the flutes, and `fluteLength` is then flutes and
+ * relief; those with a long neck have edges of two diameters on a neck 0.1 mm thinner than the cutter.
  */
 const END_MILLS: readonly EndMill[] = [
   { name: 'end mill 1.5', diameter: 1.5, fluteLength: 4.5, reach: 18 },
   { name: 'end mill 1.5, long reach', diameter: 1.5, fluteLength: 8, reach: 22 },
+  { name: 'end mill 1.5, long neck', diameter: 1.5, fluteLength: 10, reach: 24, neck: { diameter: 1.4, edges: 3 } },
   { name: 'end mill 2', diameter: 2, fluteLength: 6, reach: 20 },
   { name: 'end mill 2, long reach', diameter: 2, fluteLength: 10, reach: 25 },
+  { name: 'end mill 2, long neck', diameter: 2, fluteLength: 12, reach: 27, neck: { diameter: 1.9, edges: 4 } },
   { name: 'end mill 2.5', diameter: 2.5, fluteLength: 7.5, reach: 20 },
   { name: 'end mill 2.5, long reach', diameter: 2.5, fluteLength: 12, reach: 28 },
   { name: 'end mill 3', diameter: 3, fluteLength: 8, reach: 22 },

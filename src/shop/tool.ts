@@ -2,7 +2,7 @@ import type { Degree, Millimetre } from '../units.ts'
 
 type Named<K extends string> = { readonly kind: K; readonly name: string }
 
-/** Flutes, or flutes and relief, go as deep as `fluteLength`; it stands out of the holder by `reach`. */
+/** Flutes, or flutes and neck, go as deep as `fluteLength`, up to the shank; it stands out of the holder by `reach`. */
 type Shanked = {
   /** Its place in the magazine of the machine, which a program calls it by; absent where nobody has said. */
   readonly pocket?: number
@@ -12,7 +12,18 @@ type Shanked = {
   readonly reach: Millimetre
 }
 
-export type EndMill = Named<'end mill'> & Shanked & { readonly teeth: number }
+export type EndMill = Named<'end mill'> &
+  Shanked & {
+    readonly teeth: number
+    /** Relieved behind its edges up to the shank; absent of a cutter that is fluted all the way, or not known to be relieved. */
+    readonly neck?: Neck
+  }
+
+type Neck = {
+  readonly diameter: Millimetre
+  /** The edges themselves, from the tip to where the neck begins. */
+  readonly edges: Millimetre
+}
 
 export type Drill = Named<'drill'> & Shanked & { readonly point: Degree }
 

@@ -33,3 +33,11 @@ it('a short cutter listed before a long one of the same diameter changes nothing
   expect(chooseCutter({ tools: [short, long, ...drills] }, need)).toEqual(alone)
   expect(chooseCutter({ tools: [long, short, ...drills] }, need)).toEqual(alone)
 })
+
+it('with none that is long enough, names the cutter to get: diameter, length below the shank, shank', () => {
+  const chosen = chooseCutter({ tools: [mill('short', 4.5), ...drills] }, { ...need, flutes: () => 9.2 })
+  expect(chosen.tools.cutter).toBeUndefined()
+  expect(chosen.faults.map(({ hint }) => hint)).toEqual([
+    expect.stringMatching(/^get one of 1.5 mm with 9.5 mm or more below a shank of 6 mm, and list it in the shop file/),
+  ])
+})

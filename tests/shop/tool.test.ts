@@ -38,6 +38,18 @@ describe('a tool has the fields of its kind and no others', () => {
       'kind: end mill, diameter: 2, teeth: 4, flute-length: 9, shank: 6, reach: 8',
       /stands out 8 mm, less than its flutes/,
     ],
+    [
+      'kind: end mill, diameter: 2, teeth: 4, flute-length: 9, shank: 6, reach: 20, neck: 1.9',
+      'one has no "edge-length"',
+    ],
+    [
+      'kind: end mill, diameter: 2, teeth: 4, flute-length: 9, shank: 6, reach: 20, neck: 2, edge-length: 3',
+      /has a neck of 2 mm, no thinner than its 2 mm/,
+    ],
+    [
+      'kind: end mill, diameter: 2, teeth: 4, flute-length: 9, shank: 6, reach: 20, neck: 1.9, edge-length: 9',
+      /has edges of 9 mm, as long as its flutes and neck of 9 mm/,
+    ],
   ])('{%s} cannot be', (text, message) => {
     expect(faults(text)).toEqual([typeof message === 'string' ? message : expect.stringMatching(message)])
   })

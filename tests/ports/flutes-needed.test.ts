@@ -1,0 +1,77 @@
+import { beforeAll, expect, it } from 'vitest'
+import { toMachine, type Vector } from '../../src/machine-frame.ts'
+import type { Plan } from '../../src/plan/plan.ts'
+import type { PortWindow } from '../../src/ports/port.ts'
+import { demo } from '../commands/fake-world.ts'
+import { type Programmed, programsOf } from './proof/at-the-door.ts'
+import { readNc } from './proof/nc-reader.ts'
+
+/** Half the shank of the small cutters of the demo's works. */
+const SHANK = 3
+
+/** The cuts that go to the bottom. */
+const LOWEST: ReadonlySet<string> = new Set(['cut through', 'finish'])
+
+let ready: Programmed | undefined
+beforeAll(async () => {
+  ready = await programsOf(demo('OX-098-21.yaml'))
+}, 120_000)
+
+/**
+ * Places all over the outside by the fixture's own transform, and of each place of the programs how far the outside under
+ * the shank stands above the tip: no formula of the plan's has a part in it.
+ */
+it.each([
+  ['main transfer', 9.2],
+  ['boost', 10.9],
+  ['exhaust', 6.57],
+])(
+  '%s: the length below the shank is what the programs’ lowest places and a fine mesh of the outside give, %d mm',
+  (name, found) => {
+    if (!ready) throw new Error('the part has errors')
+    const { plan, programs } = ready
+    const [window] = plan.ports.find(port => port.name === name)?.windows ?? []
+    const setUps = plan.setUps.filter(({ windows }) => windows.some(({ port }) => port === name))
+    if (!window) throw new Error('no such port')
+    const outside = meshOf(plan, window)
+    let most = 0
+    for (const setUp of setUps) {
+      if (setUp.work === 'drill entry holes') continue
+      const text = programs.find(program => program.name === setUp.program)?.text ?? ''
+      for (const { to, rapid, rotary, about } of readNc(text).moves) {
+        if (!LOWEST.has(about.at(-1) ?? '')) continue
+        if (rapid || Math.abs(rotary - window.rotary) > 1e-6) continue
+        const [x, y, z] = [to.x, to.y, to.z]
+        if (z > window.plunge.zThrough + 6) continue
+        most = Math.max(most, outside.highest(x, y) - z)
+      }
+    }
+    const needed = window.needed?.flutes ?? 0
+    // The mesh misses the highest place by little and the chords of the paths run within their own tolerance.
+    expect(most).toBeCloseTo(found, 1)
+    expect(needed).toBeGreaterThan(most - 0.01)
+    expect(needed).toBeLessThan(most + 0.05)
+    expect(window.held?.flutes).toBeGreaterThanOrEqual(needed)
+  },
+  60_000,
+)
+
+function meshOf(plan: Plan, window: PortWindow) {
+  const places: Vector[] = []
+  const { fixture } = plan.shop
+  if (!fixture) throw new Error('the plan names its fixture')
+  for (let azimuth = window.at - 60; azimuth < window.at + 60; azimuth += 0.25) {
+    for (let depth = 0; depth < 92; depth += 0.1) {
+      const a = (azimuth * Math.PI) / 180
+      const r = window.walls.outside
+      const at = toMachine(fixture, window, [r * Math.cos(a), r * Math.sin(a), -depth])
+      if (Math.hypot(at[0] - window.x, at[1] - window.crossOffset) < 15 && at[2] > window.plunge.zThrough)
+        places.push(at)
+    }
+  }
+  places.sort((a, b) => b[2] - a[2])
+  return {
+    highest: (x: number, y: number): number =>
+      places.find(([px, py]) => Math.hypot(px - x, py - y) <= SHANK)?.[2] ?? Number.NEGATIVE_INFINITY,
+  }
+}
