@@ -4,7 +4,7 @@ import { ncPrograms, type Programmed } from '../../src/nc/nc-programs.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import type { NcWords, Shop } from '../../src/shop/shop.ts'
 import { stateOf } from '../cutting/hand-made.ts'
-import { type Asked, linerOf, MEASURED, milledAt, shopWith } from '../ports/liner.ts'
+import { type Asked, linerOf, milledAt, shopWith } from '../ports/liner.ts'
 import { readNc } from '../ports/proof/nc-reader.ts'
 
 const PORTS: readonly Asked[] = [
@@ -18,7 +18,7 @@ const PORTS: readonly Asked[] = [
 const asMilled = milledAt(47.8, 55.2, 0.2)
 
 function planned(changes: Partial<Shop> = {}, asked = PORTS): Programmed {
-  const shop = shopWith({}, { set: MEASURED, ...changes })
+  const shop = shopWith({}, changes)
   const part = { ...linerOf(asked), material: { grade: '42CrMo4', written: '42CrMo4', hardness: 300 } }
   const { ports, fixture } = planPorts(part, shop, asMilled)
   const state = stateOf('mill-ports', asMilled.shape, asMilled.shape)

@@ -80,7 +80,7 @@ export const FIXTURE: Fixture = {
 }
 
 /** What the shop file says of its fixture, where it says all that places a cut. */
-export const MEASURED: ReadonlySet<string> = new Set(
+const MEASURED: ReadonlySet<string> = new Set(
   ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary'].map(key => `/fixture/${key}`),
 )
 
