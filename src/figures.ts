@@ -79,6 +79,10 @@ export function plusBetween(millimetre: number, low: string, high: string, units
   return fixed(Math.min(inUnits(millimetre, units), Number(high) - Number(low)), places)
 }
 
+/** A figure with its sign before it, where the way matters: a true minus, and a plus too; nothing before nought. */
+export const signed = (text: string): string =>
+  text.startsWith('-') ? `−${text.slice(1)}` : Number(text) === 0 ? text : `+${text}`
+
 export const angle = (degree: number, places = 2): string => fixed(degree, places)
 export const minutes = (minute: number): string => fixed(minute, minute < 10 ? 1 : 0)
 /** Minutes as hours: a tenth of one as long as there are few. */

@@ -1,14 +1,11 @@
-import { fixed } from '../figures.ts'
-import { sineBarStack } from '../handbook/tilted-rotary.ts'
+import { fixed, inWords } from '../figures.ts'
 import type { NcText } from './nc-text.ts'
 import type { Written } from './write-program.ts'
-
-const SINE_BAR = 100
 
 /** What a machinist must know before the first block, one thing a line. */
 export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Written): void {
   const { part, shop, fingerprint } = plan
-  const stack = sineBarStack.value({ tilt: Math.abs(setUp.tilt), l: SINE_BAR })
+  const set = plan.fixture?.tilts.find(({ tilt }) => tilt === setUp.tilt)
   const lines: readonly (readonly [string, string | undefined])[] = [
     ['part', part.number],
     ['revision', part.revision],
@@ -19,7 +16,11 @@ export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Writte
     ['bore as milled', fixed(asMilled.boreDiameter, 3)],
     ['top face over finished', fixed(asMilled.topStock, 3)],
     ['tilt', fixed(setUp.tilt, 3)],
-    ['tilt set by', shop.ncWords?.tiltAxis ?? `sine bar ${SINE_BAR}, blocks ${fixed(stack, 3)}`],
+    [
+      'tilt set by',
+      shop.ncWords?.tiltAxis ??
+        `sine bar ${inWords(fixture.sineBar)}, blocks ${fixed(set?.stack ?? 0, 3)}${set && set.stack > 0 ? ` under the ${set.blocksUnder}` : ''}`,
+    ],
     ['tool', setUp.tool],
     ['pocket', setUp.pocket === undefined ? undefined : String(setUp.pocket)],
     ['cutter', fixed(setUp.diameter, 3)],

@@ -15,6 +15,8 @@ export function readFixture(root: View, built: Fixture): Fixture {
     positiveRotary: rotary === 'Y to Z' || rotary === 'Z to Y' ? rotary : built.positiveRotary,
     rotaryLimits: limits(view, 'rotary-limits', 3600) ?? built.rotaryLimits,
     tiltLimits: limits(view, 'tilt-limits', 180) ?? built.tiltLimits,
+    sineBar: view.quantity('sine-bar', 'length', SIZE) ?? built.sineBar,
+    ball: view.quantity('ball', 'length', { over: 0, upTo: 50 }) ?? built.ball,
     holder: readHolder(view.into('holder'), built.holder),
     chuck: readChuck(view.into('chuck'), built.chuck),
   }

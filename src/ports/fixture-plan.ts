@@ -1,10 +1,12 @@
-import { sineBarStack } from '../handbook/tilted-rotary.ts'
-import { toMachine } from '../machine-frame.ts'
 import type { Shop } from '../shop/shop.ts'
+import type { AsMilled } from '../stock/stock.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
+import { clockPosition } from './clock-position.ts'
 import { type Grip, gripToPort } from './grip.ts'
+import { type PickUp, pickUpOf, STACK_ERROR, type TiltSetting, tiltSettings } from './pick-up.ts'
 import type { PlannedPort } from './port.ts'
+import { SETTING_ERROR, type SettingErrors, settingErrors } from './setting-errors.ts'
 import { orderedWindows } from './window-order.ts'
 
 /** One window in the order of cutting. */
@@ -16,20 +18,22 @@ export type SettingStep = {
   readonly tilt: Degree
   readonly rotary: Degree
   readonly cutter: Millimetre
+  /** Middle of the window on a clock face seen from the head, azimuth 0 at 12. */
+  readonly clock: string
+  readonly errors: SettingErrors
 }
 
 /** How the fixture is set, proved and picked up. */
 export type FixturePlan = {
   /** What the jaws hold the part by, and from their front to the nearest port edge on the outside. */
   readonly grip: Grip & { readonly toPort: Millimetre }
-  /** Gauge blocks under a sine bar for each tilt other than 0, in the order of setting. */
+  readonly pickUp: PickUp
+  /** The works' own, or the built-in one. */
   readonly sineBar: Millimetre
-  readonly tilts: readonly {
-    readonly tilt: Degree
-    readonly stack: Millimetre
-    /** Centre of the top face, from which a ball or the face itself is picked up after tilting. */
-    readonly face: { readonly x: Millimetre; readonly z: Millimetre }
-  }[]
+  /** In the order of setting. */
+  readonly tilts: readonly TiltSetting[]
+  /** The errors of touch, stack, tilt and rotary that `errors` and `perStack` are reckoned for. */
+  readonly errorsOf: typeof SETTING_ERROR & { readonly stack: Millimetre }
   /** One line each, in the imperative: what to see move before the first chip. */
   readonly provingMoves: readonly string[]
   /** Fewest changes of tilt; at each tilt the rotary goes one way, and the other way at the next. */
@@ -40,7 +44,15 @@ export type FixturePlan = {
   readonly assumed: readonly FixtureFigure[]
 }
 
-const FIGURES = ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary', 'holder', 'chuck'] as const
+const FIGURES = [
+  'head-faces',
+  'face-distance',
+  'pivot-height',
+  'positive-rotary',
+  'holder',
+  'chuck',
+  'sine-bar',
+] as const
 export type FixtureFigure = (typeof FIGURES)[number]
 /** Of these the place of every cut in the part. */
 const PLACES: ReadonlySet<FixtureFigure> = new Set(FIGURES.slice(0, 4))
@@ -49,30 +61,29 @@ const PLACES: ReadonlySet<FixtureFigure> = new Set(FIGURES.slice(0, 4))
 export const unmeasuredPlaces = ({ assumed }: Pick<FixturePlan, 'assumed'>): readonly FixtureFigure[] =>
   assumed.filter(figure => PLACES.has(figure))
 
-const SINE_BAR: Millimetre = 100
-
 /** Setting, proving and order of all windows together. */
 export function planFixture({
   ports,
   shop: { fixture, set },
+  asMilled,
   grip,
   notebook,
 }: {
   readonly ports: readonly PlannedPort[]
   readonly shop: Pick<Shop, 'fixture' | 'set'>
+  readonly asMilled: AsMilled
   readonly grip: Grip
   readonly notebook: Notebook
 }): FixturePlan {
-  const order = orderOf(ports)
+  const order = orderOf(ports, notebook)
   const tilts = order.map(({ tilt }) => tilt).filter((tilt, i, all) => all.indexOf(tilt) === i)
+  const asked = { fixture, asMilled, grip, ports, tilts, notebook }
   return {
     grip: { ...grip, toPort: gripToPort(grip, ports) },
-    sineBar: SINE_BAR,
-    tilts: tilts.map(tilt => {
-      const about = { about: `tilt ${tilt}°` }
-      const [x, , z] = toMachine(fixture, { tilt, rotary: 0 }, [0, 0, 0])
-      return { tilt, stack: notebook.use(sineBarStack, { tilt: Math.abs(tilt), l: SINE_BAR }, about), face: { x, z } }
-    }),
+    pickUp: pickUpOf(asked),
+    sineBar: fixture.sineBar,
+    tilts: tiltSettings(asked),
+    errorsOf: { ...SETTING_ERROR, stack: STACK_ERROR },
     provingMoves: provingMoves(fixture),
     order,
     tiltChanges: Math.max(0, tilts.length - 1),
@@ -81,14 +92,16 @@ export function planFixture({
   }
 }
 
-function orderOf(ports: readonly PlannedPort[]): readonly SettingStep[] {
-  return orderedWindows(ports).map(({ port: { name, at }, window: { tilt, rotary, cutter }, number }) => ({
-    port: name,
-    at,
+function orderOf(ports: readonly PlannedPort[], notebook: Notebook): readonly SettingStep[] {
+  return orderedWindows(ports).map(({ port, window, number }) => ({
+    port: port.name,
+    at: port.at,
     window: number,
-    tilt,
-    rotary,
-    cutter,
+    tilt: window.tilt,
+    rotary: window.rotary,
+    cutter: window.cutter,
+    clock: clockPosition(window.at),
+    errors: settingErrors(port, window, notebook),
   }))
 }
 
@@ -103,7 +116,7 @@ function provingMoves({ positiveRotary, headFaces }: Shop['fixture']): readonly 
   const toward = positiveRotary === 'Y to Z' ? '-Y' : '+Y'
   const headMoves = headFaces === '+X' ? 'down' : 'up'
   return [
-    'Set tilt 0 and rotary 0: the mark at azimuth 0 must face the spindle.',
+    'Set tilt 0 and rotary 0: the 12 o’clock mark of the part, seen from the head, must face the spindle.',
     `Index the rotary to +90: the mark must go toward ${toward}.`,
     `Tilt by +5: the head end must go ${headMoves}.`,
     'Move Y by +5: the cutter must go to the +Y side of the rotary centre line.',

@@ -59,7 +59,7 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const gasExchange =
     engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
-  const fixture = all.length === 0 ? undefined : planFixture({ ports: all, shop, grip, notebook })
+  const fixture = all.length === 0 ? undefined : planFixture({ ports: all, shop, asMilled, grip, notebook })
   return {
     ...(fixture ? { fixture, chuckings: [chuckingIn(grip)] } : {}),
     ...(gasExchange ? { gasExchange } : {}),

@@ -70,6 +70,9 @@ export const BUILT_IN_FIXTURE: Fixture = {
   positiveRotary: 'Y to Z',
   rotaryLimits: [-360, 360],
   tiltLimits: [-10, 60],
+  // Common practice, no source: sine bars are 100, 127 (5 in), 200; edge finders and probes end in a ball of 4 to 10.
+  sineBar: 100,
+  ball: 6,
   // Common practice, no source: a slim collet holder for shanks to 6 mm, and a collet chuck for liners of about 55.
   holder: { diameter: 16, length: 60, spindleDiameter: 50 },
   chuck: { diameter: 68, length: 40 },

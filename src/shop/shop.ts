@@ -24,6 +24,10 @@ export type Fixture = {
   readonly positiveRotary: 'Y to Z' | 'Z to Y'
   readonly rotaryLimits: readonly [Degree, Degree]
   readonly tiltLimits: readonly [Degree, Degree]
+  /** Between the rollers of the sine bar that sets the tilt. */
+  readonly sineBar: Millimetre
+  /** Diameter of the ball that picks up. */
+  readonly ball: Millimetre
   readonly holder: Holder
   readonly chuck: Chuck
 }

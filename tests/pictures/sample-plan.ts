@@ -6,7 +6,7 @@ import type { GasExchange, Uncovering } from '../../src/ports/gas-exchange.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { withSteps } from '../../src/stock/ladder-steps.ts'
 import type { Ladder, StockEntry } from '../../src/stock/stock.ts'
-import { EVERY_FIXTURE_FIELD } from '../plan/every-fixture-field.ts'
+import { ERRORS, EVERY_FIXTURE_FIELD } from '../plan/every-fixture-field.ts'
 import { between, OPERATIONS, PORTS } from './sample-operations.ts'
 
 /** What the final inspection measures beyond the sizes of the operations. */
@@ -188,11 +188,19 @@ export const SAMPLE_PLAN: Plan = {
   setUps: [],
   fixture: {
     ...EVERY_FIXTURE_FIELD,
-    sineBar: 100,
-    tilts: [0, 15, 50].map(tilt => ({ tilt, stack: 0, face: { x: 80, z: 50 } })),
+    tilts: [0, 15, 50].flatMap(tilt => EVERY_FIXTURE_FIELD.tilts.map(setting => ({ ...setting, tilt }))),
     provingMoves: [],
     order: PORTS.flatMap(({ name, at, windows }) =>
-      windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
+      windows.map(({ tilt, rotary, cutter }, i) => ({
+        port: name,
+        at,
+        window: i + 1,
+        tilt,
+        rotary,
+        cutter,
+        clock: '12:00',
+        errors: ERRORS,
+      })),
     ),
     tiltChanges: 2,
     rotaryReversals: 0,

@@ -1,7 +1,12 @@
 import type { FixturePlan } from '../../src/ports/fixture-plan.ts'
 import type { EveryField } from './every-field-of.ts'
 
-const FACE = { x: 80, z: 50 }
+const SHIFT = { edge: 0.01, crank: 0.02 }
+export const ERRORS: EveryField<FixturePlan['order'][number]['errors']> = {
+  x: SHIFT,
+  tilt: SHIFT,
+  rotary: { side: 0.04 },
+}
 
 export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
   grip: {
@@ -14,10 +19,30 @@ export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
     chuckFace: -2,
     toPort: 23,
   },
+  pickUp: {
+    ball: 6,
+    surface: 'seat',
+    diameter: 55.1,
+    rotary: 40,
+    clock: '1:20',
+    side: 30.55,
+    crown: 77.55,
+    face: { x: 83, z: 74 },
+    pivot: { tilt: 50, factor: 1.0723 },
+  },
   sineBar: 100,
-  tilts: [{ tilt: 15, stack: 25.9, face: FACE }],
+  tilts: [
+    {
+      tilt: 15,
+      stack: 25.9,
+      blocksUnder: 'chuck end',
+      perStack: 0.006,
+      check: { x: 24, z: 73.9, move: 40, fall: -10.718 },
+    },
+  ],
+  errorsOf: { x: 0.01, tilt: 0.01, rotary: 0.1, stack: 0.01 },
   provingMoves: ['Set tilt 0.'],
-  order: [{ port: 'exhaust', at: 0, window: 1, tilt: 0, rotary: 180, cutter: 2 }],
+  order: [{ port: 'exhaust', at: 0, window: 1, tilt: 0, rotary: 180, cutter: 2, clock: '12:00', errors: ERRORS }],
   tiltChanges: 1,
   rotaryReversals: 0,
   assumed: ['holder', 'chuck'],

@@ -43,6 +43,8 @@ export const EVERY_SHOP_FIELD: EveryField<Plan['shop']> = {
     positiveRotary: 'Y to Z',
     rotaryLimits: [-360, 360],
     tiltLimits: [-10, 60],
+    sineBar: 127,
+    ball: 6,
     holder: { diameter: 16, length: 60, spindleDiameter: 50 },
     chuck: { diameter: 80, length: 40, faceDistance: -12 },
   },

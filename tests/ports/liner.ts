@@ -75,6 +75,8 @@ export const FIXTURE: Fixture = {
   positiveRotary: 'Y to Z',
   rotaryLimits: [-360, 360],
   tiltLimits: [-60, 60],
+  sineBar: 100,
+  ball: 6,
   holder: { diameter: 16, length: 60, spindleDiameter: 50 },
   chuck: { diameter: 80, length: 40 },
 }

@@ -3,17 +3,24 @@ import type { SettingStep } from '../../src/ports/fixture-plan.ts'
 import { fixtureView, inOrder } from '../../src/sheets/views/fixture-view.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { SAMPLE_PLAN } from '../pictures/sample-plan.ts'
-import { EVERY_FIXTURE_FIELD } from '../plan/every-fixture-field.ts'
+import { ERRORS, EVERY_FIXTURE_FIELD } from '../plan/every-fixture-field.ts'
 
 const steps: readonly SettingStep[] = SAMPLE_PLAN.ports.flatMap(({ name, at, windows }) =>
-  windows.map(({ tilt, rotary, cutter }, i) => ({ port: name, at, window: i + 1, tilt, rotary, cutter })),
+  windows.map(({ tilt, rotary, cutter }, i) => ({
+    port: name,
+    at,
+    window: i + 1,
+    tilt,
+    rotary,
+    cutter,
+    clock: '9:24',
+    errors: ERRORS,
+  })),
 )
 const plan = {
   ...SAMPLE_PLAN,
   fixture: {
     ...EVERY_FIXTURE_FIELD,
-    sineBar: 100,
-    tilts: [{ tilt: 15, stack: 25.8819, face: { x: 90.215, z: 27.5908 } }],
     provingMoves: ['Tilt by +5: the head end must go down.'],
     order: steps.toReversed(),
     tiltChanges: 1,
@@ -41,7 +48,17 @@ describe('the setting sheet', () => {
   })
   it('gives stack and pick-up of every tilt, and how often something turns back', () => {
     const { tilts, sineBar, changes } = fixtureView(plan, paperFigures('mm'))
-    expect(tilts).toEqual([{ tilt: '15.000', stack: '25.882', x: '90.215', z: '27.591' }])
+    expect(tilts).toMatchObject([
+      {
+        tilt: '+15.000',
+        stack: '25.900',
+        under: 'chuck end',
+        x: '+24.000',
+        z: '+73.900',
+        move: '+40.000',
+        fall: '−10.718',
+      },
+    ])
     expect([sineBar, changes]).toEqual(['100 mm', '1 change of tilt, 0 reversals of the rotary.'])
   })
 })

@@ -46,6 +46,11 @@ type Kind = {
 }
 const KINDS: readonly Kind[] = [
   {
+    kind: 'how large to print what is cut out',
+    is: text => text.startsWith('Check paper, true size: print at 100 %'),
+    once: true,
+  },
+  {
     kind: 'the number of a piece to measure',
     is: (text, { batch }) => /^(?:Piece|Marked) /.test(text) && upTo(text.replace(/^\w+ /, ''), batch.start),
   },
@@ -150,7 +155,7 @@ it('sees every figure that the house can write', async () => {
   const house = await vi.importActual<typeof import('../../src/figures.ts')>('../../src/figures.ts')
   const recorded = await import('../../src/figures.ts')
   // A word, a unit, a number that goes on to a drawing.
-  const others = ['unitOf', 'inUnits', 'asDrawn']
+  const others = ['unitOf', 'inUnits', 'asDrawn', 'signed']
   const unseen = Object.entries(house).filter(([name, write]) => Reflect.get(recorded, name) === write)
   expect(unseen.map(([name]) => name).toSorted()).toEqual(others.toSorted())
 })

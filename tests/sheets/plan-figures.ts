@@ -10,8 +10,11 @@ export const wordsOf = (text: string): readonly string[] =>
     .map(word => word.replace(/^[^\p{L}\d±+−-]+|[^\p{L}\d%]+$/gu, ''))
     .filter(word => /\d/.test(word))
 
-/** `-0.5` of `±-0.5`, `48` of `48H6`. */
-export const numbersIn = (text: string): readonly string[] => text.match(/(?:(?<![\p{L}\d])-)?\d+(?:\.\d+)?/gu) ?? []
+/** `-0.5` of `±-0.5`, `-46` of `−46` with a true minus, `48` of `48H6`. */
+export const numbersIn = (text: string): readonly string[] =>
+  (text.replaceAll('−', '-').match(/(?:(?<![\p{L}\d])-)?\d+(?:\.\d+)?/gu) ?? []).map(number =>
+    Number(number) === 0 ? number.replace('-', '') : number,
+  )
 
 export function poolOf(...parts: readonly unknown[]): Pool {
   const numbers = new Set<number>()

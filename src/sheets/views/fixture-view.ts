@@ -1,17 +1,44 @@
-import { angle, fixed } from '../../figures.ts'
+import { angle, fixed, inWords, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
+import type { SettingStep } from '../../ports/fixture-plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** A window with its name: a bridged port has two, and the name carries which. */
-export type NamedWindow = { readonly name: string; readonly window: PortWindow }
+export type NamedWindow = {
+  readonly name: string
+  readonly window: PortWindow
+  /** Its place in the order of setting, where the plan has one. */
+  readonly step?: SettingStep
+}
 
 /** How the fixture is tilted, proved and picked up, and how deep each cutter goes. */
 export type FixtureView = {
   /** What the jaws hold, how much of it, how far from the ports. */
   readonly hold: string
   readonly sineBar: string
-  readonly tilts: readonly { readonly tilt: string; readonly stack: string; readonly x: string; readonly z: string }[]
+  /** What is touched at tilt 0, one line each, in order. */
+  readonly pickUp: readonly string[]
+  readonly tilts: readonly {
+    readonly tilt: string
+    readonly stack: string
+    readonly under: string
+    readonly perStack: string
+    readonly x: string
+    readonly z: string
+    readonly move: string
+    readonly fall: string
+  }[]
+  /** Errors of the setting that the table below is for: of a touch, of a tilt, of a rotary, of a stack. */
+  readonly errorsOf: { readonly x: string; readonly tilt: string; readonly rotary: string; readonly stack: string }
+  readonly errors: readonly {
+    readonly window: string
+    readonly x: string
+    readonly xCrank: string
+    readonly tilt: string
+    readonly tiltCrank: string
+    readonly side: string
+  }[]
   readonly provingMoves: readonly string[]
   /** What nobody measured and every figure rests on; empty where the works has. */
   readonly notMeasured: string
@@ -25,8 +52,6 @@ export type FixtureView = {
     readonly touch: string
     readonly through: string
     readonly farWall: string
-    readonly dx: string
-    readonly dz: string
   }[]
 }
 
@@ -38,7 +63,12 @@ export function inOrder({ ports, fixture }: Plan): readonly NamedWindow[] {
   if (!fixture) return named
   const place = ({ port, number }: (typeof named)[number]): number =>
     fixture.order.findIndex(step => step.port === port.name && step.at === port.at && step.window === number)
-  return named.toSorted((a, b) => place(a) - place(b))
+  return named
+    .toSorted((a, b) => place(a) - place(b))
+    .map(item => {
+      const step = fixture.order[place(item)]
+      return { name: item.name, window: item.window, ...(step ? { step } : {}) }
+    })
 }
 
 const nameOf = ({ name, windows }: PlannedPort, index: number): string =>
@@ -50,18 +80,44 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
   return {
     hold: fixture ? holdWords(fixture, figures) : '',
     // A bar is known by its length as it was bought.
-    sineBar: fixture ? `${fixed(fixture.sineBar, 0)} mm` : '',
-    tilts: (fixture?.tilts ?? []).map(({ tilt, stack, face }) => ({
-      tilt: angle(tilt, 3),
+    sineBar: fixture ? `${inWords(fixture.sineBar)} mm` : '',
+    pickUp: fixture ? pickUpLines(fixture.pickUp, figures) : [],
+    tilts: (fixture?.tilts ?? []).map(({ tilt, stack, blocksUnder, perStack, check }) => ({
+      tilt: signed(angle(tilt, 3)),
       stack: length(stack),
-      x: length(face.x),
-      z: length(face.z),
+      under: blocksUnder === 'none' ? DASH : blocksUnder,
+      perStack: angle(perStack, 4),
+      x: signed(length(check.x)),
+      z: signed(length(check.z)),
+      move: signed(length(check.move)),
+      fall: signed(length(check.fall)),
     })),
+    errorsOf: {
+      x: fixture ? length(fixture.errorsOf.x) : '',
+      tilt: fixture ? inWords(fixture.errorsOf.tilt) : '',
+      rotary: fixture ? inWords(fixture.errorsOf.rotary) : '',
+      stack: fixture ? length(fixture.errorsOf.stack) : '',
+    },
+    errors: inOrder(plan).flatMap(({ name, step }) => {
+      if (!step) return []
+      const { x, tilt, rotary } = step.errors
+      const crank = (degree: number | undefined): string => (degree === undefined ? DASH : angle(degree, 2))
+      return [
+        {
+          window: name,
+          x: length(x.edge),
+          xCrank: crank(x.crank),
+          tilt: length(tilt.edge),
+          tiltCrank: crank(tilt.crank),
+          side: length(rotary.side),
+        },
+      ]
+    }),
     provingMoves: fixture?.provingMoves ?? [],
     notMeasured: fixture ? notMeasuredWords(fixture) : '',
     changes: fixture ? changesOf(fixture) : '',
     depths: inOrder(plan).map(({ name, window }) => {
-      const { plunge, needed, held, fromFace, tools } = window
+      const { plunge, needed, held, tools } = window
       const both = (least: number | undefined, has: number | undefined): string =>
         least === undefined ? DASH : `${length(least, 1)} / ${has === undefined ? DASH : length(has, 1)}`
       return {
@@ -72,16 +128,32 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
         touch: length(plunge.zTop, 2),
         through: length(plunge.zThrough, 2),
         farWall: length(plunge.zFarWall, 2),
-        dx: fromFace ? length(fromFace.x) : DASH,
-        dz: fromFace ? length(fromFace.z) : DASH,
       }
     }),
   }
 }
 
+function pickUpLines(
+  { ball, surface, diameter, rotary, clock, side, crown, face, pivot }: NonNullable<Plan['fixture']>['pickUp'],
+  { length, unit }: PaperFigures,
+): readonly string[] {
+  const at = (millimetre: number): string => `${signed(length(millimetre))} ${unit}`
+  return [
+    `Tilt 0. Rotary ${signed(angle(rotary, 1))}°: the wall at ${clock} o’clock, which no window cuts, is on top. Ball Ø ${length(ball)} ${unit} in the spindle: X and Y are its middle, Z its tip.`,
+    `Touch ${surface}, Ø ${length(diameter)} ${unit} now, on both sides: halfway between, set the display to Y 0. Against either side it then shows Y ±${length(side)} ${unit}.`,
+    `Touch the crown of ${surface}: set the display to Z ${at(crown)}. Every cutter and drill likewise by its own tip, all at tilt 0; with a gauge block under it, the block more.`,
+    `Touch the top face on its rim, tip at Z ${at(face.z)}, Y 0: set the display to X ${at(face.x)}.`,
+    ...(pivot
+      ? [
+          `Where the pivot is not known: fix a ball to the plate, read X and Z over it at tilt 0 (1) and at tilt ${signed(angle(pivot.tilt, 1))}° (2). The pivot stands at X = half of X1 + X2, plus ${fixed(pivot.factor, 4)} times Z2 − Z1; Z = half of Z1 + Z2, less ${fixed(pivot.factor, 4)} times X2 − X1.`,
+        ]
+      : []),
+  ]
+}
+
 function holdWords({ grip }: NonNullable<Plan['fixture']>, { length, unit }: PaperFigures): string {
   const { surface, diameter, end, toPort } = grip
-  return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end: no more, or holder and jaws meet. Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
+  return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end, no more. Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
 }
 
 function notMeasuredWords({ assumed }: NonNullable<Plan['fixture']>): string {

@@ -1,4 +1,4 @@
-import { angle, area } from '../../figures.ts'
+import { angle, area, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
 import { type FixtureView, fixtureView, inOrder } from './fixture-view.ts'
@@ -12,6 +12,8 @@ export type PortsView = FixtureView & {
   readonly axes: readonly string[]
   readonly settings: readonly {
     readonly window: string
+    /** Where it is seen from the head, azimuth 0 at 12. */
+    readonly clock: string
     readonly rotary: string
     readonly tilt: string
     readonly x: string
@@ -52,17 +54,18 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     ...fixtureView(plan, figures),
     gas: gasView(plan),
     axes: axesOf(plan, figures),
-    settings: named.map(({ name, window }) => ({
+    settings: named.map(({ name, window, step }) => ({
       window: name,
-      rotary: angle(window.rotary, 3),
-      tilt: angle(window.tilt, 3),
-      x: length(window.x),
-      y: length(window.crossOffset),
-      z: length(window.z),
+      clock: step?.clock ?? DASH,
+      rotary: signed(angle(window.rotary, 3)),
+      tilt: signed(angle(window.tilt, 3)),
+      x: signed(length(window.x)),
+      y: signed(length(window.crossOffset)),
+      z: signed(length(window.z)),
       cutter: length(window.cutter, 2),
       hole: length(window.entryHole.diameter, 2),
-      holeX: length(window.entryHole.x),
-      holeY: length(window.entryHole.y),
+      holeX: signed(length(window.entryHole.x)),
+      holeY: signed(length(window.entryHole.y)),
     })),
     edges: named.map(({ name, window }) => ({
       window: name,
@@ -112,6 +115,6 @@ function axesOf({ shop: { fixture } }: Plan, { length, unit }: PaperFigures): re
   return [
     `Zero is the tilt pivot. The cutter points along −Z; the rotary axis lies along X at zero tilt.`,
     `Head faces ${fixture.headFaces}. Top face at X ${length(fixture.faceDistance)} ${unit}, rotary centre ${length(fixture.pivotHeight)} ${unit} above the pivot, both at zero tilt.`,
-    `Positive rotary turns ${fixture.positiveRotary}. At zero rotary, azimuth 0 points up.`,
+    `Positive rotary turns ${fixture.positiveRotary}. At zero rotary the 12 o’clock mark of the part, seen from the head, points up.`,
   ]
 }
