@@ -6,7 +6,7 @@ import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { feedRate } from '../handbook/turning.ts'
 import { ENTRY_CLEARANCE, ENTRY_WALL } from '../ports/entry-hole.ts'
-import type { CutPath, CutShape } from '../ports/path/tool-path.ts'
+import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
@@ -69,7 +69,7 @@ function windDown(
   const vf = notebook.use(helixFeed, { vf: edgeFeed, Dh: hole, D: mill.diameter }, about)
   const shape = { kind, cutter: mill.diameter, hole, ramp: MILLING_STARTS.ramp } as const
   const cut = measuredCut(job, shape, vf)
-  const depth = depthOf(cut.path)
+  const depth = cut.down
   notebook.use(helixPath, { a: depth, epsilon: MILLING_STARTS.ramp }, about)
   const step: Step = {
     tool: mill.name,
@@ -87,9 +87,6 @@ function windDown(
   }
   return madeCut(step, shape, cut)
 }
-
-/** From the place where the tip touches to its lowest. */
-const depthOf = ({ moves }: CutPath): Millimetre => (moves[0]?.z ?? 0) - (moves.at(-1)?.z ?? 0)
 
 const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
 

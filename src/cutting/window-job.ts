@@ -1,8 +1,8 @@
-import { cutPath, measured } from '../ports/path/cut-path.ts'
-import type { CutPath, CutShape } from '../ports/path/tool-path.ts'
+import { type MeasuredPath, measuredPath } from '../ports/path/cut-path.ts'
+import type { CutShape } from '../ports/path/tool-path.ts'
 import type { OrderedWindow } from '../ports/window-order.ts'
 import type { Drill } from '../shop/tool.ts'
-import type { Degree, Millimetre, MillimetrePerMinute } from '../units.ts'
+import type { Degree, MillimetrePerMinute } from '../units.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import type { WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
@@ -20,14 +20,8 @@ export type WindowJob = OrderedWindow & {
 export type MadeCut = { readonly step: Step; readonly cut: WindowCut }
 
 /** Length and time of a cut, measured on the way that its program goes. */
-export function measuredCut(
-  { window }: WindowJob,
-  shape: CutShape,
-  feed: MillimetrePerMinute,
-): { readonly length: Millimetre; readonly time: number; readonly path: CutPath } {
-  const path = cutPath(window, shape)
-  return { path, ...measured(path, feed) }
-}
+export const measuredCut = ({ window }: WindowJob, shape: CutShape, feed: MillimetrePerMinute): MeasuredPath =>
+  measuredPath(window, shape, feed)
 
 export const madeCut = (step: Step, shape: CutShape, { length, time }: { length: number; time: number }): MadeCut => ({
   step,

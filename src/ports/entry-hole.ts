@@ -1,7 +1,7 @@
 import polylabel from 'polylabel'
 import type { Millimetre } from '../units.ts'
 import type { PlanePoint } from './cut-frame.ts'
-import { type Flat, inside } from './path/offset-loops.ts'
+import { distanceTo, type Flat } from './path/offset-loops.ts'
 
 /** Where a circle has most room in a window, and how much. */
 export type Roomiest = PlanePoint & { readonly room: Millimetre }
@@ -21,8 +21,7 @@ export function roomiest(outline: readonly PlanePoint[], side: -1 | 0 | 1): Room
   const mirror = side < 0 ? -1 : 1
   const [l, b] = polylabel([fromLowest(outline, mirror)], SEARCH)
   const flat = outline.map((point): Flat => ({ x: point.l, y: point.b }))
-  const room = Math.min(...flat.map((from, i) => distanceToChord({ x: mirror * l, y: b }, from, flat, i)))
-  return { l: mirror * l, b, room }
+  return { l: mirror * l, b, room: distanceTo(flat, { x: mirror * l, y: b }) }
 }
 
 /** Two sides that differ by less are as near. */
@@ -41,23 +40,34 @@ export function entryPlace(
   radius: Millimetre,
   side: -1 | 0 | 1,
 ): Flat & { readonly room: Millimetre } {
-  const sides = inside(outline, radius + ENTRY_WALL).flatMap(loop => crossings(loop, middle.x))
+  const sides = sidesWithRoom(outline, middle, radius + ENTRY_WALL)
   // Of two as near, by the side that the port is on: a pair stays a pair.
   const nearness = (y: Millimetre): number => Math.abs(y) - (side < 0 ? -1 : 1) * Math.sign(y) * ALIKE
   const nearest = sides.toSorted((a, b) => nearness(a) - nearness(b))[0]
   if (nearest === undefined) return middle
   // Away from zero alike on both sides, so that the holes of a pair stay mirror images.
   const at = { x: middle.x, y: (Math.sign(nearest) * Math.round(Math.abs(nearest) * PLACES)) / PLACES + 0 }
-  return { ...at, room: Math.min(...outline.map((from, i) => distanceToChord(at, from, outline, i))) }
+  return { ...at, room: distanceTo(outline, at) }
 }
 
-/** Y at which a loop crosses a line of one X. */
-const crossings = (loop: readonly Flat[], x: Millimetre): readonly Millimetre[] =>
-  loop.flatMap((from, i) => {
-    const to = loop[(i + 1) % loop.length] ?? from
-    if (from.x <= x === to.x <= x) return []
-    return [Number((from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y)).toFixed(4))]
+/** Halvings: from the size of a window to a millionth of a millimetre. */
+const HALVINGS = 26
+
+/** On the line of one X through the middle, the last Y either way that has room to the outline; none where the middle has not. */
+function sidesWithRoom(outline: readonly Flat[], middle: Flat, room: Millimetre): readonly Millimetre[] {
+  const hasRoom = (y: Millimetre): boolean => distanceTo(outline, { x: middle.x, y }) >= room
+  if (!hasRoom(middle.y)) return []
+  const ys = outline.map(({ y }) => y)
+  return [Math.min(...ys), Math.max(...ys)].map(edge => {
+    let [within, beyond] = [middle.y, edge]
+    for (let i = 0; i < HALVINGS; i++) {
+      const half = (within + beyond) / 2
+      if (hasRoom(half)) within = half
+      else beyond = half
+    }
+    return Number(within.toFixed(4))
   })
+}
 
 /** The ring counter-clockwise from its lowest point, rounded, so that equal outlines are searched in equal steps. */
 function fromLowest(outline: readonly PlanePoint[], mirror: 1 | -1): [number, number][] {
@@ -70,12 +80,3 @@ function fromLowest(outline: readonly PlanePoint[], mirror: 1 | -1): [number, nu
 
 const isLower = (a: readonly [number, number], b: readonly [number, number]): boolean =>
   a[1] < b[1] || (a[1] === b[1] && a[0] < b[0])
-
-function distanceToChord(at: Flat, from: Flat, outline: readonly Flat[], index: number): Millimetre {
-  const to = outline[(index + 1) % outline.length] ?? from
-  const [dx, dy] = [to.x - from.x, to.y - from.y]
-  const length = dx ** 2 + dy ** 2
-  const along = length === 0 ? 0 : ((at.x - from.x) * dx + (at.y - from.y) * dy) / length
-  const t = Math.min(1, Math.max(0, along))
-  return Math.hypot(at.x - from.x - t * dx, at.y - from.y - t * dy)
-}

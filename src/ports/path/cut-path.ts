@@ -17,30 +17,65 @@ const LEAST_TURN: Millimetre = 0.05
 /** Straight moves for each turn of a helix: within 0.02 of its radius. */
 const CHORDS = 16
 
-/** The way of one cut through a window: what the program writes, and what its time and length are measured on. */
+/** Is told every move of a cut in turn; `clear`: nothing is cut on it. */
+type Visit = (at: TipPlace, share: number, clear: boolean) => void
+
+/** The way of one cut through a window, as its program writes it. */
 export function cutPath(window: PortWindow, shape: CutShape): CutPath {
-  const entry = { x: window.entryHole.x, y: window.entryHole.y }
-  const top = highestUnder(windowWalls(window), entry, shape.kind === 'flat' ? shape.hole : shape.cutter)
-  return { entry, from: top + CLEARANCE, moves: movesOf(window, shape, top) }
+  const moves: FeedMove[] = []
+  const start = startOf(window, shape)
+  follow(window, shape, start.top, (at, share, clear) => {
+    moves.push({ ...at, share, ...(clear && { clear }) })
+  })
+  return { entry: start.entry, from: start.from, moves }
 }
 
-function movesOf(window: PortWindow, shape: CutShape, top: Millimetre): readonly FeedMove[] {
+/** `down`: from the tip's first place on the way to its last. */
+export type MeasuredPath = { readonly length: Millimetre; readonly time: Minute; readonly down: Millimetre }
+
+/** Length cut, and time at a feed: a share of it takes as much longer. Measured on the very way that the program goes. */
+export function measuredPath(window: PortWindow, shape: CutShape, feed: MillimetrePerMinute): MeasuredPath {
+  const { entry, from, top } = startOf(window, shape)
+  let [length, time] = [0, 0]
+  let [first, last]: [TipPlace | undefined, TipPlace] = [undefined, { ...entry, z: from }]
+  follow(window, shape, top, (at, share, clear) => {
+    const stretch = distance(last, at)
+    if (!clear) length += stretch
+    time += stretch / (feed * share)
+    first ??= at
+    last = at
+  })
+  return { length, time, down: (first ?? last).z - last.z }
+}
+
+function startOf(window: PortWindow, shape: CutShape) {
+  const entry = { x: window.entryHole.x, y: window.entryHole.y }
+  const top = highestUnder(windowWalls(window), entry, shape.kind === 'flat' ? shape.hole : shape.cutter)
+  return { entry, top, from: top + CLEARANCE }
+}
+
+function follow(window: PortWindow, shape: CutShape, top: Millimetre, visit: Visit): void {
   switch (shape.kind) {
     case 'flat':
     case 'wind down':
-      return helix(window, shape, top)
+      helix(window, shape, top, visit)
+      break
     case 'drill':
-      return drilling(window, shape, top)
+      drilling(window, shape, top, visit)
+      break
     case 'rough':
     case 'cut through':
-      return roughing(window, shape)
+      roughing(window, shape, visit)
+      break
     case 'finish':
     case 'spring': {
-      const floors = finishFloors(window, shape.cutter)
-      const rules = { downShare: shape.downShare, open: true, cornerOf: shape.cutter / 2 }
-      return Array.from({ length: shape.levels }, (_, level) =>
-        floors.flatMap(floor => passAt(floor, (level + 1) / shape.levels, rules)),
-      ).flat()
+      const passes = finishFloors(window, shape.cutter).map(floor => ({
+        floor,
+        corners: cornerShares(floor.loop, shape.cutter / 2),
+      }))
+      const rules = { downShare: shape.downShare, open: true }
+      for (let level = 1; level <= shape.levels; level++)
+        for (const pass of passes) passAt(pass, level / shape.levels, rules, visit)
     }
   }
 }
@@ -49,43 +84,43 @@ type Rules = {
   readonly downShare: number
   /** The way down is clear: the slot is there already. */
   readonly open: boolean
-  /** Radius of a cutter whose rim, not its centre, keeps the feed in corners. */
-  readonly cornerOf?: Millimetre
 }
 
-function roughing(window: PortWindow, shape: CutShape & { kind: 'rough' | 'cut through' }): readonly FeedMove[] {
+/** A way round; `corners`: the share of the feed on each of its stretches, where its corners are slowed. */
+type Pass = { readonly floor: Floor; readonly corners?: readonly number[] }
+
+function roughing(window: PortWindow, shape: CutShape & { kind: 'rough' | 'cut through' }, visit: Visit): void {
   const { cutter, wallStock, slug, levels, throughLevels, downShare } = shape
   const floors = roughFloors(window, cutter, wallStock, slug)
   const roughed = levels - throughLevels
   const rules = { downShare, open: shape.kind === 'cut through' }
-  const [first, count] = shape.kind === 'rough' ? [1, roughed] : [roughed + 1, throughLevels]
-  const passes = Array.from({ length: count }, (_, level) =>
-    floors.flatMap(floor => passAt(floor, (first + level) / levels, rules)),
-  ).flat()
-  if (shape.kind === 'rough' || slug === 'kept') return passes
-  return [...passes, ...lastFloors(window, cutter, wallStock).flatMap(floor => passAt(floor, 1, rules))]
+  const [first, last] = shape.kind === 'rough' ? [1, roughed] : [roughed + 1, levels]
+  for (let level = first; level <= last; level++)
+    for (const floor of floors) passAt({ floor }, level / levels, rules, visit)
+  if (shape.kind === 'rough' || slug === 'kept') return
+  for (const floor of lastFloors(window, cutter, wallStock)) passAt({ floor }, 1, rules, visit)
 }
 
 /** Down in the entry hole, across to the pass, round it, and back. `part`: how much of the way down is cut. */
-function passAt({ lead, loop }: Floor, part: number, { downShare, open, cornerOf }: Rules): readonly FeedMove[] {
-  const at = ({ x, y, z, top }: FloorPlace): TipPlace => ({ x, y, z: top - (top - z) * part })
-  const [first, ...way] = [...lead, ...loop].map(at)
-  if (!first) return []
-  const corners = cornerOf === undefined ? [] : cornerShares(loop, cornerOf)
-  let from = first
-  const round = way.map((to, i): FeedMove => {
-    const corner = corners[i - lead.length] ?? 1
-    const dive = Math.min(1, downShare / Math.max(1e-9, (from.z - to.z) / distance(from, to)))
+function passAt(
+  { floor: { lead, loop }, corners }: Pass,
+  part: number,
+  { downShare, open }: Rules,
+  visit: Visit,
+): void {
+  const atDepth = ({ x, y, z, top }: FloorPlace): TipPlace => ({ x, y, z: top - (top - z) * part })
+  let from: TipPlace | undefined
+  for (const [i, place] of [...lead, ...loop].entries()) {
+    const to = atDepth(place)
+    if (!from) visit(to, open ? 1 : downShare, true)
+    else {
+      const dive = Math.min(1, downShare / Math.max(1e-9, (from.z - to.z) / distance(from, to)))
+      visit(to, Math.min(corners?.[i - 1 - lead.length] ?? 1, dive), false)
+    }
     from = to
-    return { ...to, share: Math.min(corner, dive) }
-  })
-  const back = lead.map(at).toReversed()
-  return [
-    { ...first, share: open ? 1 : downShare, clear: true },
-    ...round,
-    // Over what has just been cut.
-    ...back.map((place): FeedMove => ({ ...place, share: 1, clear: true })),
-  ]
+  }
+  // Over what has just been cut.
+  for (const place of lead.toReversed()) visit(atDepth(place), 1, true)
 }
 
 /**
@@ -116,7 +151,8 @@ function helix(
   window: PortWindow,
   { kind, cutter, hole, ramp }: CutShape & { kind: 'flat' | 'wind down' },
   top: Millimetre,
-): readonly FeedMove[] {
+  visit: Visit,
+): void {
   const walls = windowWalls(window)
   const { x, y } = window.entryHole
   const floor =
@@ -126,19 +162,13 @@ function helix(
   const radius = Math.max(LEAST_TURN, (hole - cutter) / 2)
   const drop = (2 * Math.PI * radius * Math.tan(radians(ramp))) / CHORDS
   const chords = Math.max(1, Math.ceil((top - floor) / drop))
-  return [
-    { x: x + radius, y, z: top, share: 1 },
-    ...Array.from({ length: chords + CHORDS }, (_, i): FeedMove => {
-      const turn = (2 * Math.PI * (i + 1)) / CHORDS
-      const down = Math.min(1, (i + 1) / chords)
-      return {
-        x: x + radius * Math.cos(turn),
-        y: y + radius * Math.sin(turn),
-        z: top - (top - floor) * down,
-        share: 1,
-      }
-    }),
-  ]
+  visit({ x: x + radius, y, z: top }, 1, false)
+  for (let i = 1; i <= chords + CHORDS; i++) {
+    const turn = (2 * Math.PI * i) / CHORDS
+    const down = Math.min(1, i / chords)
+    const at = { x: x + radius * Math.cos(turn), y: y + radius * Math.sin(turn), z: top - (top - floor) * down }
+    visit(at, 1, false)
+  }
 }
 
 /** Slow until the drill is in, and again where it breaks through. */
@@ -146,32 +176,15 @@ function drilling(
   window: PortWindow,
   { slowIn, slowOut }: CutShape & { kind: 'drill' },
   top: Millimetre,
-): readonly FeedMove[] {
+  visit: Visit,
+): void {
   const { x, y } = window.entryHole
   const to = drilledTo(windowWalls(window), window.entryHole)
   const breaks = to + slowOut.length
-  const inAt = Math.max(breaks, top - slowIn.length)
-  return [
-    ...(slowIn.length > 0 ? [{ x, y, z: inAt, share: slowIn.share }] : []),
-    { x, y, z: breaks, share: 1 },
-    { x, y, z: to, share: slowOut.share },
-  ]
+  if (slowIn.length > 0) visit({ x, y, z: Math.max(breaks, top - slowIn.length) }, slowIn.share, false)
+  visit({ x, y, z: breaks }, 1, false)
+  visit({ x, y, z: to }, slowOut.share, false)
 }
 
-const distance = (a: TipPlace, b: TipPlace): Millimetre => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)
-
-/** Length cut, and time at a feed: a share of it takes as much longer. */
-export function measured(
-  { entry, from, moves }: CutPath,
-  feed: MillimetrePerMinute,
-): { readonly length: Millimetre; readonly time: Minute } {
-  let [length, time] = [0, 0]
-  let at: TipPlace = { ...entry, z: from }
-  for (const move of moves) {
-    const stretch = distance(at, move)
-    if (!move.clear) length += stretch
-    time += stretch / (feed * move.share)
-    at = move
-  }
-  return { length, time }
-}
+const distance = (a: TipPlace, b: TipPlace): Millimetre =>
+  Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2 + (a.z - b.z) ** 2)

@@ -3,6 +3,7 @@ import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
 import { highestUnder } from './drill-depth.ts'
 import { type Flat, inside, type Loop, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
+import { remembered } from './remembered.ts'
 import type { Slug, TipPlace } from './tool-path.ts'
 import { type WindowWalls, windowWalls } from './window-walls.ts'
 
@@ -28,7 +29,7 @@ const outlineOf = ({ outline, x: x0, crossOffset }: PortWindow): Loop =>
 
 /** Loops of roughing that leave a stock on the wall: none where the window is hardly larger than the cutter. */
 export const roughLoops = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): readonly Loop[] =>
-  inside(coarse(window), cutter / 2 + wallStock)
+  remembered(window, `rough loops ${cutter} ${wallStock}`, () => inside(coarse(window), cutter / 2 + wallStock))
 
 /** Whether a slot round the window leaves a piece inside that is wider than the cutter: a narrower one is cut away. */
 export const slugOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Slug =>
@@ -41,11 +42,13 @@ export function roughFloors(
   wallStock: Millimetre,
   slug: Slug,
 ): readonly Floor[] {
-  const { walls, floor } = floorsIn(window, cutter, ROUGH_TOLERANCE)
-  return nestOf(window, cutter, wallStock, slug)
-    .filter(({ turn }) => turn % ROUGH_EVERY === 0)
-    .map(({ loop }) => floor(loop, places => throughPass(walls, places, [cutter / 2])))
-    .toReversed()
+  return remembered(window, `rough ${cutter} ${wallStock} ${slug}`, () => {
+    const { walls, floor } = floorsIn(window, cutter, ROUGH_TOLERANCE)
+    return nestOf(window, cutter, wallStock, slug)
+      .filter(({ turn }) => turn % ROUGH_EVERY === 0)
+      .map(({ loop }) => floor(loop, places => throughPass(walls, places, [cutter / 2])))
+      .toReversed()
+  })
 }
 
 /** The cut through of a window without a slug: over its whole floor. */
@@ -63,11 +66,13 @@ export function lastFloors(window: PortWindow, cutter: Millimetre, wallStock: Mi
 
 /** Finishing: the cutter against the wall. */
 export function finishFloors(window: PortWindow, cutter: Millimetre): readonly Floor[] {
-  const { walls, floor } = floorsIn(window, cutter, FINISH_TOLERANCE)
-  const step = LAST_STEP_OVER * cutter
-  return inside(outlineOf(window), cutter / 2).map(loop =>
-    floor(loop, places => throughPass(walls, places, [cutter / 2, cutter / 2 - step])),
-  )
+  return remembered(window, `finish ${cutter}`, () => {
+    const { walls, floor } = floorsIn(window, cutter, FINISH_TOLERANCE)
+    const step = LAST_STEP_OVER * cutter
+    return inside(outlineOf(window), cutter / 2).map(loop =>
+      floor(loop, places => throughPass(walls, places, [cutter / 2, cutter / 2 - step])),
+    )
+  })
 }
 
 /** From outside to floor where that is most and least on the way round; most with the way to it. */
@@ -77,7 +82,8 @@ export const deepestOf = (floors: readonly Floor[]): Millimetre =>
 export const shallowestOf = (floors: readonly Floor[]): Millimetre =>
   Math.min(...floors.flatMap(({ loop }) => loop.map(({ top, z }) => top - z)))
 
-const coarse = (window: PortWindow): Loop => respaced(outlineOf(window), ROUGH_TOLERANCE, Number.POSITIVE_INFINITY)
+const coarse = (window: PortWindow): Loop =>
+  remembered(window, 'coarse', () => respaced(outlineOf(window), ROUGH_TOLERANCE, Number.POSITIVE_INFINITY))
 
 function floorsIn(window: PortWindow, cutter: Millimetre, tolerance: Millimetre) {
   const walls = windowWalls(window)

@@ -14,10 +14,71 @@ const ARC_TOLERANCE: Millimetre = 0.001
 /** The lines that lie a distance inside an outline: none where it is too narrow, several where a neck closes. */
 export function inside(outline: Loop, distance: Millimetre): readonly Loop[] {
   if (outline.length < 3) return []
+  const shrunk = withEveryEdge(outline, distance)
+  if (shrunk) return [shrunk]
   const path = outline.map(({ x, y }) => ({ x, y }))
   return inflatePathsD([path], -distance, JoinType.Round, EndType.Polygon, 2, PLACES, ARC_TOLERANCE).map(loop =>
     loop.map(({ x, y }) => ({ x, y })),
   )
+}
+
+/** Corners turn so little that a round and a sharp offset differ by less than a tenth of the arcs' own tolerance. */
+const LEAST_COSINE = 1 - ARC_TOLERANCE / 20
+const NEAR: Millimetre = 1e-6
+const NECK = 4
+
+/**
+ * The line a distance inside an outline of which every edge is still there, as most windows have it: each edge is moved
+ * square to itself and met with its neighbours. Nothing where an edge has gone, a corner is sharp, or the line comes nearer to
+ * the outline than it should: such an outline is the polygon library's.
+ */
+function withEveryEdge(outline: Loop, distance: Millimetre): Loop | undefined {
+  const edges = outline.map((from, i) => {
+    const to = outline[(i + 1) % outline.length] ?? from
+    const length = Math.hypot(to.x - from.x, to.y - from.y)
+    return { from, length, dx: (to.x - from.x) / length, dy: (to.y - from.y) / length }
+  })
+  const moved: Flat[] = []
+  for (const [i, edge] of edges.entries()) {
+    const before = edges[(i + edges.length - 1) % edges.length] ?? edge
+    const cosine = edge.dx * before.dx + edge.dy * before.dy
+    if (!(edge.length > NEAR && cosine > 0)) return undefined
+    const hollow = before.dx * edge.dy - before.dy * edge.dx < 0
+    if (hollow && Math.sqrt((1 + cosine) / 2) < LEAST_COSINE) return undefined
+    // Along the bisector of the two normals, so far that both edges lie at the distance.
+    const reach = distance / (1 + cosine)
+    moved.push({
+      x: edge.from.x - reach * (before.dy + edge.dy),
+      y: edge.from.y + reach * (before.dx + edge.dx),
+    })
+  }
+  for (const [i, { dx, dy }] of edges.entries()) {
+    const [from, to] = [moved[i], moved[(i + 1) % moved.length]]
+    if (!from || !to || (to.x - from.x) * dx + (to.y - from.y) * dy <= 0) return undefined
+  }
+  // A neck is longer than a few places of a curve that is drawn to a thousandth.
+  const asked = moved.filter((_, i) => i % NECK === 0)
+  return asked.every(at => distanceTo(outline, at) > distance - ARC_TOLERANCE) ? moved : undefined
+}
+
+/** From a place to the nearest of a closed line's stretches. */
+export function distanceTo(outline: Loop, at: Flat): Millimetre {
+  let nearest = Number.POSITIVE_INFINITY
+  let from = outline.at(-1)
+  for (const to of outline) {
+    if (from) nearest = Math.min(nearest, squareToStretch(at, from, to))
+    from = to
+  }
+  return Math.sqrt(nearest)
+}
+
+function squareToStretch(at: Flat, from: Flat, to: Flat): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const square = dx * dx + dy * dy
+  const along = square === 0 ? 0 : ((at.x - from.x) * dx + (at.y - from.y) * dy) / square
+  const t = Math.min(1, Math.max(0, along))
+  const [x, y] = [at.x - from.x - t * dx, at.y - from.y - t * dy]
+  return x * x + y * y
 }
 
 /**

@@ -1,0 +1,68 @@
+import { area, EndType, inflatePathsD, JoinType } from 'clipper2-ts'
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { distanceTo, type Flat, inside } from '../../src/ports/path/offset-loops.ts'
+
+/** A rectangle with round corners, its long sides bowed in or out: what windows look like from the cutter. */
+function windowLike(width: number, height: number, corner: number, bow: number): readonly Flat[] {
+  const quarter = (cx: number, cy: number, from: number): readonly Flat[] =>
+    Array.from({ length: 13 }, (_, i) => {
+      const turn = ((from + (90 * i) / 12) * Math.PI) / 180
+      return { x: cx + corner * Math.cos(turn), y: cy + corner * Math.sin(turn) }
+    })
+  const [a, b] = [width / 2 - corner, height / 2 - corner]
+  const corners = [...quarter(a, b, 0), ...quarter(-a, b, 90), ...quarter(-a, -b, 180), ...quarter(a, -b, 270)]
+  return corners.map(({ x, y }) => ({ x, y: y + bow * (1 - (x / (width / 2)) ** 2) }))
+}
+
+const girth = (loop: readonly Flat[]): number =>
+  loop.reduce((sum, at, i) => {
+    const to = loop[(i + 1) % loop.length] ?? at
+    return sum + Math.hypot(to.x - at.x, to.y - at.y)
+  }, 0)
+
+const anyWindow = fc.record({
+  width: fc.double({ min: 5, max: 30, noNaN: true }),
+  height: fc.double({ min: 5, max: 20, noNaN: true }),
+  corner: fc.double({ min: 1, max: 2.4, noNaN: true }),
+  bow: fc.double({ min: -2, max: 2, noNaN: true }),
+  distance: fc.double({ min: 0.2, max: 4, noNaN: true }),
+})
+
+describe('the lines inside an outline, against a polygon library (clipper2)', () => {
+  it('hold the same area, to the thousandth that arcs are drawn to', () => {
+    fc.assert(
+      fc.property(anyWindow, ({ width, height, corner, bow, distance }) => {
+        const outline = windowLike(width, height, corner, bow)
+        const theirs = inflatePathsD(
+          [outline.map(at => ({ ...at }))],
+          -distance,
+          JoinType.Round,
+          EndType.Polygon,
+          2,
+          6,
+          0.001,
+        )
+        const ours = inside(outline, distance)
+        const areaOf = (loops: readonly (readonly Flat[])[]): number =>
+          loops.reduce((sum, loop) => sum + Math.abs(area(loop.map(({ x, y }) => ({ x, y })))), 0)
+        expect(Math.abs(areaOf(ours) - areaOf(theirs))).toBeLessThan(0.002 * girth(outline))
+      }),
+    )
+  })
+
+  it('lie at the distance and no nearer', () => {
+    fc.assert(
+      fc.property(anyWindow, ({ width, height, corner, bow, distance }) => {
+        const outline = windowLike(width, height, corner, bow)
+        for (const loop of inside(outline, distance)) {
+          for (const at of loop) expect(distanceTo(outline, at)).toBeGreaterThan(distance - 0.0011)
+        }
+      }),
+    )
+  })
+
+  it('are none where the outline is too narrow', () => {
+    expect(inside(windowLike(10, 6, 1, 0), 3.001)).toEqual([])
+  })
+})
