@@ -40,7 +40,7 @@ const HALVINGS = 24
  * convex over the disc, so it is least on the rim, on the side that the wall leans to, where its slope across the stream
  * changes sign: found by halving, and never less than at the place that halving ends on. Source: derived, geometry.
  */
-export function firstTouch(frame: CutFrame, radius: Millimetre, { l, b }: PlanePoint, disc: Millimetre): Millimetre {
+function firstTouch(frame: CutFrame, radius: Millimetre, { l, b }: PlanePoint, disc: Millimetre): Millimetre {
   const lean = frame.tan > 0 ? -1 : 1
   const steep = Math.abs(frame.tan)
   const rim = (across: Millimetre): Millimetre => Math.sqrt(Math.max(0, disc ** 2 - (across - l) ** 2))
