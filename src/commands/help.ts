@@ -46,13 +46,14 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   ports: {
     summary: 'port edges, areas, timings and the fixture setting of every window',
-    says: `Prints edges and timings in the finished bore, tilt, rotary and axes for each window, areas and what stands beside them from engines in use. --set shows timing, areas and the settings that change before and after, --sweep timing and areas over a range of values; --as-made keeps the edges of a liner that is cut, so that a gasket moves its timing. --solve finds the height, width, arc, opening, top or bottom of a port that gives a time-area, mean-time-area, blowdown, blowdown-time or blowdown-time-area. A port goes by its name. None of these changes a file. ${BESIDE} With --nc it writes the programs and a list of those that belong together, once the shop file has the fixture as measured; with --svg the drawings; their names are printed. Prove every program dry; the machine's own manual has the last word.`,
+    says: `Prints edges and timings in the finished bore, tilt, rotary and axes for each window, areas and what stands beside them from engines in use. --set shows timing, areas and the settings that change before and after, --sweep timing and areas over a range of values; --as-made keeps the edges of a liner that is cut, so that a gasket moves its timing. --solve finds the height, width, arc, opening, top or bottom of a port that gives a time-area, mean-time-area, blowdown, blowdown-time or blowdown-time-area. A port goes by its name. --measured reads what was measured of a liner on the bench (bore, crown-below-top, and of each port by its name top, bottom, width or arc, at, or the side edges from and to, in degrees or as on a clock seen from the head) and prints its difference from the plan in mm and crank degrees. None of these changes a file. ${BESIDE} With --nc it writes the programs and a list of those that belong together, once the shop file has the fixture as measured; with --svg the drawings; their names are printed. Prove every program dry; the machine's own manual has the last word.`,
     examples: [
       'linerwright ports parts/OX-098-21.yaml',
       'linerwright ports parts/OX-098-21.yaml --nc out/nc --svg out/svg',
       'linerwright ports parts/OX-098-21.yaml --set "exhaust.opens+=2"',
       'linerwright ports parts/OX-098-21.yaml --sweep engine.crown-below-top=0.2:0.8:0.1 --as-made',
       'linerwright ports parts/OX-098-21.yaml --solve exhaust.opens:blowdown=16',
+      'linerwright ports parts/OX-098-21.yaml --measured bench.yaml',
     ],
   },
   plan: {

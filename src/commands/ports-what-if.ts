@@ -16,5 +16,6 @@ export async function portsWhatIf(file: string, options: Options, world: World):
     throw new UsageProblem('--as-made holds the edges under --set or --sweep: give one of them with it')
   if (sweep !== undefined) return (await import('./sweep-ports.ts')).sweepPorts(file, sweep, options, world)
   if (solve !== undefined) return (await import('./solve-port.ts')).solveCommand(file, solve, options, world)
+  if (measured !== undefined) return (await import('./measured-liner.ts')).measuredLiner(file, measured, options, world)
   return set ? sideBySide(file, options, world, { room: PORTS }) : undefined
 }

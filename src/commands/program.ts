@@ -79,6 +79,7 @@ function describe(world: World, ended: (status: number) => void): Command {
     .argument('<part>', PART)
     .option(...AS_MADE)
     .option('--solve <path:figure=value>', 'the height, width or opening that gives a time-area or a blowdown')
+    .option('--measured <file>', 'a liner measured on the bench, held against the plan')
     .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
     .option('--force', 'write over programs of another fingerprint')
     .option('--svg <dir>', 'write the drawings of the ports into this folder')

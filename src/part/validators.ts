@@ -1,5 +1,6 @@
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js'
 import batch from './batch.schema.json' with { type: 'json' }
+import bench from './bench.schema.json' with { type: 'json' }
 import part from './part.schema.json' with { type: 'json' }
 import shop from './shop.schema.json' with { type: 'json' }
 
@@ -9,3 +10,4 @@ const ajv = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true, 
 export const validatePart: ValidateFunction = ajv.compile(part)
 export const validateShop: ValidateFunction = ajv.compile(shop)
 export const validateBatch: ValidateFunction = ajv.compile(batch)
+export const validateBench: ValidateFunction = ajv.compile(bench)

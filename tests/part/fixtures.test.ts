@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../src/finding.ts'
 import { readBatch } from '../../src/part/read-batch.ts'
+import { readBench } from '../../src/part/read-bench.ts'
 import { readPart } from '../../src/part/read-part.ts'
 import { readShop } from '../../src/part/read-shop.ts'
 
@@ -10,6 +11,7 @@ const READERS: Readonly<Record<string, (text: string, file: string) => { readonl
   part: readPart,
   shop: readShop,
   batch: readBatch,
+  bench: readBench,
 }
 
 /** Expectations stand in the file, one a line: `# error 4:5 input/unknown-key`. */
