@@ -52,8 +52,8 @@ export type EndMillSetting = {
   readonly leastMargin: number
   readonly runout: Millimetre
   readonly limitedBy: readonly string[]
-  /** Force of a finishing level of this depth at a feed of 1 mm a tooth: at another it goes with fz^(1 - mc). */
-  readonly finishForce: (axialDepth: Millimetre) => Newton
+  /** Force of a finishing level of these depths at a feed of 1 mm a tooth: at another it goes with fz^(1 - mc). */
+  readonly finishForce: (axialDepth: Millimetre, radialDepth: Millimetre) => Newton
 }
 
 const { wallStock, slender, runout } = MILLING_STARTS
@@ -105,18 +105,18 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
     leastMargin,
     runout: t,
     limitedBy,
-    finishForce: remembered(axialDepth =>
-      peakMillingForce({ ...cut, feedPerTooth: 1, axialDepth, radialDepth: wall, helix: MILLING_STARTS.helix }),
+    finishForce: remembered((axialDepth, radialDepth) =>
+      peakMillingForce({ ...cut, feedPerTooth: 1, axialDepth, radialDepth, helix: MILLING_STARTS.helix }),
     ),
   }
 }
 
 /** The windows of a pair ask for the same depth twice. */
-function remembered(force: (axialDepth: Millimetre) => Newton): (axialDepth: Millimetre) => Newton {
+function remembered(force: EndMillSetting['finishForce']): EndMillSetting['finishForce'] {
   const known = new Map<string, Newton>()
-  return axialDepth => {
-    const key = axialDepth.toPrecision(9)
-    const value = known.get(key) ?? force(axialDepth)
+  return (axialDepth, radialDepth) => {
+    const key = `${axialDepth.toPrecision(9)} ${radialDepth.toPrecision(9)}`
+    const value = known.get(key) ?? force(axialDepth, radialDepth)
     known.set(key, value)
     return value
   }

@@ -53,7 +53,7 @@ export const windThrough = (task: CuttingTask, job: WindowJob): MadeCut =>
   })
 
 /** Diameter of a hole that the cutter winds, as far as the window has room for it. */
-function wound({ setting: { mill }, window: { entryHole } }: WindowJob): Millimetre {
+function wound({ roughing: { mill }, window: { entryHole } }: WindowJob): Millimetre {
   const room = 2 * (entryHole.room - ENTRY_WALL)
   return Math.max(mill.diameter + ENTRY_CLEARANCE, Math.min(HELIX_HOLE.least * mill.diameter, room))
 }
@@ -63,7 +63,7 @@ function windDown(
   job: WindowJob,
   { kind, action, hole, why }: { kind: 'flat' | 'wind down'; action: string; hole: Millimetre; why: string },
 ): MadeCut {
-  const { mill, row, ...setting } = job.setting
+  const { mill, row, ...setting } = job.roughing
   const about = { operation: operation.number, about: job.named }
   const edgeFeed = row.rampFeed * setting.tableFeed
   const vf = notebook.use(helixFeed, { vf: edgeFeed, Dh: hole, D: mill.diameter }, about)

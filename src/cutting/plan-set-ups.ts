@@ -2,6 +2,7 @@ import { fixed } from '../figures.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
+import type { EndMillSetting } from './end-mill-setting.ts'
 import { drillEntry, flatFor, windThrough } from './entry-drilling.ts'
 import type { SetUp, SetUpWork, WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
@@ -23,7 +24,7 @@ const WORKS: readonly {
 }[] = [
   {
     work: 'mill flats',
-    tool: job => (job.drill ? millOf(job) : undefined),
+    tool: job => (job.drill ? millOf(job, job.roughing) : undefined),
     cuts: (task, job) => {
       const flat = flatFor(task, job)
       return flat ? [flat] : []
@@ -38,15 +39,27 @@ const WORKS: readonly {
     },
   },
   {
+    work: 'rough windows',
+    tool: job => (twoCutters(job) ? millOf(job, job.roughing) : undefined),
+    cuts: roughed,
+  },
+  {
+    work: 'finish windows',
+    tool: job => (twoCutters(job) ? millOf(job, job.setting) : undefined),
+    cuts: finishWindow,
+  },
+  {
     work: 'mill windows',
-    tool: millOf,
-    cuts: (task, job) => [
-      ...(job.drill ? [] : [windThrough(task, job)]),
-      ...roughWindow(task, job),
-      ...finishWindow(task, job),
-    ],
+    tool: job => (twoCutters(job) ? undefined : millOf(job, job.setting)),
+    cuts: (task, job) => [...roughed(task, job), ...finishWindow(task, job)],
   },
 ]
+
+const twoCutters = ({ roughing, setting }: WindowJob): boolean => roughing.mill.name !== setting.mill.name
+
+function roughed(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
+  return [...(job.drill ? [] : [windThrough(task, job)]), ...roughWindow(task, job)]
+}
 
 /**
  * Every set-up of the milling, in the order of cutting: one tilt and one tool each. The tilt is set by hand, so all that is
@@ -73,8 +86,9 @@ export function planSetUps(task: CuttingTask, jobs: readonly WindowJob[]): reado
   return planned
 }
 
-function millOf({ setting: { mill }, window }: WindowJob): Tool {
-  const stickOut = window.held?.stickOut
+function millOf({ window, setting }: WindowJob, { mill }: EndMillSetting): Tool {
+  // A larger one that roughs stands out as its maker says, as it was found to clear.
+  const stickOut = mill.name === setting.mill.name ? window.held?.stickOut : mill.reach
   return {
     tool: mill.name,
     diameter: mill.diameter,

@@ -9,6 +9,7 @@ import { entrySlope } from './entry-drilling.ts'
 import { figure } from './figure.ts'
 import { planSetUps } from './plan-set-ups.ts'
 import { cutterFor, drillFor } from './port-tools.ts'
+import { roughingOf } from './roughing-cutter.ts'
 import type { SetUp, WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
 import type { WindowJob } from './window-job.ts'
@@ -34,7 +35,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   }
   const jobs = orderedWindows(task.ports).flatMap(ordered => {
     const mill = cutterFor(task, ordered.window)
-    return mill ? [jobFor(task, ordered, settingOf(mill))] : []
+    return mill ? [jobFor(task, ordered, settingOf(mill), settingOf)] : []
   })
   const planned = planSetUps(task, jobs)
   const setUps = planned.map(({ setUp }) => setUp)
@@ -54,7 +55,12 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   }
 }
 
-function jobFor(task: CuttingTask, ordered: OrderedWindow, setting: EndMillSetting): WindowJob {
+function jobFor(
+  task: CuttingTask,
+  ordered: OrderedWindow,
+  setting: EndMillSetting,
+  settingOf: (mill: EndMill) => EndMillSetting,
+): WindowJob {
   const { window } = ordered
   const named = windowName(ordered)
   const drill = drillFor(task, window)
@@ -62,6 +68,7 @@ function jobFor(task: CuttingTask, ordered: OrderedWindow, setting: EndMillSetti
     ...ordered,
     named,
     setting,
+    ...roughingOf(task, window, setting, settingOf),
     ...(drill ? { drill } : {}),
     slope: entrySlope(task, named, window.tilt, window.entryHole.y, 2 * window.walls.outside),
   }
@@ -70,7 +77,8 @@ function jobFor(task: CuttingTask, ordered: OrderedWindow, setting: EndMillSetti
 /** The spring pass cuts nothing to speak of, and a flat is short. */
 const WEARS: ReadonlySet<WindowCut['kind']> = new Set(['rough', 'cut through', 'finish', 'wind down'])
 
-const SLOTS = /^(rough|cut through) /
+/** By its first slot; of a cutter that only finishes by its first finishing. */
+const FIRST = [/^(rough|cut through) /, /^finish /]
 
 /** Says beside the first cut of each cutter how many of it the batch wears out. */
 function withCutterCounts(
@@ -86,13 +94,17 @@ function withCutterCounts(
       const s = metres(lengthOf(name, setUps) * start)
       const count = notebook.use(cuttersNeeded, { s, life }, about)
       const remark = `${count} cutters for the batch: ${figure(s)} m of cut at about ${figure(life)} m each, a quarter over`
-      return [name, { first: steps.findIndex(({ tool, action }) => tool === name && SLOTS.test(action)), remark }]
+      return [name, { first: firstOf(name, steps), remark }]
     }),
   )
   return steps.map((step, index) => {
     const count = told.get(step.tool)
     return count?.first === index ? { ...step, remarks: [...step.remarks, count.remark] } : step
   })
+}
+
+function firstOf(name: string, steps: readonly Step[]): number | undefined {
+  return FIRST.map(cut => steps.findIndex(({ tool, action }) => tool === name && cut.test(action))).find(at => at >= 0)
 }
 
 const lengthOf = (tool: string, setUps: readonly SetUp[]): Millimetre =>

@@ -6,5 +6,9 @@ import type { CuttingTask } from './cutting-task.ts'
 export const cutterFor = ({ shop }: CuttingTask, { tools }: PortWindow): EndMill | undefined =>
   toolsOf(shop, 'end mill').find(({ name }) => name === tools.cutter)
 
+/** The larger one that may rough it. */
+export const rougherFor = ({ shop }: CuttingTask, { tools }: PortWindow): EndMill | undefined =>
+  toolsOf(shop, 'end mill').find(({ name }) => name === tools.rougher)
+
 export const drillFor = ({ shop }: CuttingTask, { tools }: PortWindow): Drill | undefined =>
   toolsOf(shop, 'drill').find(({ name }) => name === tools.drill)

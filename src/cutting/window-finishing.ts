@@ -27,8 +27,8 @@ const BEND_OF_TOLERANCE = 0.25
 /** Takes the wall's stock level by level, at a feed that the cutter stands, then runs them once more without infeed. */
 export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
   const { notebook, operation, material, shop } = task
-  const { setting, window, named } = job
-  const { mill, wallStock: ae, spindleSpeed: n } = setting
+  const { setting, window, named, left: ae } = job
+  const { mill, spindleSpeed: n } = setting
   const about = { operation: operation.number, about: named }
   const D = mill.diameter
   const r = ae / D
@@ -40,7 +40,7 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
   if (!planned) return []
   const { levels, depth } = planned
   const mostBend = micrometres(BEND_OF_TOLERANCE * shop.habits.portEdgeTolerance)
-  const unit = setting.finishForce(depth)
+  const unit = setting.finishForce(depth, ae)
   const mc1 = 1 - material.force.mc
   // The force goes with a power of the feed, so the feed that the cutter just stands follows at once.
   const stiff = mostBend / bendFor(mill, 1)
@@ -100,7 +100,7 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
       : {}),
     remarks: [
       START_AT_SMALL,
-      `take ${figure(ae)} mm off the wall; climb milling`,
+      `take ${figure(ae)} mm off the wall${ae > job.roughing.wallStock + 1e-9 ? ' where most is left, in the corners' : ''}; climb milling`,
       `${fixed(inCorner, 0)} mm/min in the tightest corners`,
       ...(nearCorner ? ['cutter nearly fills the corners'] : []),
     ],

@@ -14,7 +14,7 @@ import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job
  * hole between them; the last levels part the slug from the wall. A window too narrow for a slug is cleared.
  */
 export function roughWindow(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
-  const { setting, window, named, port } = job
+  const { roughing: setting, window, named, port } = job
   const { mill, spindleSpeed } = setting
   const planned = roughLevels(window, {
     cutter: mill.diameter,

@@ -28,7 +28,9 @@ export type CutterNeed = {
 export type ChosenCutter = {
   readonly cutter: Millimetre
   readonly drill: Millimetre
-  readonly tools: { readonly cutter?: string; readonly drill?: string }
+  readonly tools: { readonly cutter?: string; readonly rougher?: string; readonly drill?: string }
+  /** Diameter of the largest cutter that may go down in the entry hole. */
+  readonly entered: Millimetre
   readonly faults: readonly PortFault[]
 }
 
@@ -60,16 +62,39 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
   const best = entered.find(clears) ?? entered[0]
   const cutterOnly = longEnough.toSorted((a, b) => b.diameter - a.diameter || a.fluteLength - b.fluteLength)[0]
   const tool = best?.tool ?? cutterOnly ?? smallest
-  const drill = best?.drill
+  const rougher = best && rougherThan(tool, mills, drills, need)
+  const drill = rougher?.drill ?? best?.drill
   return {
     cutter: tool.diameter,
     drill: drill?.diameter ?? tool.diameter + ENTRY_CLEARANCE,
-    tools: { cutter: tool.name, ...(drill ? { drill: drill.name } : {}) },
+    tools: {
+      cutter: tool.name,
+      ...(rougher ? { rougher: rougher.tool.name } : {}),
+      ...(drill ? { drill: drill.name } : {}),
+    },
+    entered: rougher?.tool.diameter ?? tool.diameter,
     faults: [
       ...(drill ? [] : [noEntry(need, tool)]),
       ...(reaching.length > 0 ? [] : [nearCorner(need, tool.diameter)]),
     ],
   }
+}
+
+/**
+ * The largest end mill over the finishing one that reaches every corner and through the wall and clears the work, with a
+ * drill for it: it may chatter in the corners, where it leaves hardly more than on the wall.
+ */
+function rougherThan(
+  finisher: EndMill,
+  mills: readonly EndMill[],
+  drills: readonly Drill[],
+  need: CutterNeed,
+): { readonly tool: EndMill; readonly drill: Drill } | undefined {
+  return mills
+    .filter(tool => tool.diameter > finisher.diameter + 1e-9 && tool.diameter <= 2 * need.tightestCorner + 1e-9)
+    .filter(tool => reachesThrough(tool, need) && tool.reach >= need.stickOut(tool.diameter))
+    .flatMap(tool => entriesFor(drills, tool, need).map(drill => ({ tool, drill })))
+    .toSorted((a, b) => b.tool.diameter - a.tool.diameter || a.tool.fluteLength - b.tool.fluteLength)[0]
 }
 
 const reachesThrough = ({ diameter, shank, fluteLength, reach }: EndMill, need: CutterNeed): boolean =>
@@ -87,6 +112,7 @@ const none = (need: CutterNeed, faults: readonly PortFault[]): ChosenCutter => (
   cutter: need.largest,
   drill: need.largest + ENTRY_CLEARANCE,
   tools: {},
+  entered: need.largest,
   faults,
 })
 

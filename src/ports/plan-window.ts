@@ -113,7 +113,7 @@ export function planWindow(
   const entry = entryPlace(
     cutterPlane.map(p => ({ x: x + p.x, y: offset + p.y })),
     { ...inMachine(hole), room: hole.room },
-    Math.max(chosen.drill, HELIX_HOLE.least * chosen.cutter) / 2,
+    Math.max(chosen.drill, HELIX_HOLE.least * chosen.entered) / 2,
     sideOf(port.at),
   )
   const tool = toolsOf(shop, 'end mill').find(({ name }) => name === chosen.tools.cutter)

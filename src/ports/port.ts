@@ -48,7 +48,12 @@ export type PortWindow = {
   /** Largest cutter that would reach every corner. */
   readonly largestCutter: Millimetre
   /** Names of the tools chosen, where the works has them. */
-  readonly tools: { readonly cutter?: string; readonly drill?: string }
+  readonly tools: {
+    readonly cutter?: string
+    /** A larger one that may rough it, where the works has one: the drill is then large enough for it. */
+    readonly rougher?: string
+    readonly drill?: string
+  }
   /** Radius of the tightest inside corner in the cutter's plane. */
   readonly tightestCorner?: Millimetre
   /** Along the cutter's axis, from first touch of the outside to full break-through. */

@@ -43,7 +43,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       edges: { finished: EDGES, asCut: EDGES },
       cutter: 2,
       largestCutter: 3,
-      tools: { cutter: 'end mill 2', drill: 'drill 2.2' },
+      tools: { cutter: 'end mill 2', rougher: 'end mill 3', drill: 'drill 2.2' },
       tightestCorner: 1.4,
       plunge: { zTop: 78, zThrough: 73, zFarWall: 26, wall: 4 },
       roofFall: 0,

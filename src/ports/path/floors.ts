@@ -35,6 +35,23 @@ export const roughLoops = (window: PortWindow, cutter: Millimetre, wallStock: Mi
 export const slugOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Slug =>
   inside(coarse(window), 1.5 * cutter + wallStock).length > 0 ? 'kept' : 'cut away'
 
+/** What a cutter leaves of the window where it leaves most: in corners tighter than its own radius, or on the wall. */
+export function mostLeft(window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Millimetre {
+  const loops = roughLoops(window, cutter, wallStock).map(loop => [...loop, ...loop.slice(0, 1)])
+  const off = (at: Flat): Millimetre =>
+    Math.min(...loops.flatMap(loop => loop.slice(1).map((to, i) => apart(at, loop[i] ?? to, to))))
+  return Math.max(wallStock, ...outlineOf(window).map(at => off(at) - cutter / 2))
+}
+
+/** From a place to a stretch. */
+function apart(at: Flat, from: Flat, to: Flat): Millimetre {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const squared = dx ** 2 + dy ** 2
+  const along = squared === 0 ? 0 : ((at.x - from.x) * dx + (at.y - from.y) * dy) / squared
+  const t = Math.min(1, Math.max(0, along))
+  return Math.hypot(at.x - from.x - t * dx, at.y - from.y - t * dy)
+}
+
 /** Roughing, innermost first: one slot round a slug, or loop within loop until nothing is left. */
 export function roughFloors(
   window: PortWindow,

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { mostLeft } from '../../src/ports/path/floors.ts'
+import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { cut, partOf, portOf, stateOf, step, tube, windowOf } from './hand-made.ts'
+
+const wall = tube(54, 48)
+const state = stateOf('mill-ports', wall, { ...wall, ported: true })
+// 10 by 8, corners 1.5, to be finished with a 2 mm cutter, in steel of 300 HV.
+const millable = (rougher?: string) => [
+  portOf([
+    windowOf({
+      tools: { cutter: 'end mill 2', drill: 'drill 3.3', ...(rougher === undefined ? {} : { rougher }) },
+      entryHole: { diameter: 3.3, x: 0, y: 2, room: 2 },
+    }),
+  ]),
+]
+const milled = (rougher?: string) => cut(partOf(), state, BUILT_IN_SHOP, millable(rougher))
+const alone = milled()
+
+describe('a window that a larger cutter may rough', () => {
+  const both = milled('end mill 3')
+  const tools = both.steps.map(({ tool, action }) => `${tool}: ${action}`)
+
+  it('is roughed with it and finished with the small one, one tool after the other', () => {
+    expect(tools.map(text => text.replace(/ exhaust.*/, ''))).toEqual([
+      'drill 3.3: drill the entry hole,',
+      'end mill 3: rough',
+      'end mill 3: cut through',
+      'end mill 2: finish',
+      'end mill 2: spring pass',
+    ])
+  })
+
+  it('takes less time a piece than with the small one alone, the tool change and the second turn counted', () => {
+    expect(both.time.each).toBeLessThan(alone.time.each - 0.5)
+  })
+
+  it('says of both how many the batch wears out, and of the small one fewer', () => {
+    const counts = (steps: typeof both.steps) =>
+      steps.flatMap(({ tool, remarks }) =>
+        remarks.flatMap(text => (/^(\d+) cutters for the batch/.exec(text) ? [[tool, Number.parseInt(text, 10)]] : [])),
+      )
+    expect(counts(both.steps).map(([tool]) => tool)).toEqual(['end mill 3', 'end mill 2'])
+    const small = (steps: typeof both.steps) => Number(counts(steps).find(([tool]) => tool === 'end mill 2')?.[1])
+    expect(small(both.steps)).toBeLessThan(small(alone.steps) / 3)
+  })
+
+  it('is finished for what is left in the corners, where it is most: 0.1414 mm (derived: plane geometry)', () => {
+    // A circle of 1.5 that stays 0.1 off both walls of a corner rounded by 1.5: (√2 - 1)·0.1 more across the corner.
+    const left = 0.1 + (Math.SQRT2 - 1) * (1.5 + 0.1 - 1.5)
+    const found = mostLeft(windowOf(), 3, 0.1)
+    // Its path runs inside chords that stand off the corners by up to 0.02.
+    expect(found).toBeGreaterThan(left - 0.001)
+    expect(found).toBeLessThan(left + 0.03)
+    const finish = step(both.steps, 'finish')
+    expect(finish.remarks).toContainEqual(
+      expect.stringMatching(/^take 0.1[4-6]\d* mm off the wall where most is left, in the corners; climb milling/),
+    )
+    expect(finish.force).toBeGreaterThan(step(alone.steps, 'finish').force ?? 0)
+  })
+})
+
+it('a larger cutter that is too slender to be faster is left in the magazine', () => {
+  expect(milled('end mill 3, long reach').steps).toEqual(alone.steps)
+})
