@@ -28,13 +28,16 @@ export function listed(findings: readonly Finding[], colour: boolean): string {
 function byRule(findings: readonly Finding[]): readonly (readonly [Finding, readonly Finding[]])[] {
   const rows = new Map<string, Finding[]>()
   for (const [index, finding] of findings.entries()) {
-    const { code, severity, hint, at } = finding
+    const { code, severity, hint, at, message } = finding
     const alone = severity === 'error' || !code.startsWith('ports/')
-    const key = alone ? String(index) : JSON.stringify([code, severity, hint, at.file])
+    const key = alone ? String(index) : JSON.stringify([code, severity, hint, at.file, sameBut(message)])
     rows.set(key, [...(rows.get(key) ?? []), finding])
   }
   return [...rows.values()].flatMap(([first, ...also]) => (first ? [[first, also] as const] : []))
 }
+
+/** What is said after the port's name, whatever the numbers are. */
+const sameBut = (message: string): string => message.replace(/^.*?: /, '').replace(/[-\d.]+/g, '#')
 
 /** Their places and the names of their ports, which begin what is found. */
 function alsoAt(also: readonly Finding[]): readonly string[] {

@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts'
 import { BRIDGE_LIMITS, WALL_WARNING } from '../handbook/case-limits.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import { WALL_IN_DEPTHS } from '../handbook/induction.ts'
-import type { Part } from '../part/part.ts'
+import { barsOf, type Part } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { caseFinding } from './case-finding.ts'
@@ -105,8 +105,10 @@ function wallFindings({
 
 function bridgeFindings(part: Part, { least }: Ordered): readonly Finding[] {
   return part.ports.flatMap(port => {
-    if (port.bridge === undefined || port.bridge >= BRIDGE_LIMITS.warn * least) return []
-    const refused = port.bridge < BRIDGE_LIMITS.refuse * least
+    const bars = barsOf(port)
+    const bridge = Math.min(...bars)
+    if (bars.length === 0 || bridge >= BRIDGE_LIMITS.warn * least) return []
+    const refused = bridge < BRIDGE_LIMITS.refuse * least
     const wanted = (refused ? BRIDGE_LIMITS.refuse : BRIDGE_LIMITS.warn) * least
     return [
       caseFinding({
@@ -114,7 +116,7 @@ function bridgeFindings(part: Part, { least }: Ordered): readonly Finding[] {
         severity: refused ? 'error' : 'warning',
         code: 'case/bridge-eaten',
         path: `${port.path}/bridge`,
-        message: `the bridge of ${port.name} is ${fixed(port.bridge, 2)} mm, ${fixed(port.bridge / least, 1)} times the case ordered; it takes case on all four sides and ${refused ? `is refused under ${BRIDGE_LIMITS.refuse}` : `should be ${BRIDGE_LIMITS.warn}`} times (common practice)`,
+        message: `the bridge of ${port.name} is ${fixed(bridge, 2)} mm, ${fixed(bridge / least, 1)} times the case ordered; it takes case on all four sides and ${refused ? `is refused under ${BRIDGE_LIMITS.refuse}` : `should be ${BRIDGE_LIMITS.warn}`} times (common practice)`,
         hint: `make the bridge ${fixed(Math.ceil(wanted * 10 - 1e-6) / 10, 1)} mm or wider, order less depth, or mask it if the drawing allows`,
       }),
     ]

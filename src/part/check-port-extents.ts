@@ -1,7 +1,7 @@
 import { LEAST_END_LAND, PROCESS_LIMITS_SOURCE } from '../handbook/process-limits.ts'
 import { type Millimetre, radians } from '../units.ts'
 import type { PartFault } from './check-part.ts'
-import type { Part, Port } from './part.ts'
+import { barsOf, type Part, type Port } from './part.ts'
 import { tidy } from './quantity.ts'
 
 /** A port lies within the length and is narrower than the bore. Where it opens in the stroke is for the port room. */
@@ -26,7 +26,8 @@ export function checkPortExtents(part: Part): readonly PartFault[] {
 }
 
 function faultsOf(port: Port, diameter: Millimetre, length: Millimetre): readonly PartFault[] {
-  const { name, path, top, height, bottom, width, arc, bridge } = port
+  const { name, path, top, height, bottom, width, arc } = port
+  const bridge = barsOf(port).reduce((sum, bar) => sum + bar, 0)
   const faults: PartFault[] = []
   const end = bottom ?? (top !== undefined && height !== undefined ? top + height : (top ?? height))
   if (top !== undefined && top < LEAST_END_LAND) {
@@ -52,8 +53,8 @@ function faultsOf(port: Port, diameter: Millimetre, length: Millimetre): readonl
     })
   }
   const chord = arc === undefined ? undefined : diameter * Math.sin(radians(arc / 2))
-  if (chord !== undefined && bridge !== undefined && bridge >= chord) {
-    const message = `the bridge of ${name}, ${bridge} mm, takes the whole width of ${chord.toFixed(2)} mm`
+  if (chord !== undefined && bridge >= chord && bridge > 0) {
+    const message = `the bridge of ${name}, ${tidy(bridge)} mm, takes the whole width of ${chord.toFixed(2)} mm`
     faults.push({
       code: 'input/port',
       message,

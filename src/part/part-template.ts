@@ -55,7 +55,7 @@ ports:
     height: 16.1            # along the bore, or bottom: mm below the top face
     width: 27               # chord on the finished bore, or arc: degrees
     corner: 3               # radius on the unrolled bore, or {cut: 1.2}: radius in the cutter's plane
-    bridge: 2.6             # bar left down the middle: two windows
+    bridge: 2.6             # bar left down the middle: two windows; [2.6, 2.6]: three
   - name: main transfer
     at: 78
     mirror: true            # the same again at -78

@@ -110,7 +110,7 @@ export type DrawnPort = {
   readonly width?: DrawnSize
 }
 
-/** One window, or one bridged pair, on the finished bore. A mirrored port has been made into two of these. */
+/** One window, or the two or three that bars leave, on the finished bore. A mirrored port has been made into two of these. */
 export type Port = {
   readonly name: string
   readonly role: PortRole
@@ -130,13 +130,18 @@ export type Port = {
   readonly width?: Millimetre
   readonly arc?: Degree
   readonly corner: Corner
-  readonly bridge?: Millimetre
+  /** One bar down the middle, or two that leave three windows of one width across the stream, the first at the lower azimuth. */
+  readonly bridge?: Millimetre | readonly [Millimetre, Millimetre]
   readonly up: Degree
   readonly back: Degree
   readonly cut: 'level' | 'straight'
   readonly drawn?: DrawnPort
   readonly path: string
 }
+
+/** The bars left in a port's width. */
+export const barsOf = ({ bridge }: Pick<Port, 'bridge'>): readonly Millimetre[] =>
+  bridge === undefined ? [] : typeof bridge === 'number' ? [bridge] : bridge
 
 export type Waiver = {
   readonly rule: string

@@ -2,7 +2,7 @@ import type { DrawnSize } from '../limits.ts'
 import { wrapped } from '../units.ts'
 import { readSize } from './drawn-size.ts'
 import { present } from './open-document.ts'
-import type { Corner, DrawnPort, GeneralTolerance, Port, PortRole } from './part.ts'
+import { barsOf, type Corner, type DrawnPort, type GeneralTolerance, type Port, type PortRole } from './part.ts'
 import { PORT_ROLES, roleNamed } from './port-role.ts'
 import { tidy } from './quantity.ts'
 import type { View } from './view.ts'
@@ -23,7 +23,7 @@ export function readPorts(root: View, context: PortContext): readonly Port[] {
     const name = `${port.name}, mirrored`
     return [
       { ...port, mirrorOf: name },
-      { ...port, name, at: -port.at, mirrorOf: port.name },
+      { ...port, ...mirroredBars(port), name, at: -port.at, mirrorOf: port.name },
     ]
   })
 }
@@ -40,7 +40,7 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
   const arc = view.quantity('arc', 'angle', { over: 0, under: 180 })
   const up = view.quantity('up', 'angle', TURNED) ?? 0
   const back = view.quantity('back', 'angle', TURNED) ?? 0
-  const bridge = view.quantity('bridge', 'length', LENGTH)
+  const bridge = readBridge(view)
   const corner = readCorner(view)
   const lengths = readLengths(view, general)
   const { top, height, bottom, width } = lengths.nominal
@@ -63,8 +63,10 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
     const message = `${name} at ${at} has no side to be turned back to: back must be 0 there, got ${back}`
     view.report({ code: 'input/port', message, hint: 'delete back, or move the port off the axis' }, 'back')
   }
-  if (bridge !== undefined && width !== undefined && bridge >= width) {
-    const message = `the bridge of ${name}, ${bridge} mm, takes the whole width of ${width} mm`
+  const bars = barsOf({ ...(bridge !== undefined && { bridge }) })
+  const barred = bars.reduce((sum, bar) => sum + bar, 0)
+  if (bars.length > 0 && width !== undefined && barred >= width) {
+    const message = `the bridge of ${name}, ${tidy(barred)} mm, takes the whole width of ${width} mm`
     view.report(
       { code: 'input/port', message, hint: 'the width goes from side edge to side edge, bridge and all' },
       'bridge',
@@ -74,7 +76,7 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
     const message = `${name} ends at ${bottom} mm, above its top edge at ${top} mm`
     view.report({ code: 'input/port', message, hint: 'depths count down from the top face' }, 'bottom')
   }
-  const window = width === undefined ? undefined : (width - (bridge ?? 0)) / (bridge === undefined ? 1 : 2)
+  const window = width === undefined ? undefined : (width - barred) / (bars.length + 1)
   const room = Math.min(height ?? Number.POSITIVE_INFINITY, window ?? Number.POSITIVE_INFINITY)
   if (room > 0 && 2 * corner.radius > room) {
     const message = `two corners of ${corner.radius} mm do not fit into ${tidy(room)} mm of ${name}`
@@ -138,6 +140,18 @@ function readCorner(view: View): Corner | undefined {
   const radius = inPlane ? inPlane.quantity('cut', 'length', LENGTH) : view.quantity('corner', 'length', LENGTH)
   return radius === undefined ? undefined : { on: inPlane ? 'cutter' : 'bore', radius }
 }
+
+/** One bar, or a list of one or two. */
+function readBridge(view: View): Port['bridge'] {
+  const [first, second, ...more] = view.quantities('bridge', 'length', LENGTH)
+  if (more.length > 0) return undefined
+  if (first !== undefined && second !== undefined) return [first, second]
+  return first ?? view.quantity('bridge', 'length', LENGTH)
+}
+
+/** The bars of the mirror image stand the other way about. */
+const mirroredBars = ({ bridge }: Port): Pick<Port, 'bridge'> =>
+  typeof bridge === 'object' ? { bridge: [bridge[1], bridge[0]] } : {}
 
 /** As written, else as the name says. An engine's port that neither tells is left out of all that is judged by role. */
 function readRole(view: View, name: string, hasEngine: boolean): PortRole {

@@ -25,6 +25,8 @@ export type View = {
   readonly flag: (key: string) => boolean
   readonly count: (key: string) => number | undefined
   readonly quantity: (key: string, kind: QuantityKind, range?: Range) => number | undefined
+  /** The quantities of a list; nothing of one that cannot be read. */
+  readonly quantities: (key: string, kind: QuantityKind, range?: Range) => readonly number[]
   readonly size: (key: string, context: Omit<SizeContext, 'written'>) => DrawnSize | undefined
   /** A mapping inside this one. */
   readonly into: (key: string) => View | undefined
@@ -116,6 +118,12 @@ export function viewOf({
     each: key => {
       const list = raw(key)
       return Array.isArray(list) ? list.map((entry, index) => inner(entry, pathOf(key) + step(index))) : []
+    },
+    quantities: (key, kind, range) => {
+      const list = raw(key)
+      if (!Array.isArray(list)) return []
+      const here = inner({ ...list }, pathOf(key))
+      return list.flatMap((_, index) => here.quantity(String(index), kind, range) ?? [])
     },
     texts: key => {
       const list = raw(key)

@@ -1,6 +1,6 @@
 import { fixed, inWords } from '../figures.ts'
 import { LEAST_END_LAND, PROCESS_LIMITS_SOURCE } from '../handbook/process-limits.ts'
-import type { Part, Port } from '../part/part.ts'
+import { barsOf, type Part, type Port } from '../part/part.ts'
 import { type Degree, degrees, type Millimetre, radians, wrapped } from '../units.ts'
 import { type Contour, roundedRectangle } from './contour.ts'
 import { type CutFrame, cutFrame, heightOn, nearWall } from './cut-frame.ts'
@@ -62,7 +62,10 @@ export function designPort(part: Part, port: Port, edges: PortEdges): Resolved<P
 
 type Span = { readonly from: Degree; readonly to: Degree }
 
-/** A bridge is a bar with sides parallel to the stream: its thickness is measured across them. */
+/**
+ * A bridge is a bar with sides parallel to the stream: its thickness is measured across them. One stands on the port's centre
+ * line; two leave three windows of one width across the stream.
+ */
 function spansOf({
   port: { bridge },
   radius,
@@ -77,11 +80,29 @@ function spansOf({
   readonly heading: Degree
 }): readonly Span[] {
   if (bridge === undefined) return [{ from, to }]
+  if (typeof bridge === 'object') return threeSpans(bridge, radius, { from, to })
   const middle = radius * Math.sin(radians(heading))
   const edge = (l: Millimetre): Degree => degrees(Math.asin(l / radius))
   return [
     { from, to: edge(middle - bridge / 2) },
     { from: edge(middle + bridge / 2), to },
+  ]
+}
+
+function threeSpans(
+  [first, second]: readonly [Millimetre, Millimetre],
+  radius: Millimetre,
+  { from, to }: Span,
+): readonly Span[] {
+  const across = (angle: Degree): Millimetre => radius * Math.sin(radians(angle))
+  const edge = (l: Millimetre): Degree => degrees(Math.asin(l / radius))
+  const window = (across(to) - across(from) - first - second) / 3
+  const one = across(from) + window
+  const two = one + first + window
+  return [
+    { from, to: edge(one) },
+    { from: edge(one + first), to: edge(two) },
+    { from: edge(two + second), to },
   ]
 }
 
@@ -185,8 +206,12 @@ function directionFaults(port: Port, { radius, arc }: PortEdges): readonly PortF
     const message = `with ${inWords(port.back)}° back and ${fixed(arc / 2, 2)}° half width, the far side edge lies past the tangent of the bore`
     return [{ code: 'ports/misses-bore', message, hint: 'make the port narrower or turn it back less', key: 'back' }]
   }
-  if (port.bridge !== undefined && !(port.bridge > 0 && port.bridge < 2 * radius * Math.sin(radians(arc / 2)))) {
-    const message = `a bridge of ${inWords(port.bridge)} mm leaves no window in the width`
+  const bars = barsOf(port)
+  const barred = bars.reduce((sum, bar) => sum + bar, 0)
+  // Across the stream, as the bars are: from one side edge to the other.
+  const across = 2 * radius * Math.sin(radians(arc / 2)) * (bars.length > 1 ? Math.cos(radians(port.back)) : 1)
+  if (bars.some(bar => !(bar > 0)) || (bars.length > 0 && !(barred < across))) {
+    const message = `a bridge of ${bars.map(inWords).join(' and ')} mm leaves no window in the width`
     return [{ code: 'ports/bridge-too-wide', message, key: 'bridge' }]
   }
   return []

@@ -1,4 +1,5 @@
 import { fixed } from '../../figures.ts'
+import { barsOf } from '../../part/part.ts'
 import type { PortCheck } from './port-check.ts'
 
 export const ringCrossesBridge: PortCheck = {
@@ -14,7 +15,11 @@ export const ringCrossesBridge: PortCheck = {
         ? [
             {
               port,
-              message: `rings cross its bar of ${fixed(port.bridge ?? 0, 2)} mm: relieve it on the bore side by ${limit('relief')} to ${limit('most')} mm, run out gently, and break its edges`,
+              message: `rings cross its bar of ${barsOf(port)
+                .map(bar => fixed(bar, 2))
+                .join(
+                  ' and ',
+                )} mm: relieve it on the bore side by ${limit('relief')} to ${limit('most')} mm, run out gently, and break its edges`,
               hint: 'waive the rule with what the drawing says of the relief',
               key: 'bridge',
             },
