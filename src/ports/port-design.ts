@@ -3,7 +3,7 @@ import { LEAST_END_LAND, PROCESS_LIMITS_SOURCE } from '../handbook/process-limit
 import { barsOf, type Part, type Port } from '../part/part.ts'
 import { type Degree, degrees, type Millimetre, radians, wrapped } from '../units.ts'
 import { type Contour, roundedRectangle } from './contour.ts'
-import { type CutFrame, cutFrame, heightOn, nearWall } from './cut-frame.ts'
+import { type CutFrame, cutFrame, heightOn } from './cut-frame.ts'
 import { greatest, least } from './extreme.ts'
 import type { PortEdges, Resolved } from './port-edges.ts'
 import type { PortFault } from './port-finding.ts'
@@ -169,13 +169,12 @@ function windowOf({
     const floor = sized.roof - frame.cos * sized.height
     const l = radius * Math.sin(radians(middle))
     const withCorner = (corner: Millimetre): Contour => rectangle({ radius, span, floor, roof: sized.roof, corner })
-    const centreHeight = heightOn(frame, radius, { l, b: (floor + sized.roof) / 2 })
-    const edge = (b: Millimetre): Millimetre => (b - frame.sin * nearWall(radius, l)) / frame.cos
+    const height = (b: Millimetre): Millimetre => heightOn(frame, radius, { l, b })
     return {
       ...place,
-      roof: edge(sized.roof),
-      floor: edge(floor),
-      centreHeight,
+      roof: height(sized.roof),
+      floor: height(floor),
+      centreHeight: height((floor + sized.roof) / 2),
       contour: withCorner(port.corner.radius),
       withCorner,
     }

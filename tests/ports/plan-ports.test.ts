@@ -112,6 +112,14 @@ describe('level and straight cuts', () => {
     const depths = at(78).map(({ depth }) => depth)
     expect(Math.max(...depths) - Math.min(...depths)).toBeGreaterThan(10.2)
   })
+  /** Derived: along the stream a straight cut is 10.4 times the cosine of its rise, half of it either side of its centre. */
+  it('sets the cutter over the middle of a straight cut', () => {
+    const { outline } = window({ ...MAIN, cut: 'straight', corner: { on: 'cutter', radius: 2 } })
+    const along = outline.cutterPlane.map(({ x }) => x)
+    const half = (10.4 * Math.cos((15 * Math.PI) / 180)) / 2
+    expect(Math.max(...along)).toBeCloseTo(half, 9)
+    expect(Math.min(...along)).toBeCloseTo(-half, 9)
+  })
   it('gives both cuts of a level port one and the same window', () => {
     const straight: Asked = {
       at: 0,
