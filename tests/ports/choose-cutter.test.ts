@@ -1,7 +1,7 @@
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { type CutterNeed, chooseCutter } from '../../src/ports/choose-cutter.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import type { EndMill } from '../../src/shop/tool.ts'
+import type { Drill, EndMill } from '../../src/shop/tool.ts'
 
 // A corner of 0.9: by the rule of practice 1.44 at most, so only a 1.5 comes near it.
 const need: CutterNeed = {
@@ -40,4 +40,33 @@ it('with none that is long enough, names the cutter to get: diameter, length bel
   expect(chosen.faults.map(({ hint }) => hint)).toEqual([
     expect.stringMatching(/^get one of 1.5 mm with 9.5 mm or more below a shank of 6 mm, and list it in the shop file/),
   ])
+})
+
+/** The drill is 0.1 larger than the cutter and stands 0.2 off the contour (common practice, no source): 1.6 in a circle of 1.0. */
+describe('the hole that a cutter of 1.5 enters by', () => {
+  const long = mill('long', 8)
+  const drill = (diameter: number, reach = 22): Drill => ({
+    ...{ name: `drill ${diameter}`, kind: 'drill', fluteLength: reach, shank: diameter, point: 140 },
+    diameter,
+    reach,
+  })
+  const chosen = (room: number, ...drills: readonly Drill[]) =>
+    chooseCutter({ tools: [long, ...drills] }, { ...need, room })
+
+  it('is drilled by what is just large enough and just finds room', () => {
+    expect(chosen(1, drill(1.55), drill(1.6), drill(1.7))).toMatchObject({ drill: 1.6, tools: { drill: 'drill 1.6' } })
+  })
+  it.each([
+    ['is too small', 1, drill(1.55)],
+    ['finds no room', 1, drill(1.65)],
+    ['is too short', 1, drill(1.6, 11.9)],
+  ])('asks for another drill where the one on hand %s', (_, room, drill) => {
+    const { faults, tools } = chosen(room, drill)
+    expect(faults.map(({ code }) => code)).toContain('ports/no-drill')
+    expect(tools.drill).toBeUndefined()
+  })
+  it('is refused where no drill at all would find room', () => {
+    const message = expect.stringMatching(/an entry hole of 1.58 mm, but the 1.5 mm cutter needs 1.60 mm/)
+    expect(chosen(0.99, drill(1.6)).faults).toContainEqual(expect.objectContaining({ code: 'ports/no-entry', message }))
+  })
 })
