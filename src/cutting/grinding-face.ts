@@ -1,3 +1,4 @@
+import { fixed } from '../figures.ts'
 import { plungeTime } from '../handbook/grinding.ts'
 import { PLUNGE_INFEED, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
@@ -54,6 +55,7 @@ export function faceGrinding(task: CuttingTask): readonly Step[] {
         ...(spin.limitedBy ? { limitedBy: spin.limitedBy } : {}),
         remarks: [
           START_AT,
+          ...takenOff(task, face.feature),
           `wheel ${wheel.grade}: ${figure(spin.speed)} m/s, ${Math.round(spin.spindleSpeed)} rpm on ${machine.name}; not over its mark`,
           `last ${figure(zf)} mm at ${figure(infeed.finish)} mm a turn, then ${SPARK_OUT_TURNS} turns to spark out`,
         ],
@@ -63,3 +65,14 @@ export function faceGrinding(task: CuttingTask): readonly Step[] {
 }
 
 export const grindTop = (task: CuttingTask): { readonly steps: readonly Step[] } => ({ steps: faceGrinding(task) })
+
+/** A face that is ground to the measured edge of a port: what comes off each piece. */
+function takenOff({ ports }: CuttingTask, feature: string): readonly string[] {
+  const takeOff = ports.find(({ edge }) => edge?.takeOff)?.edge?.takeOff
+  if (!takeOff || feature !== 'top') return []
+  const { port, target, least, most } = takeOff
+  return [
+    `each piece by itself: take off the depth of the ${port} top edge, measured from this face before it is ground, less ${fixed(target, 3)}`,
+    `that is ${fixed(least, 3)} to ${fixed(most, 3)}; a piece outside that is set aside and asked about`,
+  ]
+}

@@ -1,3 +1,5 @@
+import { angle, fixed } from '../figures.ts'
+import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { chamferOf } from '../route/plating-needs.ts'
 import type { Minute } from '../units.ts'
@@ -35,7 +37,7 @@ export function deburrSoft(task: CuttingTask): PlannedCuts {
               'scraper and abrasive brush',
               `break the edges of ${count} windows`,
               count * SHOP_TIMES.deburrWindow,
-              [windowEdges(task)],
+              [windowEdges(task), ...timingEdges(task)],
             ),
           ]
         : []),
@@ -47,10 +49,37 @@ export function deburrSoft(task: CuttingTask): PlannedCuts {
 /** A layer that is plated wants more broken than wheel and stones do. */
 function windowEdges({ part: { plating } }: CuttingTask): string {
   const chamfer = plating && chamferOf(plating)
-  if (!chamfer) return 'from the bore outward; 0.3 on the bore side, so that wheel and stones run over it'
+  if (!chamfer) {
+    const { least, most } = EDGE_BREAK.beforeHardening
+    return `from the bore outward; ${least} to ${most} on the bore side but at the timing edges, so that wheel and stones run over it`
+  }
   const { least, most } = chamfer
   return `from the bore outward; ${least === most ? least : `${least} to ${most}`} on the bore side, smooth: it is plated`
 }
+
+/** Ports whose timing edge is broken alike, in one line. */
+function timingEdges({ ports }: CuttingTask): readonly string[] {
+  const alike = new Map<string, string[]>()
+  for (const { name, edge } of ports) {
+    if (!edge?.edgeBreak) continue
+    const { least, most } = edge.edgeBreak.broken
+    const figure = `${fixed(least, 2)} to ${fixed(most, 2)}`
+    alike.set(figure, [...(alike.get(figure) ?? []), name])
+  }
+  return [...alike].map(
+    ([figure, names]) => `top edge of ${names.join(', ')}: ${figure} along the bore, no more: it times the port`,
+  )
+}
+
+/** How much sooner a port opens by what is left of the break. */
+const soonerEdges = ({ ports }: CuttingTask): readonly string[] =>
+  ports.flatMap(({ name, edge }) => {
+    const { left, sooner } = edge?.edgeBreak ?? {}
+    if (!left || !sooner) return []
+    return [
+      `${name}: ${fixed(left.least, 2)} to ${fixed(left.most, 2)} left on the top edge opens it ${angle(sooner.least)} to ${angle(sooner.most)}° sooner`,
+    ]
+  })
 
 export const deburrPorts = (task: CuttingTask): PlannedCuts => ({
   steps: [
@@ -58,7 +87,7 @@ export const deburrPorts = (task: CuttingTask): PlannedCuts => ({
       'fine stone',
       `round the edges of ${windows(task)} windows on the bore`,
       windows(task) * SHOP_TIMES.deburrWindowAgain,
-      ['a finger-nail must not catch; too much opens the port sooner'],
+      ['a finger-nail must not catch; too much opens the port sooner', ...soonerEdges(task)],
     ),
     byHand('washer', 'scrub with hot detergent and a plastic brush, rinse, oil at once', SHOP_TIMES.wash),
   ],

@@ -146,7 +146,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
         code: 'case/edges-to-break',
         path: '/ports',
         message: 'port edges take case from two sides, turn brittle and chip',
-        hint: `break every edge ${before.least} to ${before.most} mm before hardening, and ${after.least} to ${after.most} mm after honing`,
+        hint: `break every edge ${before.least} to ${before.most} mm before hardening but the timing edges, which the bench breaks as the ports are planned, and all ${after.least} to ${after.most} mm after honing`,
       }),
     )
   }

@@ -9,7 +9,7 @@ import { finishedCase } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
 import { formWanted, surfacesOf } from './form-wanted.ts'
 import { finishedPlating } from './plating-wanted.ts'
-import { finishedPorts } from './ports-wanted.ts'
+import { brokenEdges, finishedPorts } from './ports-wanted.ts'
 import { receiptWanted } from './receipt-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { type SizesByOperation, sizesMade } from './sizes-made.ts'
@@ -27,13 +27,16 @@ export type Planned = {
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, operations, sizes, casePlan, plating } = planned
+  const { part, operations, sizes, ports, casePlan, plating } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
   if (process === 'inspect') return checkWanted({ part, check: operation, operations, sizes, casePlan, plating })
   const where: Where = { operation: number, stage: 'in-process' }
   if (process === 'deburr')
-    return [toLookAt({ name: 'every edge broken, no burr', feature: 'edges', weight: 'minor', where })]
+    return [
+      toLookAt({ name: 'every edge broken, no burr', feature: 'edges', weight: 'minor', where }),
+      ...brokenEdges(ports, purpose === 'deburr-ports' ? 'left' : 'broken', where),
+    ]
   // What a furnace or a bath does to the sizes is measured when the work is back, at the check that guards it.
   if (HARDENING_PROCESSES.has(process) || process === 'plate') return []
   return [
@@ -52,7 +55,7 @@ export const finisherOf = (feature: string, operations: readonly Operation[]): O
 const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
 
 function finalWanted(
-  { part, shop, operations, sizes, ports, casePlan, plating }: Planned,
+  { part, operations, sizes, ports, casePlan, plating }: Planned,
   operation: Operation,
 ): readonly Wanted[] {
   const where: Where = { operation: operation.number, stage: 'final' }
@@ -61,7 +64,7 @@ function finalWanted(
     ...surfacesOf(part).flatMap(surface =>
       formWanted(surface, finisherOf(surface.feature, operations)?.process, 'critical', where),
     ),
-    ...finishedPorts(ports, shop.habits.portEdgeTolerance, where),
+    ...finishedPorts(ports, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
     ...(plating ? finishedPlating(plating, where) : []),
     toLookAt({ name: 'serial legible, clean, oiled', feature: 'all surfaces', weight: 'minor', where }),

@@ -154,12 +154,14 @@ function distortion(source: OrderSource, { growth }: CasePlan, { ovality, bow }:
   )
 }
 
-function cleaning({ ported, plating }: OrderSource): readonly Draft[] {
+function cleaning({ ported, plating, timingBreak }: OrderSource): readonly Draft[] {
   const { least, most } = EDGE_BREAK.beforeHardening
   const chamfer = plating && length('given', 'chamfer for plating', { least: plating.chamfer.least }, { places: 1 })
   return point(
     'Cleaning and packing',
     say`The parts come metal-clean, dry and demagnetised, edges broken ${length('given', 'edges broken', { least, most }, { places: 1 })}.`,
+    timingBreak &&
+      say`The timing edges of the ports are broken ${length('given', 'timing edges broken', timingBreak, { places: 2 })} only: leave them so.`,
     'Degrease again before loading; no silicone, sulphur or chlorine.',
     plating && chamfer && say`The edges of ${plating.surface} come chamfered ${chamfer} or more: it is plated later.`,
     `Return them dry and preserved, each by itself, nothing metal to metal${ported ? ', nothing on a port edge' : ''}.`,

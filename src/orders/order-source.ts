@@ -6,6 +6,7 @@ import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Firm } from '../shop/shop.ts'
 import type { StockEntry } from '../stock/stock.ts'
+import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 
 export type OrderedOperation = Operation & {
@@ -26,6 +27,8 @@ export type OrderSource = {
   readonly case?: CasePlan
   readonly plating?: PlatingPlan
   readonly ported: boolean
+  /** Timing edges of the ports, which are broken less than the others. */
+  readonly timingBreak?: { readonly least: Millimetre; readonly most: Millimetre }
   readonly characteristics: readonly Characteristic[]
 }
 

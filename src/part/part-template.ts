@@ -51,7 +51,7 @@ hardening: {process: gas nitriding, hardness: min 550 HV, depth: min 0.20}
 ports:
   - name: exhaust
     at: 0                   # azimuth of the middle on the finished bore, counter-clockwise seen from the head
-    opens: 106              # crank degrees after top dead centre, or top: mm below the top face
+    opens: 106 ±0.3         # crank degrees after top dead centre, or top: mm below the top face; bare, the works' own limits hold
     height: 16.1            # along the bore, or bottom: mm below the top face
     width: 27               # chord on the finished bore, or arc: degrees
     corner: 3               # radius on the unrolled bore, or {cut: 1.2}: radius in the cutter's plane
@@ -59,13 +59,13 @@ ports:
   - name: main transfer
     at: 78
     mirror: true            # the same again at -78
-    opens: 121
+    opens: 121 ±0.5
     height: 10.4
     width: 17
     corner: 2.6
     up: 15                  # the stream rises toward the head
     back: 32                # and is turned away from azimuth 0
-  - {name: boost, at: 180, opens: 123, height: 9.7, width: 12, corner: {cut: 1.5}, up: 50}
+  - {name: boost, at: 180, opens: 123 ±0.7, height: 9.7, width: 12, corner: {cut: 1.5}, up: 50}
 `,
   sleeve: `part: {number: NUMBER, title: Valve sleeve, revision: A, kind: sleeve}
 

@@ -1,6 +1,6 @@
 import type { Band, Surface } from '../band.ts'
 import type { Place } from '../finding.ts'
-import type { DrawnSize } from '../limits.ts'
+import type { DrawnSize, Limits } from '../limits.ts'
 import type { Celsius, CubicCentimetre, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
 
 export type PartKind = 'liner' | 'sleeve' | 'pin' | 'piston'
@@ -104,6 +104,8 @@ export type Corner = {
 
 /** Lengths of a port that the part file gives a tolerance of their own; the others take the works' habits. */
 export type DrawnPort = {
+  /** Crank degrees. */
+  readonly opens?: Limits & { readonly written: string }
   readonly top?: DrawnSize
   readonly height?: DrawnSize
   readonly bottom?: DrawnSize

@@ -4,7 +4,7 @@ import { readSize } from './drawn-size.ts'
 import { present } from './open-document.ts'
 import { barsOf, type Corner, type DrawnPort, type GeneralTolerance, type Port, type PortRole } from './part.ts'
 import { PORT_ROLES, roleNamed } from './port-role.ts'
-import { tidy } from './quantity.ts'
+import { plainSigns, rangeFault, readQuantity, tidy } from './quantity.ts'
 import type { View } from './view.ts'
 
 export type PortContext = { readonly general: GeneralTolerance; readonly hasEngine: boolean }
@@ -35,7 +35,7 @@ const TURNED = { over: -80, under: 80 }
 function readPort(view: View, { general, hasEngine }: PortContext): Port | undefined {
   const name = view.text('name')
   const at = view.quantity('at', 'angle', { from: -360, upTo: 360 })
-  const opens = view.quantity('opens', 'angle', { over: 0, under: 180 })
+  const opening = readOpening(view)
   const duration = view.quantity('duration', 'angle', { over: 0, under: 360 })
   const arc = view.quantity('arc', 'angle', { over: 0, under: 180 })
   const up = view.quantity('up', 'angle', TURNED) ?? 0
@@ -91,7 +91,17 @@ function readPort(view: View, { general, hasEngine }: PortContext): Port | undef
     back,
     cut: view.text('cut') === 'straight' ? 'straight' : 'level',
     path: view.path,
-    ...present({ opens, duration, top, height, bottom, width, arc, bridge, drawn: lengths.drawn }),
+    ...present({
+      opens: opening?.nominal,
+      duration,
+      top,
+      height,
+      bottom,
+      width,
+      arc,
+      bridge,
+      drawn: opening?.drawn ? { ...lengths.drawn, opens: opening.drawn } : lengths.drawn,
+    }),
   }
 }
 
@@ -112,6 +122,31 @@ function chooseOne(view: View, one: string, other: string): void {
     view.report({ code: 'input/choose-one', message, hint: `add ${one} or ${other}` })
   }
 }
+
+/** Crank degrees, bare or with a tolerance of their own: `106 ±0.25`. */
+function readOpening(
+  view: View,
+): { readonly nominal: number; readonly drawn?: NonNullable<DrawnPort['opens']> } | undefined {
+  const written = view.raw('opens')
+  const [, first, second] = typeof written === 'string' ? (/^([^±]+)±(.+)$/.exec(plainSigns(written)) ?? []) : []
+  if (typeof written !== 'string' || first === undefined || second === undefined) {
+    const nominal = view.quantity('opens', 'angle', OPENING)
+    return nominal === undefined ? undefined : { nominal }
+  }
+  const values = [first, second].map(text => readQuantity(text.trim(), 'angle', 'opens'))
+  const [nominal, half] = values.map(read => ('value' in read ? read.value : Number.NaN))
+  const fault =
+    values.flatMap(read => ('fault' in read ? [read.fault] : []))[0] ??
+    rangeFault(nominal ?? Number.NaN, OPENING, 'angle', 'opens') ??
+    rangeFault(half ?? Number.NaN, { over: 0, upTo: 5 }, 'angle', 'tolerance of opens')
+  if (fault || nominal === undefined || half === undefined) {
+    if (fault) view.report(fault, 'opens')
+    return undefined
+  }
+  return { nominal, drawn: { nominal, lower: tidy(nominal - half), upper: tidy(nominal + half), written } }
+}
+
+const OPENING = { over: 0, under: 180 }
 
 const LENGTHS = ['top', 'height', 'bottom', 'width'] as const
 

@@ -1,5 +1,7 @@
 import type { BatchRequest } from '../batch/batch.ts'
 import { planCutting } from '../cutting/plan-cutting.ts'
+import { timingBreak } from '../edges/edge-break.ts'
+import { planEdges } from '../edges/plan-edges.ts'
 import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
 import { withLadderPlaces, withPlaces } from '../inspection/size-places.ts'
@@ -46,14 +48,15 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const ports = stock.asMilled
     ? planPorts(part, shop, stock.asMilled)
     : { ports: [], sizes: [], findings: [], workings: [] }
+  const edges = planEdges({ part, shop, operations, ports: ports.ports, stock })
 
   const sizes = new Map<number, readonly OperationSize[]>(
     operations.map(operation => [
       operation.number,
-      [
+      edges.sizesOf(operation.number, [
         ...(operation.purpose === 'saw-blanks' ? batch.sawn.sizes : (stock.sizes.get(operation.number) ?? [])),
         ...(operation.purpose === 'mill-ports' ? ports.sizes : []),
-      ],
+      ]),
     ]),
   )
   const shapes = shapesInTurn(operations, stock.shapes, batch.sawn.shape)
@@ -63,13 +66,13 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     before: shapes[index - 1] ?? batch.sawn.shape,
     after: shapes[index] ?? batch.sawn.shape,
   }))
-  const cutting = planCutting(part, shop, states, ports.ports, batch.batch.start)
+  const cutting = planCutting(part, shop, states, edges.ports, batch.batch.start)
   const inspection = planInspection(
     part,
     shop,
     operations,
     sizes,
-    ports.ports,
+    edges.ports,
     stock.case,
     batch.batch.start,
     stock.plating,
@@ -89,6 +92,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const { number, title, revision, kind } = part
   const ladders = withLadderPlaces(stock.ladders, inspection.characteristics)
   const entries = withBatchChances(stock.entries, batch.batch.start)
+  const timing = timingBreak(edges.ports)
   const orders = planOrders({
     part: { number, title, revision },
     batch: batch.batch,
@@ -99,9 +103,10 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     ...(stock.case && { case: stock.case }),
     ...(stock.plating && { plating: stock.plating }),
     ported: part.ports.length > 0,
+    ...(timing && { timingBreak: timing }),
     characteristics: inspection.characteristics,
   })
-  const rooms = [route, stock, ports, batch, cutting, inspection]
+  const rooms = [route, stock, ports, edges, batch, cutting, inspection]
   const findings = byPlace(rooms.flatMap(room => room.findings))
   return {
     findings,
@@ -115,10 +120,10 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       operations: planned,
       stock: entries,
       ladders,
-      axial: stock.axial,
+      axial: edges.axial,
       ...(stock.case && { case: stock.case }),
       ...(stock.plating && { plating: stock.plating }),
-      ports: ports.ports,
+      ports: edges.ports,
       setUps: cutting.setUps,
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),

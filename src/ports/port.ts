@@ -1,5 +1,6 @@
 import type { PortRole } from '../part/part.ts'
 import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
+import type { EdgePlan } from './edge-plan.ts'
 import type { Uncovering } from './gas-exchange.ts'
 import type { HeldCutter } from './held-cutter.ts'
 
@@ -123,4 +124,6 @@ export type PlannedPort = {
   /** Flow area below the crown's edge, by degrees after top dead centre, from opening to closing. */
   readonly uncovered?: readonly Uncovering[]
   readonly windows: readonly PortWindow[]
+  /** The timing edge from the milling to the finished part: added when the lengths are known. */
+  readonly edge?: EdgePlan
 }

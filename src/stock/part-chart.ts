@@ -98,13 +98,13 @@ export function chartStages(operations: readonly Operation[], sizes: AxialSizes)
 
 const moves = ({ least, most }: Spread): boolean => least !== 0 || most !== 0
 
-const linesOf = ({ turned, growth, stretch, facing }: ChartStages): readonly ChartLine[] => [
+export const linesOf = ({ turned, growth, stretch, facing }: ChartStages): readonly ChartLine[] => [
   ...turned,
   ...[growth, stretch, facing].filter(line => line !== undefined),
 ]
 
 /** Every length and depth that the drawing gives, by the face that it goes to from the top. */
-const drawnFaces = (
+export const drawnFaces = (
   part: Part,
   { steps }: AxialSizes,
 ): readonly { readonly face: string; readonly name: string; readonly size: DrawnSize; readonly path: string }[] => [

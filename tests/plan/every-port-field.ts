@@ -28,6 +28,25 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
   dAnglePerTenth: 0.15,
   ignoredShift: 0,
   leftRight: { top: 0, bottom: 0, arc: 0 },
+  edge: {
+    members: [{ name: 'exhaust, top edge, milled', symbol: 'X1', operation: 20, half: 0.05 }],
+    expression: 'X1',
+    nominal: 38,
+    worstCase: 0.05,
+    rootSumSquare: 0.05,
+    allowed: { nominal: 38, lower: 37.9, upper: 38.1, from: 'drawing' },
+    milledTo: 0.1,
+    outside: { bellShaped: 0, even: 0 },
+    cure: 'top face ground to the edge',
+    weighed: [{ cure: 'closer milling', serves: false, figure: 0.01, because: 'too close' }],
+    takeOff: { operation: 40, port: 'exhaust', target: 38, least: 0.05, nominal: 0.08, most: 0.11 },
+    edgeBreak: {
+      broken: { least: 0.13, most: 0.18 },
+      taken: { least: 0.04, most: 0.12 },
+      left: { least: 0.05, most: 0.14 },
+      sooner: { least: 0.1, most: 0.3 },
+    },
+  },
   uncovered: [{ angle: 110, area: 20 }],
   windows: [
     {

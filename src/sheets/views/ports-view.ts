@@ -1,6 +1,7 @@
 import { angle, area, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
+import { cureLines, type EdgeRow, edgeRows } from './edge-rows.ts'
 import { type FixtureView, fixtureView, inOrder } from './fixture-view.ts'
 import { type GasView, gasView } from './gas-view.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
@@ -32,6 +33,9 @@ export type PortsView = FixtureView & {
     readonly bottom: string
     readonly width: string
   }[]
+  /** Timing edges, and what closes their chains. */
+  readonly timingEdges: readonly EdgeRow[]
+  readonly cures: readonly string[]
   readonly timed: boolean
   readonly timings: readonly {
     readonly port: string
@@ -72,6 +76,8 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       ...edgesOf(window, length),
       width: length(window.width, 2),
     })),
+    timingEdges: edgeRows(plan, figures),
+    cures: cureLines(plan, figures),
     timed: plan.ports.some(({ opens, bySkirt }) => opens !== undefined || bySkirt !== undefined),
     timings: plan.ports.map(port => ({
       port: port.name,

@@ -1,0 +1,29 @@
+import { fixed, percent } from '../figures.ts'
+import type { Finding } from '../finding.ts'
+import { CLOSEST_MILLED } from '../handbook/port-edge-making.ts'
+import type { Part, Port } from '../part/part.ts'
+import type { EdgePlan } from '../ports/edge-plan.ts'
+import { portFinding } from '../ports/port-finding.ts'
+import type { Resultant } from '../stock/axial-chart.ts'
+import { roomIn } from './edge-chain.ts'
+
+/** An edge that does not close at the worst: what it costs, and what would close it. */
+export function openEdge(part: Part, port: Port, edge: EdgePlan, found: Resultant): readonly Finding[] {
+  const { allowed, nominal, worstCase, rootSumSquare, expression, outside, weighed } = edge
+  if (roomIn(found, allowed) >= -1e-9) return []
+  const half = { ...found, worstCase: rootSumSquare }
+  const [closer, ground, wider] = weighed
+  return [
+    portFinding(part, port, {
+      severity: roomIn(half, allowed) < -1e-9 ? 'error' : 'warning',
+      code: 'stock/chain-open',
+      key: port.opens === undefined ? 'top' : 'opens',
+      message: `the top edge comes out at ${fixed(nominal, 3)} ±${fixed(worstCase, 3)} mm at the worst (±${fixed(rootSumSquare, 3)} root sum of squares, ${expression}); the ${allowed.from} allows ${fixed(allowed.lower, 3)} to ${fixed(allowed.upper, 3)} mm: ${percent(outside.bellShaped, 1)} % of pieces fall outside where sizes are bell-shaped in their limits, ${percent(outside.even, 1)} % where spread evenly`,
+      hint: [
+        `limits of ±${fixed(wider?.figure ?? worstCase, 2)} mm would close it`,
+        `milling would have to hold ±${fixed((closer?.figure ?? 0) / 2, 3)} mm, ±${fixed(CLOSEST_MILLED.tolerance / 2, 3)} is the closest`,
+        ...(ground?.because ? [`the top face ground to the measured edge does not serve: ${ground.because}`] : []),
+      ].join('; '),
+    }),
+  ]
+}

@@ -1,0 +1,58 @@
+import { bandAt } from '../band.ts'
+import type { Part, Port } from '../part/part.ts'
+import type { EdgePlan } from '../ports/edge-plan.ts'
+import type { PlannedPort } from '../ports/port.ts'
+import type { Crank } from '../ports/timing.ts'
+import type { Shop } from '../shop/shop.ts'
+import type { StockEntry } from '../stock/stock.ts'
+import type { Millimetre } from '../units.ts'
+import type { MilledEdge } from './edge-chain.ts'
+
+/** The timing edge as it is milled, and what finishing the bore takes off beside it. */
+export function milledEdge({
+  part,
+  planned: { name, top, windows },
+  entries,
+  topStock,
+}: {
+  readonly part: Part
+  readonly planned: PlannedPort
+  readonly entries: readonly StockEntry[]
+  readonly topStock: Millimetre
+}): Omit<MilledEdge, 'symbol' | 'operation'> {
+  const depth = Math.min(...windows.map(({ edges }) => edges.asCut.highest))
+  const finished = Math.min(...windows.map(({ edges }) => edges.finished.highest))
+  const walls = windows[0]?.walls
+  const opened = walls ? walls.finished - walls.bore : 0
+  const shift = finished - (depth - topStock)
+  const bore = entries.filter(({ kind, surface }) => kind === 'bore' && surface === bandAt(part.bore, top)?.name)
+  const sum = (of: (entry: (typeof bore)[number]) => number) => bore.reduce((total, entry) => total + of(entry), 0)
+  return {
+    port: name,
+    depth,
+    shift,
+    slope: Math.abs(opened) < 1e-9 ? 0 : shift / opened,
+    taken: {
+      least: sum(({ perSide }) => perSide.least),
+      nominal: sum(({ onDiameter }) => onDiameter.nominal / 2),
+      most: sum(({ perSide }) => perSide.most),
+      operation: bore.at(-1)?.operation ?? 0,
+    },
+  }
+}
+
+/** The drawing's own limits on the edge, in depth or in crank degrees; else what the works holds port edges to. */
+export function allowedOf(
+  { drawn, name }: Port,
+  { top }: PlannedPort,
+  shop: Shop,
+  crank: Crank | undefined,
+): EdgePlan['allowed'] {
+  if (drawn?.top) return { nominal: top, lower: drawn.top.lower, upper: drawn.top.upper, from: 'drawing' }
+  if (drawn?.opens && crank) {
+    const at = (angle: number) => crank.depthAt(angle, { about: name })
+    return { nominal: top, lower: at(drawn.opens.lower), upper: at(drawn.opens.upper), from: 'drawing' }
+  }
+  const half = shop.habits.portEdgeTolerance / 2
+  return { nominal: top, lower: top - half, upper: top + half, from: 'works' }
+}
