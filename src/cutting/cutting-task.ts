@@ -4,6 +4,7 @@ import type { PlannedPort } from '../ports/port.ts'
 import type { Machine, Shop } from '../shop/shop.ts'
 import type { Minute } from '../units.ts'
 import type { Notebook } from '../working.ts'
+import type { Clocking } from './clocking.ts'
 import type { CuttingMaterial } from './cutting-material.ts'
 import type { OperationState } from './operation-state.ts'
 import type { SetUp } from './set-up.ts'
@@ -30,8 +31,9 @@ export type PlannedCuts = {
   readonly each?: Minute
   /** On top of the machine's set-up. */
   readonly setup?: Minute
-  /** Of the milling of ports. */
+  /** Both of the milling of ports. */
   readonly setUps?: readonly SetUp[]
+  readonly clocking?: Clocking
 }
 
 export type CutsPlanner = (task: CuttingTask) => PlannedCuts

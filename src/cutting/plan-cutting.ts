@@ -5,6 +5,7 @@ import type { PlannedPort } from '../ports/port.ts'
 import type { Purpose } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import { openNotebook, type Working } from '../working.ts'
+import type { Clocking } from './clocking.ts'
 import { type CuttingMaterial, cuttingMaterial } from './cutting-material.ts'
 import type { CutsPlanner } from './cutting-task.ts'
 import { finishTurn } from './finish-turning.ts'
@@ -28,6 +29,7 @@ export type CuttingPlan = {
   readonly time: ReadonlyMap<number, OperationTime>
   /** Of the milling of ports, in the order of cutting. */
   readonly setUps: readonly SetUp[]
+  readonly clocking?: Clocking
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
 }
@@ -77,6 +79,7 @@ export function planCutting(
   const steps = new Map<number, readonly Step[]>()
   const time = new Map<number, OperationTime>()
   const setUps: SetUp[] = []
+  let clocking: Clocking | undefined
   if (material) noteMaterial(material, notebook)
 
   for (const state of states) {
@@ -102,9 +105,17 @@ export function planCutting(
     })
     steps.set(operation.number, cuts.steps)
     setUps.push(...(cuts.setUps ?? []))
+    clocking = cuts.clocking ?? clocking
     time.set(operation.number, operationTime(machine, cuts, start))
   }
-  return { steps, time, setUps, findings: withoutRepeats(findings), workings: notebook.workings }
+  return {
+    steps,
+    time,
+    setUps,
+    ...(clocking && { clocking }),
+    findings: withoutRepeats(findings),
+    workings: notebook.workings,
+  }
 }
 
 /** Two windows that want for the same thing say so once. */

@@ -3,6 +3,8 @@ import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { type OrderedWindow, orderedWindows, windowName } from '../ports/window-order.ts'
 import type { EndMill } from '../shop/tool.ts'
 import { type Millimetre, metres } from '../units.ts'
+import { clockingTime, planClocking } from './clocking.ts'
+import { reportClocking } from './clocking-findings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { entrySlope } from './entry-drilling.ts'
@@ -14,7 +16,7 @@ import type { SetUp, WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
 import type { WindowJob } from './window-job.ts'
 
-/** Every window, set-up by set-up; the batch goes through once for each tilt, since the tilt is set by hand. */
+/** Every window, set-up by set-up, with what loading, clocking and tilting take. */
 export function millPorts(task: CuttingTask): PlannedCuts {
   const { milling } = task.material
   if (!milling) {
@@ -40,18 +42,21 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   const planned = planSetUps(task, jobs)
   const setUps = planned.map(({ setUp }) => setUp)
   const windows = setUps.flatMap(setUp => setUp.windows)
-  const again = Math.max(0, new Set(setUps.map(({ tilt }) => tilt)).size - 1)
+  const clocking = planClocking(task)
+  reportClocking(task, clocking)
+  const loading = clockingTime(clocking)
   const slugs = windows.filter(({ slug }) => slug === 'kept').length
   return {
     setUps,
+    clocking,
     steps: withCutterCounts(
       task,
       settings,
       setUps,
       planned.flatMap(({ steps }) => steps),
     ),
-    each: windows.length * SHOP_TIMES.index + slugs * SHOP_TIMES.slugOut + again * task.machine.handling,
-    setup: again * SHOP_TIMES.tiltSetting,
+    each: windows.length * SHOP_TIMES.index + slugs * SHOP_TIMES.slugOut + loading.each,
+    setup: loading.setup,
   }
 }
 

@@ -12,8 +12,8 @@ export const SHOP_TIMES = {
   index: 0.05,
   /** Spindle stopped, the slug of a window taken out of the bore. */
   slugOut: 0.2,
-  /** Tilt set by hand with a sine bar and proved: each tilt is a set-up of its own. */
-  tiltSetting: 15,
+  /** A flat or a notch milled for clocking. */
+  datum: 1,
   /** Dressing, spread over the pieces that one dressing serves. */
   dressing: 2,
   piecesADressing: 5,

@@ -28,6 +28,7 @@ export function checkNames(part: Part): readonly PartFault[] {
   return [
     ...faults,
     ...unknownPlated(part),
+    ...unknownDatum(part),
     ...unknownMasks(part, [...new Set([...RESERVED.filter(n => n !== 'length'), ...named.map(n => n.name)])]),
   ]
 }
@@ -40,6 +41,21 @@ function unknownMasks({ hardening }: Part, known: readonly string[]): readonly P
     const path = `${hardening?.path}/masked/${index}`
     return [{ code: 'input/unknown-surface', message, hint: suggestionOrList(name, known, 'surfaces'), path }]
   })
+}
+
+/** A datum is cut into the outside. */
+function unknownDatum({ datum, outside }: Part): readonly PartFault[] {
+  if (!datum || outside.some(({ name }) => name === datum.on)) return []
+  const names = outside.map(({ name }) => name)
+  const message = `datum: the outside has no band "${datum.on}"`
+  return [
+    {
+      code: 'input/unknown-surface',
+      message,
+      hint: suggestionOrList(datum.on, names, 'bands'),
+      path: `${datum.path}/on`,
+    },
+  ]
 }
 
 /** Only a bore is plated. */

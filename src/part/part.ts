@@ -145,6 +145,16 @@ export type Port = {
 export const barsOf = ({ bridge }: Pick<Port, 'bridge'>): readonly Millimetre[] =>
   bridge === undefined ? [] : typeof bridge === 'number' ? [bridge] : bridge
 
+/** A flat, notch or dowel hole on an outside band that brings azimuth 0 back. */
+export type Datum = {
+  readonly kind: 'flat' | 'notch' | 'dowel hole'
+  /** Name of the band. */
+  readonly on: string
+  readonly at: Degree
+  readonly depth: Millimetre
+  readonly path: string
+}
+
 export type Waiver = {
   readonly rule: string
   readonly because: string
@@ -171,6 +181,7 @@ export type Part = {
   readonly plating?: PartPlating
   readonly stock: StockChoice
   readonly ports: readonly Port[]
+  readonly datum?: Datum
   readonly generalTolerance: GeneralTolerance
   readonly waive: readonly Waiver[]
   /** Where every value of the part file stands, by pointer: `/ports/1/corner`. */

@@ -25,6 +25,7 @@ const FIGURES: Readonly<Record<Figure, readonly [QuantityKind, Range]>> = {
   portFloorTolerance: ['length', SMALL],
   portWidthTolerance: ['length', SMALL],
   leastGrip: ['length', { over: 0, upTo: 200 }],
+  tiltChange: ['minutes', { from: 0, upTo: 240 }],
   stockStep: ['length', { over: 0, upTo: 1 }],
   turnedOutsideToBore: ['length', RUNOUT],
   mandrelRunout: ['length', RUNOUT],

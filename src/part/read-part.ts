@@ -3,6 +3,7 @@ import { checkPart } from './check-part.ts'
 import { openDocument, present } from './open-document.ts'
 import type { GeneralTolerance, Part, PartKind, StockChoice } from './part.ts'
 import { readBody } from './read-body.ts'
+import { readDatum } from './read-datum.ts'
 import { readEngine } from './read-engine.ts'
 import { readHardening } from './read-hardening.ts'
 import { readMaterial } from './read-material.ts'
@@ -47,6 +48,8 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
   const material = materialView && readMaterial(materialView)
   const bodyView = root.into('body')
   const body = bodyView && readBody(bodyView, general)
+  const datumView = bodyView?.into('datum')
+  const datum = datumView && readDatum(datumView)
   const hardeningView = root.into('hardening')
   const hardening = hardeningView && readHardening(hardeningView)
   const platingView = root.into('plating')
@@ -73,7 +76,7 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
     waive,
     places,
     file,
-    ...present({ engine, hardening, plating }),
+    ...present({ engine, hardening, plating, datum }),
   }
 }
 

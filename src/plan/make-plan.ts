@@ -125,6 +125,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...(stock.plating && { plating: stock.plating }),
       ports: edges.ports,
       setUps: cutting.setUps,
+      ...(cutting.clocking && { clocking: cutting.clocking }),
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },

@@ -1,5 +1,6 @@
 import type { Batch, MaterialNeed } from '../batch/batch.ts'
 import type { Chucking } from '../chucking.ts'
+import type { Clocking } from '../cutting/clocking.ts'
 import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
@@ -55,6 +56,8 @@ export type Plan = {
   readonly ports: readonly PlannedPort[]
   /** The milling of the ports, in the order of cutting: one tilt and one tool each. */
   readonly setUps: readonly SetUp[]
+  /** How the tilts are gone through, and what brings azimuth 0 back. */
+  readonly clocking?: Clocking
   /** Setting, proving and order of the ports' windows. */
   readonly fixture?: FixturePlan
   /** Absent without an engine. */

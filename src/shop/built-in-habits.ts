@@ -18,6 +18,8 @@ export const BUILT_IN_HABITS: Habits = {
   portWidthTolerance: 0.2,
   // Bored soft jaws or a collet: about a fifth of the diameter, 10 and more.
   leastGrip: 10,
+  // With a sine bar and blocks: 6 to 10.
+  tiltChange: 8,
   stockStep: 0.01,
   turnedOutsideToBore: 0.015,
   mandrelRunout: 0.005,

@@ -126,6 +126,8 @@ export type Habits = {
   readonly portWidthTolerance: Millimetre
   /** Of the part in the rotary's jaws while its ports are milled, along it. */
   readonly leastGrip: Millimetre
+  /** To set another tilt of the rotary by hand and prove it. */
+  readonly tiltChange: Minute
   /** Steps that a chosen stock is rounded to. */
   readonly stockStep: Millimetre
   /** Eccentricity, radial, between the surface that locates and the surface cut. */

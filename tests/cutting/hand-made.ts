@@ -1,3 +1,4 @@
+import type { Clocking } from '../../src/cutting/clocking.ts'
 import type { OperationState } from '../../src/cutting/operation-state.ts'
 import { planCutting } from '../../src/cutting/plan-cutting.ts'
 import type { OperationTime, Step } from '../../src/cutting/step.ts'
@@ -115,6 +116,7 @@ export type Cut = {
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
   readonly codes: readonly FindingCode[]
+  readonly clocking?: Clocking
 }
 
 /** One operation planned alone. */
@@ -125,10 +127,11 @@ export function cut(
   ports: readonly PlannedPort[] = [],
   start = 24,
 ): Cut {
-  const { steps, time, findings, workings } = planCutting(part, shop, [state], ports, start)
+  const { steps, time, findings, workings, clocking } = planCutting(part, shop, [state], ports, start)
   const spent = time.get(10)
   if (!spent) throw new Error('no time')
-  return { steps: steps.get(10) ?? [], time: spent, findings, workings, codes: findings.map(({ code }) => code) }
+  const codes = findings.map(({ code }) => code)
+  return { steps: steps.get(10) ?? [], time: spent, findings, workings, codes, ...(clocking && { clocking }) }
 }
 
 export function step(steps: readonly Step[], action: string): Step {

@@ -132,7 +132,7 @@ describe('the ported demo liner', () => {
     const tilts = new Set(ports.flatMap(port => port.windows.map(({ tilt }) => tilt))).size
     expect(tilts).toBe(3)
     const machine = BUILT_IN_SHOP.machines.find(({ workCentre }) => workCentre === 'mill')
-    expect(plan.time.get(milling)?.setup).toBe((machine?.setup ?? 0) + (tilts - 1) * 15)
+    expect(plan.time.get(milling)?.setup).toBe((machine?.setup ?? 0) + tilts * 8)
   })
 
   it('leaves every cutter its margin against breaking', () => {

@@ -2,6 +2,7 @@ import { angle, fixed, inWords, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { SettingStep } from '../../ports/fixture-plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
+import { clockingLines } from './clocking-lines.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** A window with its name: a bridged port has two, and the name carries which. */
@@ -16,6 +17,8 @@ export type NamedWindow = {
 export type FixtureView = {
   /** What the jaws hold, how much of it, how far from the ports. */
   readonly hold: string
+  /** How often the batch goes through, and what brings the part's azimuth back, one line each. */
+  readonly passes: readonly string[]
   readonly sineBar: string
   /** What is touched at tilt 0, one line each, in order. */
   readonly pickUp: readonly string[]
@@ -78,6 +81,7 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
   const { fixture } = plan
   const { length } = figures
   return {
+    passes: plan.clocking ? clockingLines(plan.clocking, figures) : [],
     hold: fixture ? holdWords(fixture, figures) : '',
     // A bar is known by its length as it was bought.
     sineBar: fixture ? `${inWords(fixture.sineBar)} mm` : '',

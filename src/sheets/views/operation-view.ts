@@ -1,6 +1,7 @@
 import { minutes } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import { type CheckRow, checkRow } from './check-rows.ts'
+import { clockingLines } from './clocking-lines.ts'
 import type { PaperFigures } from './paper-figures.ts'
 import { codeOf, whereOf } from './route-card-view.ts'
 import { type SizeRow, sizeRows } from './size-rows.ts'
@@ -15,7 +16,7 @@ export type OperationView = {
   readonly outside: boolean
   readonly holding: string
   readonly locatedBy: string
-  /** How much of what the jaws hold, one line a clamping. */
+  /** How much of what the jaws hold, how often the batch goes through: one line each. */
   readonly grips: readonly string[]
   /** One line: why this is done. */
   readonly because: string
@@ -45,10 +46,7 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
         ? holding
         : `${holding}; set true within ${figures.length(setTrue, 4)} ${figures.unit} off axis`,
     locatedBy: locatedBy.join(', '),
-    grips: (operation.chuckings ?? []).map(
-      ({ end, grip, stop }) =>
-        `Grip ${figures.length(grip.length, 1)} ${figures.unit} of ${grip.surface}, ${end} end out, against ${stop}.`,
-    ),
+    grips: gripLines(plan, operation, figures),
     because: because[0] ?? '',
     setup: minutes(time.setup),
     piece: minutes(time.each),
@@ -62,4 +60,18 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
     cautions,
     code: codeOf([plan.batch.number, String(number)]),
   }
+}
+
+/** What the jaws hold, and how often the batch goes through. */
+function gripLines(
+  { clocking }: Plan,
+  { chuckings = [], purpose }: PlannedOperation,
+  figures: PaperFigures,
+): readonly string[] {
+  const held = chuckings.map(
+    ({ end, grip, stop }) =>
+      `Grip ${figures.length(grip.length, 1)} ${figures.unit} of ${grip.surface}, ${end} end out, against ${stop}.`,
+  )
+  const passes = purpose === 'mill-ports' && clocking ? clockingLines(clocking, figures).slice(0, 1) : []
+  return [...held, ...passes]
 }
