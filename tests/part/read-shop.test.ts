@@ -30,6 +30,10 @@ function written(tool: Tool): object {
       const { width, quill, ...wheel } = tool
       return { ...wheel, length: width, shank: quill?.diameter, reach: quill?.length }
     }
+    case 'end mill': {
+      const { neck, ...mill } = tool
+      return { ...mill, ...(neck && { neck: neck.diameter, edgeLength: neck.edges }) }
+    }
     case 'parting blade':
     case 'grinding wheel':
     case 'centreless wheel': {
