@@ -55,7 +55,14 @@ describe('a boost at 50° over a chuck of Ø80', () => {
   })
   it('is told what alone would help, with figures', () => {
     const hint = planned.findings.find(({ code }) => code === 'ports/holder-clearance')?.hint
-    expect(hint).toMatch(/let it stick out [\d.]+ mm, not 25.0, or use a holder with a nose of Ø[\d.]+/)
+    const [, out, not, nose] = (
+      /let it stick out ([\d.]+) mm, not ([\d.]+), or use a holder with a nose of Ø([\d.]+)/.exec(hint ?? '') ?? []
+    ).map(Number)
+    // To a tenth, to the side that gives more room.
+    const { stickOut = Number.NaN, holderDiameter = Number.NaN } = held?.remedies ?? {}
+    expect(out).toBeCloseTo(Math.ceil(stickOut * 10) / 10, 6)
+    expect(not).toBeCloseTo(held?.stickOut ?? Number.NaN, 1)
+    expect(nose).toBeCloseTo(Math.floor(holderDiameter * 10) / 10, 6)
   })
 
   const bodies = roundBodies(FIXTURE, milledAt(47.8, 55.2), -2)
