@@ -15,7 +15,11 @@ export function mutationsOf(text) {
   const found = []
   const of = node => text.slice(node.start, node.end)
   const put = (node, to) => found.push({ start: node.start, end: node.end, to })
-  const joined = (node, operator) => `(${of(node.left)} ${operator} ${of(node.right)})`
+  /** With the parentheses that stand about its sides. */
+  const joined = ({ start, end, left, right, operator }, other) => {
+    const between = text.slice(left.end, right.start).replace(operator, other)
+    return `(${text.slice(start, left.end)}${between}${text.slice(right.start, end)})`
+  }
 
   const emptied = returned => {
     const isList =
@@ -37,7 +41,7 @@ export function mutationsOf(text) {
       if (node.operator === '&&') put(node, joined(node, '||'))
       if (node.operator === '||') put(node, joined(node, '&&'))
     },
-    ConditionalExpression: node => put(node, `(${of(node.test)} ? ${of(node.alternate)} : ${of(node.consequent)})`),
+    ConditionalExpression: node => put(node, `((${of(node.test)}) ? ${of(node.alternate)} : ${of(node.consequent)})`),
     IfStatement: node => put(node.test, `!(${of(node.test)})`),
     UnaryExpression: node => {
       if (node.operator === '-' || node.operator === '!') put(node, `(${of(node.argument)})`)
