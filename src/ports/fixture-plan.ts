@@ -113,7 +113,7 @@ function reversals(angles: readonly Degree[]): number {
 }
 
 function provingMoves({ positiveRotary, headFaces }: Shop['fixture']): readonly string[] {
-  const toward = positiveRotary === 'Y to Z' ? '-Y' : '+Y'
+  const toward = positiveRotary === 'Y to Z' ? '−Y' : '+Y'
   const headMoves = headFaces === '+X' ? 'down' : 'up'
   return [
     'Set tilt 0 and rotary 0: the 12 o’clock mark of the part, seen from the head, must face the spindle.',

@@ -43,7 +43,7 @@ describe('proving moves say where the fixture itself goes', () => {
     const shop = shopWith({ positiveRotary })
     const rotary = positiveRotary === 'Y to Z' ? 90 : -90
     const mark = toMachine(shop.fixture, { tilt: 0, rotary }, [24, 0, 0])
-    expect(fixture?.provingMoves[1]).toContain(mark[1] > 0 ? 'toward +Y' : 'toward -Y')
+    expect(fixture?.provingMoves[1]).toContain(mark[1] > 0 ? 'toward +Y' : 'toward −Y')
   })
   it.each(['+X', '-X'] as const)('head facing %s', headFaces => {
     const { fixture } = plan({ headFaces })
