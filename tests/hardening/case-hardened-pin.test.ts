@@ -19,7 +19,7 @@ const pinText = ({
 } = {}): string => `part: {number: OX-098-94, title: Test pin, revision: A, kind: pin}
 material: {grade: 16MnCr5, hardness: 180 HV}
 body:
-  length: ${length} +0/-0.1
+  length: ${length} +0/-0.3
   outside: {size: ${outside}, Ra: 0.1, roundness: 0.002, name: pin}
   bore: ${bore}
 hardening: {process: carburising, hardness: min 650 HV, depth: min ${depth}}
