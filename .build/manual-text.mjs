@@ -5,7 +5,7 @@ export const HEAD = `# Manual
 <!-- Written by \`npm run manual\` from the help of the commands, the schemas and .build/manual-text.mjs: change those. -->
 
 [Commands](#commands) · [The part file](#the-part-file) · [The shop file](#the-shop-file) · [The batch file](#the-batch-file) ·
-[The library](#the-library) · [Codes of findings](#codes-of-findings)
+[The bench file](#the-bench-file) · [The library](#the-library) · [Codes of findings](#codes-of-findings)
 
 ## Commands
 
@@ -73,6 +73,6 @@ whole program. Findings, sizes and units are as everywhere: millimetres, degrees
 | | \`fingerprintOf({ part, shop, batch, date })\` | the fingerprint that the command would print |
 
 \`linerwright/browser\` is the half of it that plans, draws and writes programs, in one file that needs no Node: a page plans from the
-same text as the command, to the same figures. \`linerwright/part.schema.json\`, \`shop\`, \`batch\` and \`plan\` describe what is read and
+same text as the command, to the same figures. \`linerwright/part.schema.json\`, \`shop\`, \`batch\`, \`bench\` and \`plan\` describe what is read and
 what \`--json\` gives.
 `

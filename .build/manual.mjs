@@ -67,6 +67,11 @@ ${toolsByKind(shop)}
 ## The batch file
 
 ${keysOf(schemaOf('batch'))}
+## The bench file
+
+A liner as it was measured, for \`ports --measured\`. Ports go by the names of the part file.
+
+${keysOf(schemaOf('bench'))}
 ${LIBRARY}
 ${codesByArea(readFileSync('src/finding-code.ts', 'utf8'))}`
 }

@@ -1,5 +1,6 @@
 import { type Finding, hasErrors } from '../finding.ts'
 import { readBatch } from '../part/read-batch.ts'
+import { readBench } from '../part/read-bench.ts'
 import { readShop } from '../part/read-shop.ts'
 import { jsonText } from './json.ts'
 import { kindOf } from './load.ts'
@@ -9,13 +10,15 @@ import { overEach } from './progress.ts'
 import { counted, listed } from './report.ts'
 import { STATUS, type World } from './world.ts'
 
-/** A shop or batch file is judged by itself; a part is planned. */
+/** A shop, batch or bench file is judged by itself; a part is planned. */
 function findingsOf(file: string, options: Options, world: World): readonly Finding[] {
   switch (kindOf(file, world)) {
     case 'shop':
       return readShop(world.readText(file), file).findings
     case 'batch':
       return readBatch(world.readText(file), file).findings
+    case 'bench':
+      return readBench(world.readText(file), file).findings
     case 'part':
       return planFile(file, options, world).findings
   }

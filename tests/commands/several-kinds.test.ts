@@ -17,6 +17,7 @@ describe('a folder with part, shop and batch files', () => {
       'batch',
     ])
     expect(kindOfFile('machines: []\n')).toBe('shop')
+    expect(kindOfFile('bench: {piece: 7}\nports: []\n')).toBe('bench')
     expect(kindOfFile('# nothing\n')).toBe('part')
   })
 

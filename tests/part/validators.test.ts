@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { build } from 'esbuild'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { validateBatch, validatePart, validateShop } from '../../src/part/validators.ts'
+import * as validators from '../../src/part/validators.ts'
 import { openYaml } from '../../src/part/yaml-source.ts'
 
-const atRunTime = { validatePart, validateShop, validateBatch }
+const atRunTime = { ...validators }
 const FOLDER = new URL('../fixtures/reading/', import.meta.url)
 
 describe('validators compiled ahead for the bundle', () => {
@@ -31,7 +31,7 @@ describe('validators compiled ahead for the bundle', () => {
 
   it.each(readdirSync(FOLDER))('finds in %s what the one compiled at run time finds', name => {
     const { source } = openYaml(readFileSync(new URL(name, FOLDER), 'utf8'), name)
-    for (const key of ['validatePart', 'validateShop', 'validateBatch'] as const) {
+    for (const key of ['validatePart', 'validateShop', 'validateBatch', 'validateBench'] as const) {
       expect(ahead[key](source?.data)).toBe(atRunTime[key](source?.data))
       expect(ahead[key].errors).toEqual(atRunTime[key].errors)
     }
