@@ -15,11 +15,13 @@ export function openEdge(part: Part, port: Port, edge: EdgePlan, found: Resultan
   const [closer, ground, wider] = weighed
   return [
     portFinding(part, port, {
-      severity: roomIn(half, allowed) < -1e-9 ? 'error' : 'warning',
+      // Limits that nobody drew are the works' own to widen: they warn, and do not stop the part.
+      severity: allowed.from === 'drawing' && roomIn(half, allowed) < -1e-9 ? 'error' : 'warning',
       code: 'stock/chain-open',
       key: port.opens === undefined ? 'top' : 'opens',
       message: `the top edge comes out at ${fixed(nominal, 3)} ±${fixed(worstCase, 3)} mm at the worst (±${fixed(rootSumSquare, 3)} root sum of squares, ${expression}); the ${allowed.from} allows ${fixed(allowed.lower, 3)} to ${fixed(allowed.upper, 3)} mm: ${percent(outside.bellShaped, 1)} % of pieces fall outside where sizes are bell-shaped in their limits, ${percent(outside.even, 1)} % where spread evenly`,
       hint: [
+        ...(allowed.from === 'works' ? ['write the limits that the engine bears on the port'] : []),
         `limits of ±${fixed(wider?.figure ?? worstCase, 2)} mm would close it`,
         `milling would have to hold ±${fixed((closer?.figure ?? 0) / 2, 3)} mm, ±${fixed(CLOSEST_MILLED.tolerance / 2, 3)} is the closest`,
         ...(ground?.because ? [`the top face ground to the measured edge does not serve: ${ground.because}`] : []),

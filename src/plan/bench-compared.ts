@@ -1,3 +1,4 @@
+import { nearestBandAt } from '../band.ts'
 import type { Finding } from '../finding.ts'
 import type { Part } from '../part/part.ts'
 import { isExhaust } from '../part/port-role.ts'
@@ -18,10 +19,7 @@ export type BenchHeld = {
 
 /** A liner measured on the bench, held against the plan in mm and crank degrees. */
 export function benchHeld(bench: Bench, part: Part, plan: Pick<PortsSide, 'ports' | 'gasExchange'>): BenchHeld {
-  const boreAt = (port?: PlannedPort): number =>
-    part.bore.find(({ from, to }) => port && from <= port.top && port.top < to.nominal)?.size.nominal ??
-    part.bore[0]?.size.nominal ??
-    0
+  const boreAt = (port?: PlannedPort): number => nearestBandAt(part.bore, port?.top ?? 0)?.size.nominal ?? 0
   const engine = part.engine && {
     ...part.engine,
     ...(bench.crownBelowTop !== undefined && { crownBelowTop: bench.crownBelowTop }),

@@ -31,13 +31,22 @@ const ends = kinds.flatMap(kind =>
   }),
 )
 
-/** A cutter's flutes are never longer than it stands out. */
-const withEnd = (tool: Row, key: string, value: number): Row => ({
-  ...tool,
-  [key]: value,
-  ...(key === 'reach' && 'flute-length' in tool && { 'flute-length': Math.min(Number(tool['flute-length']), value) }),
-  ...(key === 'flute-length' && { reach: Math.max(Number(tool['reach']), value) }),
-})
+/** A cutter's flutes are never longer than it stands out, its edges end below its neck, and that is thinner than the cutter. */
+function withEnd(tool: Row, key: string, value: number): Row {
+  const ended: Row = {
+    ...tool,
+    [key]: value,
+    ...(key === 'reach' && 'flute-length' in tool && { 'flute-length': Math.min(Number(tool['flute-length']), value) }),
+    ...(key === 'flute-length' && { reach: Math.max(Number(tool['reach']), value) }),
+  }
+  if (!('neck' in tool)) return ended
+  const [diameter, flutes] = [Number(ended['diameter']), Number(ended['flute-length'])]
+  return {
+    ...ended,
+    neck: Math.min(Number(ended['neck']), 0.9 * diameter),
+    'edge-length': Math.min(Number(ended['edge-length']), 0.5 * flutes),
+  }
+}
 
 it.each(ends)('a shop whose every %s has a %s of %d mm reads, and plans or says why not', (kind, key, value) => {
   const tools = (SHOP['tools'] ?? []).map(tool => (tool['kind'] === kind ? withEnd(tool, key, value) : tool))

@@ -1,4 +1,5 @@
 import { beforeAll, expect, it } from 'vitest'
+import { parse } from 'yaml'
 import { toMachine, type Vector } from '../../src/machine-frame.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { PortWindow } from '../../src/ports/port.ts'
@@ -8,6 +9,14 @@ import { readNc } from './proof/nc-reader.ts'
 
 /** Half the shank of the small cutters of the demo's works. */
 const SHANK = 3
+
+/** Below the shank, of every end mill of the demo's works. */
+const FLUTES: ReadonlyMap<string, number> = new Map(
+  (parse(demo('shop.yaml')) as { tools: Readonly<Record<string, unknown>>[] }).tools.map(tool => [
+    String(tool['name']),
+    Number(tool['flute-length']),
+  ]),
+)
 
 /** The cuts that go to the bottom. */
 const LOWEST: ReadonlySet<string> = new Set(['cut through', 'finish'])
@@ -34,7 +43,7 @@ it.each([
     const setUps = plan.setUps.filter(({ windows }) => windows.some(({ port }) => port === name))
     if (!window) throw new Error('no such port')
     const outside = meshOf(plan, window)
-    let most = 0
+    const mostBelow = new Map<string, number>()
     for (const setUp of setUps) {
       if (setUp.work === 'drill entry holes') continue
       const text = programs.find(program => program.name === setUp.program)?.text ?? ''
@@ -43,10 +52,16 @@ it.each([
         if (rapid || Math.abs(rotary - window.rotary) > 1e-6) continue
         const [x, y, z] = [to.x, to.y, to.z]
         if (z > window.plunge.zThrough + 6) continue
-        most = Math.max(most, outside.highest(x, y) - z)
+        mostBelow.set(setUp.tool, Math.max(mostBelow.get(setUp.tool) ?? 0, outside.highest(x, y) - z))
       }
     }
+    const finisher = setUps.find(({ windows }) =>
+      windows.some(one => one.port === name && one.cuts.some(({ kind }) => kind === 'finish')),
+    )
+    const most = mostBelow.get(finisher?.tool ?? '') ?? 0
     const needed = window.needed?.flutes ?? 0
+    // Whatever roughs it has room below its own shank.
+    for (const [tool, below] of mostBelow) expect(below, tool).toBeLessThan(FLUTES.get(tool) ?? 0)
     // The mesh misses the highest place by little and the chords of the paths run within their own tolerance.
     expect(most).toBeCloseTo(found, 1)
     expect(needed).toBeGreaterThan(most - 0.01)
