@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 const results = process.env['LINERWRIGHT_RESULTS']
@@ -8,6 +9,7 @@ export default defineConfig({
     include: ['tests/proof/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 180_000,
+    maxWorkers: availableParallelism(),
     reporters: results ? ['default', ['json', { outputFile: results }]] : ['default'],
   },
 })
