@@ -9,7 +9,7 @@ import { roomIn } from './edge-chain.ts'
 
 /** An edge that does not close at the worst: what it costs, and what would close it. */
 export function openEdge(part: Part, port: Port, edge: EdgePlan, found: Resultant): readonly Finding[] {
-  const { allowed, nominal, worstCase, rootSumSquare, expression, outside, weighed } = edge
+  const { allowed, nominal, worstCase, rootSumSquare, outside, weighed } = edge
   if (roomIn(found, allowed) >= -1e-9) return []
   const half = { ...found, worstCase: rootSumSquare }
   const [closer, ground, wider] = weighed
@@ -19,7 +19,7 @@ export function openEdge(part: Part, port: Port, edge: EdgePlan, found: Resultan
       severity: allowed.from === 'drawing' && roomIn(half, allowed) < -1e-9 ? 'error' : 'warning',
       code: 'stock/chain-open',
       key: port.opens === undefined ? 'top' : 'opens',
-      message: `the top edge comes out at ${fixed(nominal, 3)} ±${fixed(worstCase, 3)} mm at the worst (±${fixed(rootSumSquare, 3)} root sum of squares, ${expression}); the ${allowed.from} allows ${fixed(allowed.lower, 3)} to ${fixed(allowed.upper, 3)} mm: ${percent(outside.bellShaped, 1)} % of pieces fall outside where sizes are bell-shaped in their limits, ${percent(outside.even, 1)} % where spread evenly`,
+      message: `the top edge comes out at ${fixed(nominal, 3)} ±${fixed(worstCase, 3)} mm at the worst (±${fixed(rootSumSquare, 3)} root sum of squares); the ${allowed.from} allows ${fixed(allowed.lower, 3)} to ${fixed(allowed.upper, 3)} mm: ${percent(outside.bellShaped, 1)} % of pieces fall outside where sizes are bell-shaped in their limits, ${percent(outside.even, 1)} % where spread evenly`,
       hint: [
         ...(allowed.from === 'works' ? ['write the limits that the engine bears on the port'] : []),
         `limits of ±${fixed(wider?.figure ?? worstCase, 2)} mm would close it`,
