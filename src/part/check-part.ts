@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../finding.ts'
 import { checkGrooves } from './check-grooves.ts'
 import { checkNames } from './check-names.ts'
+import { checkPlatedBore } from './check-plated-bore.ts'
 import { checkPlausible } from './check-plausible.ts'
 import { checkPortExtents } from './check-port-extents.ts'
 import { checkWalls } from './check-walls.ts'
@@ -16,6 +17,7 @@ const CHECKS: readonly ((part: Part) => readonly PartFault[])[] = [
   checkWalls,
   checkGrooves,
   checkPortExtents,
+  checkPlatedBore,
   checkPlausible,
 ]
 
