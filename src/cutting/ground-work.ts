@@ -51,6 +51,8 @@ function workOf({ material, part }: CuttingTask, hard: boolean): GroundWork {
     case 'unalloyed steel':
     case 'free-cutting steel':
       return hard ? 'plain carbon steel, hardened' : 'plain carbon steel, annealed'
+    case 'bearing steel':
+      return hard ? 'tool steel, hardened' : 'alloy steel, annealed'
     default:
       return hard || (part.material.hardness ?? 0) > HARD_BAR ? 'alloy steel, hardened' : 'alloy steel, annealed'
   }

@@ -3,6 +3,7 @@ export type CuttingFamily =
   | 'low-alloy steel'
   | 'aluminium-alloyed nitriding steel'
   | 'case-hardening steel'
+  | 'bearing steel'
   | 'unalloyed steel'
   | 'free-cutting steel'
   | 'grey iron'
@@ -13,6 +14,7 @@ export type CuttingFamily =
 /**
  * Family of each grade that has cutting data; a grade that is not here has none, and none is guessed. Nitriding steels
  * are cut as a chromium-molybdenum steel of the same hardness, those with aluminium slower: common practice, no source.
+ * Bearing steel is cut as it is bought, its carbides spheroidised.
  */
 export const CUTTING_FAMILY: Readonly<Record<string, CuttingFamily>> = {
   '42CrMo4': 'low-alloy steel',
@@ -26,6 +28,7 @@ export const CUTTING_FAMILY: Readonly<Record<string, CuttingFamily>> = {
   '41CrAlMo7-10': 'aluminium-alloyed nitriding steel',
   '16MnCr5': 'case-hardening steel',
   '20MnCr5': 'case-hardening steel',
+  '100Cr6': 'bearing steel',
   C45: 'unalloyed steel',
   '11SMn30': 'free-cutting steel',
   'EN-GJL-250': 'grey iron',
@@ -41,6 +44,7 @@ export const STEELS: ReadonlySet<CuttingFamily> = new Set([
   'low-alloy steel',
   'aluminium-alloyed nitriding steel',
   'case-hardening steel',
+  'bearing steel',
   'unalloyed steel',
   'free-cutting steel',
 ])

@@ -30,6 +30,7 @@ export const DRILLING_ROWS: readonly DrillingRow[] = [
   { family: 'aluminium-alloyed nitriding steel', over: 230, upTo: 312, speed: 60, feed: STEEL_FEED, source: PRACTICE },
   { family: 'aluminium-alloyed nitriding steel', over: 312, upTo: 375, speed: 45, feed: STEEL_FEED, source: PRACTICE },
   { family: 'case-hardening steel', over: 0, upTo: 250, speed: 85, feed: STEEL_FEED, source: PRACTICE },
+  { family: 'bearing steel', over: 0, upTo: 250, speed: 70, feed: STEEL_FEED, source: PRACTICE },
   { family: 'unalloyed steel', over: 0, upTo: 325, speed: 85, feed: STEEL_FEED, source: PRACTICE },
   { family: 'free-cutting steel', over: 0, upTo: 200, speed: 120, feed: STEEL_FEED, source: PRACTICE },
   { family: 'grey iron', over: 0, upTo: 260, speed: 100, feed: SOFT_FEED, source: PRACTICE },

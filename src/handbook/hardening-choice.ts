@@ -46,9 +46,20 @@ export const CHOICE_ROWS: readonly ChoiceRow[] = [
     'through harden': 'quenched through it distorts, and a hot part tempers back in service',
     'manganese phosphate': 'about 1 % chromium is the border of what a phosphate coats',
   }),
+  row('34CrMo4', 'OK OK NO OK LIM OK OK LIM', {
+    carburise: TOO_MUCH_CARBON,
+    'through harden': 'quenched through it distorts, and a hot part tempers back in service',
+    'manganese phosphate': 'about 1 % chromium is the border of what a phosphate coats',
+  }),
+  row('50CrMo4', 'OK OK NO LIM OK OK OK LIM', {
+    carburise: 'half a per cent of carbon is too much to carburise',
+    induction: 'prone to quench cracks',
+  }),
+  row('32CrMo12', 'OK OK NO LIM LIM OK OK NO', { induction: 'low carbon', 'manganese phosphate': CHROMIUM }),
   row('31CrMoV9', 'OK OK NO LIM LIM OK OK NO', { induction: 'low carbon', 'manganese phosphate': CHROMIUM }),
   row('34CrAlNi7-10', 'OK OK NO LIM LIM OK OK NO', { 'manganese phosphate': CHROMIUM }),
   row('34CrAlMo5-10', 'OK OK NO LIM LIM OK OK NO', { 'manganese phosphate': CHROMIUM }),
+  row('41CrAlMo7-10', 'OK OK NO LIM LIM OK OK NO', { 'manganese phosphate': CHROMIUM }),
   row('34CrNiMo6', 'OK OK NO LIM OK OK OK LIM', { carburise: TOO_MUCH_CARBON, induction: 'prone to quench cracks' }),
   row('38MnVS6', 'LIM OK NO OK NO OK OK OK', {
     nitride: 'reaches 450 to 600 HV only',
@@ -64,6 +75,11 @@ export const CHOICE_ROWS: readonly ChoiceRow[] = [
   row('20MnCr5', 'LIM LIM OK NO NO OK OK OK', { nitride: 'soft core under the case' }),
   row('100Cr6', 'LIM LIM NO LIM OK OK OK OK', { nitride: 'the temper is far below the nitriding temperature' }),
   row('EN-GJL-250', 'LIM OK NO LIM NO OK OK OK', { nitride: 'the case is shallow', induction: 'prone to cracks' }),
+  row('EN-GJS-400-15', 'LIM OK NO LIM NO OK OK OK', {
+    nitride: 'the case is shallow',
+    induction: 'its ferrite has no carbon to harden with',
+  }),
+  row('EN-GJS-600-3', 'LIM OK NO LIM NO OK OK OK', { nitride: 'the case is shallow', induction: 'prone to cracks' }),
   row('Ni-Mo alloyed iron', 'OK OK NO LIM NO OK OK OK'),
   row(
     '11SMn30',

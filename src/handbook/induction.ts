@@ -3,6 +3,8 @@ import { type Formula, formula } from '../formula.ts'
 /** Nominal carbon of grades that are induction hardened, %: from their designations. */
 export const CARBON: { readonly [grade: string]: number } = {
   '42CrMo4': 0.42,
+  '34CrMo4': 0.34,
+  '50CrMo4': 0.5,
   '34CrNiMo6': 0.34,
   '38MnVS6': 0.38,
   '31CrMoV9': 0.31,

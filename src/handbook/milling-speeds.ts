@@ -49,6 +49,7 @@ export const MILLING_ROWS: readonly MillingRow[] = [
   annealed('aluminium-alloyed nitriding steel', 0.85),
   tempered('aluminium-alloyed nitriding steel', 0.85),
   annealed('case-hardening steel'),
+  annealed('bearing steel', 0.85),
   annealed('unalloyed steel'),
   tempered('unalloyed steel'),
   annealed('free-cutting steel'),

@@ -33,6 +33,7 @@ export const SAWING: Readonly<Record<CuttingFamily, { readonly rate: number; rea
   'low-alloy steel': { rate: 20, speed: 45 },
   'aluminium-alloyed nitriding steel': { rate: 18, speed: 40 },
   'case-hardening steel': { rate: 25, speed: 55 },
+  'bearing steel': { rate: 18, speed: 40 },
   'unalloyed steel': { rate: 30, speed: 60 },
   'free-cutting steel': { rate: 35, speed: 70 },
   'grey iron': { rate: 30, speed: 45 },

@@ -46,6 +46,7 @@ export const SPECIFIC_FORCE_ROWS: readonly SpecificForceRow[] = [
   row('aluminium-alloyed nitriding steel', 275, 325, 8),
   row('aluminium-alloyed nitriding steel', 325, 375, 9),
   row('case-hardening steel', 0, 225, 6),
+  row('bearing steel', 0, 250, 6),
   row('unalloyed steel', 0, 225, 2),
   row('unalloyed steel', 225, 325, 3),
   row('free-cutting steel', 0, 200, 1),

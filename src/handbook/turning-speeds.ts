@@ -86,6 +86,13 @@ export const TURNING_ROWS: readonly TurningRow[] = [
     }),
   ),
   steel({ family: 'case-hardening steel', over: 0, upTo: 225, speeds: [221, 175, 137], note: 'table from 175 HB' }),
+  steel({
+    family: 'bearing steel',
+    over: 0,
+    upTo: 250,
+    speeds: [168, 136, 104],
+    note: '0.85 of the low-alloy row of 175 to 225 HB: common practice, no source',
+  }),
   steel({ family: 'unalloyed steel', over: 0, upTo: 225, speeds: [239, 160, 126], note: 'table from 175 HB' }),
   steel({ family: 'unalloyed steel', over: 225, upTo: 275, speeds: [229, 152, 122] }),
   steel({ family: 'unalloyed steel', over: 275, upTo: 325, speeds: [213, 137, 114] }),

@@ -67,6 +67,24 @@ describe('hours at 520 °C by grade (derived from the constants; constants memor
   })
 })
 
+describe('hours by grade for 0.2, 0.3 and 0.4 mm at 520 °C (derived; constants memory/estimate)', () => {
+  it.each([
+    ['34CrMo4', '15', '33', '59'],
+    ['50CrMo4', '17', '39', '69'],
+    ['34CrNiMo6', '17', '39', '69'],
+    ['32CrMo12', '23', '51', '91'],
+    ['34CrAlMo5-10', '25', '56', '100'],
+    ['41CrAlMo7-10', '25', '56', '100'],
+    ['16MnCr5', '15', '33', '59'],
+    ['20MnCr5', '15', '33', '59'],
+    ['100Cr6', '20', '44', '79'],
+  ])('%s: %s, %s and %s h', (grade, ...printed) => {
+    const K = nitridedGrade(grade)?.depthConstant?.usual ?? 0
+    for (const [index, hours] of printed.entries())
+      expectDigits(nitridingTime.value({ N: 0.2 + 0.1 * index, K }), hours)
+  })
+})
+
 describe('published depths', () => {
   it('puts every steel inside 0.02 to 1 mm in 20 to 100 h at 480 to 600 °C (Haerterei Reinhard: 0.1 to 1 mm)', () => {
     const steels = NITRIDED_GRADES.filter(({ depthConstant, tempered }) => depthConstant && tempered)

@@ -107,9 +107,9 @@ describe('material and process', () => {
     expect(planCase({ part: SLEEVE, shop: SHOP, removal: [], wall: 4 }).findings).toEqual([])
   })
   it('asks for what the handbook does not know of a grade, and plans once the works says it', () => {
-    const part = of({ grade: '34CrNiMo6' })
-    expect(found(part, 'case/grade-unknown')?.message).toContain('no depth constant')
-    const shop = { ...SHOP, reached: [{ grade: '34CrNiMo6', surface: 700, core: 330, depthConstant: 0.05 }] }
+    const part = of({ grade: 'Ni-Mo alloyed iron' })
+    expect(found(part, 'case/grade-unknown')?.message).toContain('no surface hardness')
+    const shop = { ...SHOP, reached: [{ grade: 'Ni-Mo alloyed iron', surface: 700, core: 330, depthConstant: 0.05 }] }
     expect(planCase({ part, shop, removal: [], wall: 4 }).case?.surfaceHardness).toBe(700)
   })
   it('42CrMo4 does not reach 800 HV, nor 650 after finishing', () => {
