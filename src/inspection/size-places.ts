@@ -6,53 +6,82 @@ import type { Operation } from '../route/operation.ts'
 import type { Ladder } from '../stock/stock.ts'
 import type { Characteristic } from './characteristic.ts'
 
-/** A size with how every paper writes it. */
-export type PlacedSize = OperationSize & Placed & { readonly kind: PlaceKind; readonly written: Written }
+/** The numbers of a size on the inspection plan, where it is measured. */
+type Measured = {
+  /** At the operation itself: the number that its drawing shows. */
+  readonly characteristic?: number
+  /** What decides about it: the check that takes the work back, else its own, else the next that measures it. */
+  readonly judge?: number
+}
+
+/** A size with how every paper writes it, and what judges it. */
+export type PlacedSize = OperationSize & Placed & Measured & { readonly kind: PlaceKind; readonly written: Written }
 export type PlacedLadder = Omit<Ladder, 'states'> & { readonly states: readonly (Ladder['states'][number] & Placed)[] }
 
-/** A size that an operation leaves is written as the gauge reads that judges it, there or at the next check. */
-export const withPlaces = (
-  part: Parameters<typeof placeKind>[0],
-  { number, axialLocator }: Pick<Operation, 'number' | 'axialLocator'>,
-  sizes: readonly OperationSize[],
-  characteristics: readonly Characteristic[],
-): readonly PlacedSize[] =>
-  sizes.map(size => {
+type Made = Pick<Operation, 'number' | 'purpose' | 'axialLocator' | 'guards'>
+type Checked = { readonly operations: readonly Made[]; readonly characteristics: readonly Characteristic[] }
+
+/** The sizes that an operation leaves, each written as the gauge reads that judges it. */
+export function withPlaces({
+  part,
+  operation,
+  sizes,
+  checked,
+}: {
+  readonly part: Parameters<typeof placeKind>[0]
+  readonly operation: Made
+  readonly sizes: readonly OperationSize[]
+  readonly checked: Checked
+}): readonly PlacedSize[] {
+  return sizes.map(size => {
     const kind = placeKind(part, size.feature)
+    const { own, judge } = judgesOf({ made: operation.number, features: [size.feature], limits: size, checked })
     return {
       ...size,
       kind,
       // Ground from the face that locates it, a depth shrinks.
-      written: axialLocator && size.measure === 'depth' ? 'shaft' : writtenAs(kind, size.measure),
-      places: placesRead(characteristics, number, [size.feature], size),
+      written: operation.axialLocator && size.measure === 'depth' ? 'shaft' : writtenAs(kind, size.measure),
+      places: judge?.places ?? placesFor(size),
+      ...(own && { characteristic: own.number }),
+      ...(judge && { judge: judge.number }),
     }
   })
+}
 
 /** The same for what every surface goes through; a face is judged by the length that it is ground to. */
-export const withLadderPlaces = (
-  ladders: readonly Ladder[],
-  characteristics: readonly Characteristic[],
-): readonly PlacedLadder[] =>
+export const withLadderPlaces = (ladders: readonly Ladder[], checked: Checked): readonly PlacedLadder[] =>
   ladders.map(ladder => {
     const features = ladder.kind === 'face' ? [ladder.surface, 'length'] : [ladder.surface]
-    const states = ladder.states.map(state => ({
-      ...state,
-      places: placesRead(characteristics, state.operation, features, state),
-    }))
+    const states = ladder.states.map(state => {
+      const { judge } = judgesOf({ made: state.operation, features, limits: state, checked })
+      return { ...state, places: judge?.places ?? placesFor(state) }
+    })
     return { ...ladder, states }
   })
 
-function placesRead(
-  characteristics: readonly Characteristic[],
-  made: number,
-  features: readonly string[],
-  size: Limits,
-): number {
-  const judging = characteristics
+/** Where limits that an operation leaves are measured: same feature, same limits, then or later. */
+function judgesOf({
+  made,
+  features,
+  limits,
+  checked: { operations, characteristics },
+}: {
+  readonly made: number
+  readonly features: readonly string[]
+  readonly limits: Limits
+  readonly checked: Checked
+}): { readonly own?: Characteristic; readonly judge?: Characteristic } {
+  const measured = characteristics
     .filter(({ operation, feature, unit }) => operation >= made && unit === 'mm' && features.includes(feature))
-    .filter(({ lower, upper }) => same(lower, size.lower) && same(upper, size.upper))
+    .filter(({ lower, upper }) => same(lower, limits.lower) && same(upper, limits.upper))
     .toSorted((a, b) => a.operation - b.operation)
-  return judging[0]?.places ?? placesFor(size)
+  const purpose = operations.find(({ number }) => number === made)?.purpose
+  const back = operations.find(
+    ({ number, guards = [] }) => number > made && purpose !== undefined && guards.includes(purpose),
+  )
+  const own = measured.find(({ operation }) => operation === made)
+  const judge = measured.find(({ operation }) => operation === back?.number) ?? measured[0]
+  return { ...(own && { own }), ...(judge && { judge }) }
 }
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6

@@ -1,7 +1,7 @@
 import { placesShowing } from '../decimal-places.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedSize } from '../inspection/size-places.ts'
-import { featureWords, type OperationSize } from '../operation-size.ts'
+import { featureWords } from '../operation-size.ts'
 import type { Finished, Quantity, Returned } from './order.ts'
 import type { OrderedOperation, OrderSource } from './order-source.ts'
 import { length } from './quantity.ts'
@@ -15,38 +15,21 @@ export function finishedSizes(source: OrderSource, operations: readonly OrderedO
   })
 }
 
-type Judges = { readonly own?: Characteristic; readonly judge?: Characteristic }
-
-/** Where a size is measured: at its own operation, as the drawing numbers it, and by the check that takes the pieces back. */
-function judgesOf(source: OrderSource, operation: OrderedOperation, size: OperationSize): Judges {
-  const same = source.characteristics.filter(
-    ({ feature, lower, upper }) => feature === size.feature && near(lower, size.lower) && near(upper, size.upper),
-  )
-  const back = source.operations.find(
-    ({ number, guards }) => number > operation.number && guards?.includes(operation.purpose),
-  )
-  const own = same.find(one => one.operation === operation.number)
-  const judge = same.find(one => one.operation === back?.number) ?? own
-  return { ...(own && { own }), ...(judge && { judge }) }
-}
-
-const near = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
-
 function sizeAsked(
   source: OrderSource,
   operation: OrderedOperation,
   size: PlacedSize,
   after: readonly OrderedOperation[],
 ): Finished {
-  const { own, judge } = judgesOf(source, operation, size)
+  const judge = source.characteristics.find(({ number }) => number === size.judge)
   const ends = { least: judge?.accept.lower ?? size.lower, most: judge?.accept.upper ?? size.upper }
   return {
     ...length('asked', featureWords(size), ends, {
       state: operation.name,
-      places: judge?.places ?? size.places,
+      places: size.places,
       written: size.written,
     }),
-    ...whereFrom(source, operation, judge, own),
+    ...whereFrom(source, operation, judge, size.characteristic),
     limits: { least: size.lower, most: size.upper },
     onTheWay: after.some(({ sizes }) =>
       sizes.some(({ feature, measure }) => feature === size.feature && measure === size.measure),
@@ -58,13 +41,12 @@ function sizeAsked(
 function formAsked(
   source: OrderSource,
   operation: OrderedOperation,
-  sizes: readonly OperationSize[],
+  sizes: readonly PlacedSize[],
 ): readonly Finished[] {
   const here = source.characteristics.filter(({ operation: at }) => at === operation.number)
   return here
     .filter(
-      ({ lower, upper }) =>
-        upper !== undefined && !sizes.some(size => near(lower, size.lower) && near(upper, size.upper)),
+      ({ number, upper }) => upper !== undefined && !sizes.some(({ characteristic }) => characteristic === number),
     )
     .map(one => {
       const { accept, lower, upper = 0, unit, name } = one
@@ -78,7 +60,7 @@ function formAsked(
       }
       return {
         ...quantity,
-        ...whereFrom(source, operation, one, one),
+        ...whereFrom(source, operation, one, one.number),
         limits: { ...(lower !== undefined && { least: lower }), most: upper },
         onTheWay: false,
       }
@@ -89,11 +71,11 @@ const whereFrom = (
   { batch }: OrderSource,
   { number }: OrderedOperation,
   judge: Characteristic | undefined,
-  own: Characteristic | undefined,
+  characteristic: number | undefined,
 ) => ({
   operation: number,
   pieces: judge?.sample ?? batch.start,
-  ...(own && { characteristic: own.number }),
+  ...(characteristic !== undefined && { characteristic }),
   ...(judge && { gauge: judge.gauge }),
 })
 

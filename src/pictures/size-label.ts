@@ -30,7 +30,7 @@ export function shownSizes(
   const here = characteristics.filter(({ operation }) => operation === number)
   const surfaces = sizes
     .filter(({ feature }) => !ports.has(feature))
-    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], here, units)] }))
+    .map(size => ({ features: [size.feature], size, rows: [rowOf([size], units)] }))
   const alike = new Map<string, string[]>()
   for (const port of ports) {
     const own = sizes.filter(({ feature }) => feature === port)
@@ -41,7 +41,7 @@ export function shownSizes(
       .filter(({ feature }) => feature === features[0])
       .map((_, index) => features.flatMap(port => sizes.filter(({ feature }) => feature === port)[index] ?? []))
     const name = { lines: features, bold: true }
-    return { features, rows: [name, ...bySize.map(group => rowOf(group, here, units))] }
+    return { features, rows: [name, ...bySize.map(group => rowOf(group, units))] }
   })
   return withChecks([...surfaces, ...labelled], here)
 }
@@ -75,17 +75,8 @@ const A_ROW = 4
 const likeness = (sizes: readonly OperationSize[]): string =>
   sizes.map(({ measure, edge, lower, upper }) => [measure, edge, lower.toFixed(4), upper.toFixed(4)].join()).join(' ')
 
-/** The inspection row of a size: same feature, same limits. */
-const characteristicOf = (size: OperationSize, rows: readonly Characteristic[]): Characteristic | undefined =>
-  rows.find(
-    ({ feature, lower, upper }) => feature === size.feature && same(lower, size.lower) && same(upper, size.upper),
-  )
-
-const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-6
-
-function rowOf(group: readonly PlacedSize[], here: readonly Characteristic[], units: Units): LabelRow {
-  const found = group.flatMap(size => characteristicOf(size, here) ?? [])
-  const numbers = found.map(({ number }) => number).toSorted((a, b) => a - b)
+function rowOf(group: readonly PlacedSize[], units: Units): LabelRow {
+  const numbers = group.flatMap(({ characteristic }) => characteristic ?? []).toSorted((a, b) => a - b)
   const [size] = group
   if (!size) return { numbers, lines: [] }
   const limits = inwardLimits(size.lower, size.upper, size.places, units)

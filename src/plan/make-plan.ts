@@ -78,10 +78,11 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     stock.plating,
   )
 
+  const checked = { operations, characteristics: inspection.characteristics }
   const planned = states.map(
     ({ operation, sizes, after }): PlannedOperation => ({
       ...operation,
-      sizes: withPlaces(part, operation, sizes, inspection.characteristics),
+      sizes: withPlaces({ part, operation, sizes, checked }),
       ...(operation.purpose === 'mill-ports' && 'chuckings' in ports && { chuckings: ports.chuckings }),
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
@@ -90,7 +91,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     }),
   )
   const { number, title, revision, kind } = part
-  const ladders = withLadderPlaces(stock.ladders, inspection.characteristics)
+  const ladders = withLadderPlaces(stock.ladders, checked)
   const entries = withBatchChances(stock.entries, batch.batch.start)
   const timing = timingBreak(edges.ports)
   const orders = planOrders({

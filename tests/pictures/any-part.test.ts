@@ -79,7 +79,12 @@ const turnedPlan = (shape: Shape): { readonly plan: Plan; readonly operation: Pl
     purpose: 'finish-turn' as const,
     shape,
     surfaces,
-    sizes: withPlaces({ ...shape, ports: [] }, first, sizesOf(shape), []),
+    sizes: withPlaces({
+      part: { ...shape, ports: [] },
+      operation: first,
+      sizes: sizesOf(shape),
+      checked: { operations: [], characteristics: [] },
+    }),
   }
   return {
     operation,

@@ -205,7 +205,12 @@ export const OPERATIONS: readonly PlannedOperation[] = GIVEN.map(
     locatedBy: LOCATED_BY[purpose] ?? [],
     because: [],
     cautions: [],
-    sizes: withPlaces({ ...leaves, ports: PORTS }, { number: (index + 1) * 10 }, sizes, []),
+    sizes: withPlaces({
+      part: { ...leaves, ports: PORTS },
+      operation: { number: (index + 1) * 10, purpose },
+      sizes,
+      checked: { operations: [], characteristics: [] },
+    }),
     steps: [],
     time: { setup: 30, each: 3, batch: 90 },
     shape: leaves,

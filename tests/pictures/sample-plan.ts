@@ -1,6 +1,6 @@
 import type { HardnessAfter } from '../../src/hardening/case-plan.ts'
 import type { Characteristic } from '../../src/inspection/characteristic.ts'
-import { withLadderPlaces } from '../../src/inspection/size-places.ts'
+import { withLadderPlaces, withPlaces } from '../../src/inspection/size-places.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { GasExchange, Uncovering } from '../../src/ports/gas-exchange.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
@@ -151,14 +151,27 @@ const GAS: GasExchange = {
   references: [],
 }
 
+const CHECKED = { operations: OPERATIONS, characteristics: CHARACTERISTICS }
+
 /** The Oxmere liner as a plan written by hand: invented figures, for the tests of pictures only. */
 export const SAMPLE_PLAN: Plan = {
   part: { number: 'OX-098-21', title: 'Cylinder liner', revision: 'B', kind: 'liner' },
   shop: { name: 'Oxmere Pump Works', fixture: { ...BUILT_IN_SHOP.fixture, faceDistance: 80, pivotHeight: 50 } },
   batch: { number: '2631', quantity: 12, start: 15, confidence: 0.9, yield: 0.9, extras: [] },
-  operations: OPERATIONS,
+  operations: OPERATIONS.map(operation => ({
+    ...operation,
+    sizes: withPlaces({
+      part: { ...operation.shape, ports: PORTS },
+      operation,
+      sizes: operation.sizes,
+      checked: CHECKED,
+    }),
+  })),
   stock: ENTRIES,
-  ladders: withLadderPlaces(withSteps(LADDERS, ENTRIES, { operation: 90, ordered: { least: 0.4, most: 0.5 } }), []),
+  ladders: withLadderPlaces(
+    withSteps(LADDERS, ENTRIES, { operation: 90, ordered: { least: 0.4, most: 0.5 } }),
+    CHECKED,
+  ),
   case: {
     process: 'gas nitriding',
     ordered: { least: 0.4, most: 0.5 },

@@ -59,6 +59,8 @@ export const EVERY_FIELD: EveryField<Plan> = {
           places: 3,
           kind: 'bore',
           written: 'hole',
+          characteristic: 1,
+          judge: 2,
         },
       ],
       steps: [
