@@ -59,25 +59,27 @@ function windowEdges({ part: { plating } }: CuttingTask): string {
 
 /** Ports whose timing edge is broken alike, in one line. */
 function timingEdges({ ports }: CuttingTask): readonly string[] {
-  const alike = new Map<string, string[]>()
+  const alike = new Map<string, readonly [names: readonly string[], of: string, figure: string]>()
   for (const { name, edge } of ports) {
-    if (!edge?.edgeBreak) continue
-    const { least, most } = edge.edgeBreak.broken
-    const figure = `${fixed(least, 2)} to ${fixed(most, 2)}`
-    alike.set(figure, [...(alike.get(figure) ?? []), name])
+    // One that is plated is chamfered like every other.
+    if (!edge?.edgeBreak || edge.edgeBreak.layer) continue
+    const { of, broken } = edge.edgeBreak
+    const figure = `${fixed(broken.least, 2)} to ${fixed(broken.most, 2)}`
+    const [names] = alike.get(`${of} ${figure}`) ?? [[]]
+    alike.set(`${of} ${figure}`, [[...names, name], of, figure])
   }
-  return [...alike].map(
-    ([figure, names]) => `top edge of ${names.join(', ')}: ${figure} along the bore, no more: it times the port`,
+  return [...alike.values()].map(
+    ([names, of, figure]) => `${of} edge of ${names.join(', ')}: ${figure} along the bore, no more: it times the port`,
   )
 }
 
 /** How much sooner a port opens by what is left of the break. */
 const soonerEdges = ({ ports }: CuttingTask): readonly string[] =>
   ports.flatMap(({ name, edge }) => {
-    const { left, sooner } = edge?.edgeBreak ?? {}
+    const { left, sooner, of } = edge?.edgeBreak ?? {}
     if (!left || !sooner) return []
     return [
-      `${name}: ${fixed(left.least, 2)} to ${fixed(left.most, 2)} left on the top edge opens it ${angle(sooner.least)} to ${angle(sooner.most)}° sooner`,
+      `${name}: ${fixed(left.least, 2)} to ${fixed(left.most, 2)} left on the ${of} edge opens it ${angle(sooner.least)} to ${angle(sooner.most)}° sooner`,
     ]
   })
 

@@ -66,15 +66,13 @@ export function planEdges({ part, shop, operations, ports, stock }: Given): Edge
   const master = (edges.find(({ planned }) => planned.role === 'exhaust') ?? edges[0])?.planned.name ?? ''
   const asked: EdgesAsked = { part, shop, ...lengths, entries, edges: edges.map(({ milled }) => milled), master }
   const decided = decideEdges(asked)
-  const plated = stock.plating?.surface
+  const plated = ({ top }: PlannedPort) =>
+    bandAt(part.bore, top)?.name === stock.plating?.surface ? stock.plating : undefined
   const planned = edges.map(({ port, planned, milled }) => {
     const found = edgeResultant(decided.lines, milled)
-    const isPlated = plated !== undefined && bandAt(part.bore, planned.top)?.name === plated
     const edge: EdgePlan = {
       ...chainOf(decided, milled, found),
-      ...(!isPlated && {
-        edgeBreak: edgeBreakOf({ planned, milled, crank: shown, notebook, hardened: part.hardening !== undefined }),
-      }),
+      edgeBreak: edgeBreakOf({ part, planned, milled, crank: shown, notebook, plating: plated(planned) }),
     }
     noteChain(notebook, planned.name, edge)
     return { port, planned: { ...planned, edge }, found }

@@ -29,3 +29,19 @@ export const breakLeft: Formula<{ b: 'mm'; s: 'mm'; k: '' }, 'mm'> = formula({
   example: { given: { b: 0.3, s: 0.07, k: 0 }, gives: 0.23 },
   value: ({ b, s, k }) => Math.max(0, b - s * (1 - k)),
 })
+
+/** Plated on: the layer stands on the chamfer as on the bore, and the bore is honed back to what is left of it. */
+export const breakPlated: Formula<{ b: 'mm'; p: 'mm'; t: 'mm' }, 'mm'> = formula({
+  symbol: 'b_left',
+  meaning: 'chamfer left along the bore when it has been plated over and honed',
+  unit: 'mm',
+  expression: 'max(0, b + t - sqrt(2) * p)',
+  inputs: {
+    b: { meaning: 'chamfer along the bore before plating', unit: 'mm', from: 0, upTo: 20 },
+    p: { meaning: 'layer as plated, a side', unit: 'mm', from: 0, upTo: 5 },
+    t: { meaning: 'layer left in the bore, a side', unit: 'mm', from: 0, upTo: 5 },
+  },
+  source: 'derived: a line at 45° to the bore moved square to itself by the layer; an even layer',
+  example: { given: { b: 0.3, p: 0.08, t: 0.05 }, gives: 0.237 },
+  value: ({ b, p, t }) => Math.max(0, b + t - Math.SQRT2 * p),
+})

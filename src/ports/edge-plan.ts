@@ -33,14 +33,18 @@ export type TakeOff = {
 
 /** The break of a timing edge on the bore side, measured along the bore. */
 export type EdgeBreak = {
+  /** The edge that times the port: the top one by the crown, an inlet's bottom one by the skirt. */
+  readonly of: 'top' | 'bottom'
   /** Before hardening, or before the bore is finished. */
   readonly broken: { readonly least: Millimetre; readonly most: Millimetre }
-  /** What grinding and honing then take off the bore a side. */
+  /** What grinding and honing then take off the bore a side; negative where plating puts more on. */
   readonly taken: { readonly least: Millimetre; readonly most: Millimetre }
   /** On the finished part, after the stone. */
   readonly left: { readonly least: Millimetre; readonly most: Millimetre }
-  /** How much sooner than its sharp corner the edge opens; absent without an engine, and for an inlet. */
+  /** How much sooner than its sharp corner the edge opens; absent without an engine, and for an inlet without a skirt. */
   readonly sooner?: { readonly least: Degree; readonly most: Degree }
+  /** Plated over: the layer a side before honing. */
+  readonly layer?: { readonly least: Millimetre; readonly most: Millimetre }
 }
 
 /** The timing edge of a port, from the milling to the finished part. Its place is that of its sharp corner. */

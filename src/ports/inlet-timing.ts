@@ -13,12 +13,28 @@ export function inletTiming(
   floor: Millimetre,
   crank: Crank | undefined,
 ): Pick<PlannedPort, 'bySkirt'> {
-  if (!engine || !crank || role !== 'inlet' || engine.skirt === undefined) return {}
+  const bySkirt = role === 'inlet' && crank ? skirtTiming({ engine, name, floor, crank }) : undefined
+  return bySkirt ? { bySkirt } : {}
+}
+
+/** The same for any depth of the floor. */
+export function skirtTiming({
+  engine,
+  name,
+  floor,
+  crank,
+}: {
+  readonly engine: Engine | undefined
+  readonly name: string
+  readonly floor: Millimetre
+  readonly crank: Crank
+}): PlannedPort['bySkirt'] {
+  if (engine?.skirt === undefined) return undefined
   // Where the crown's edge is when the skirt's edge is level with the floor.
   const crown = floor - engine.skirt
   const travel = crown - engine.crownBelowTop
-  if (!(travel > 0 && travel < engine.stroke)) return {}
+  if (!(travel > 0 && travel < engine.stroke)) return undefined
   const about = { about: `${name}, by the skirt` }
   const [closesAfter, opensBefore] = [crank.opensAt(crown, about), 360 - crank.closesAt(crown, about)]
-  return { bySkirt: { opensBefore, closesAfter, duration: opensBefore + closesAfter } }
+  return { opensBefore, closesAfter, duration: opensBefore + closesAfter }
 }

@@ -41,6 +41,8 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
     weighed: [{ cure: 'closer milling', serves: false, figure: 0.01, because: 'too close' }],
     takeOff: { operation: 40, port: 'exhaust', target: 38, least: 0.05, nominal: 0.08, most: 0.11 },
     edgeBreak: {
+      of: 'top',
+      layer: { least: 0.05, most: 0.07 },
       broken: { least: 0.13, most: 0.18 },
       taken: { least: 0.04, most: 0.12 },
       left: { least: 0.05, most: 0.14 },
