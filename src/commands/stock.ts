@@ -1,4 +1,3 @@
-import { placesFor } from '../decimal-places.ts'
 import { fixed, hardness, hours, inwardLimits, length, micrometre } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
@@ -91,13 +90,16 @@ function caseLines({ case: ordered }: StockSide, { units }: Options): string {
   ].join('\n')
 }
 
+/** Places of every length here: no gauge is chosen yet, and the stock is reckoned to the micrometre. */
+const MICROMETRE = 3
+
 /** Nothing for a part that is not plated. */
 function platingLines({ plating }: StockSide, { units }: Options): string {
   if (!plating) return ''
   const mm = (value: number): string => `${length(value, units)} ${units}`
   const { process, surface, aim, before, plated, layer, left, asked, bake, relieved } = plating
   const limits = ({ lower, upper }: { lower: number; upper: number }) =>
-    `${inwardLimits(lower, upper, placesFor({ lower, upper }), units).join(' / ')} ${units}`
+    `${inwardLimits(lower, upper, MICROMETRE, units).join(' / ')} ${units}`
   return [
     `Plate ${surface} with ${process}: ${limits(before)} before, ${limits(plated)} as plated.`,
     `Layer per side: ${length(layer.least, units)} to ${mm(layer.most)} as plated; ${length(left.least, units)} to ${mm(left.most)} left after honing at the worst places, aimed at ${mm(aim)}.`,

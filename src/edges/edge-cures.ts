@@ -6,7 +6,7 @@ import type { EdgeCure, TakeOff, WeighedCure } from '../ports/edge-plan.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialChart, type ChartLine, type Resultant, type WorkingDimension } from '../stock/axial-chart.ts'
 import type { AxialSizes } from '../stock/axial-sizes.ts'
-import { type ChartStages, drawnFaces } from '../stock/part-chart.ts'
+import { type ChartStages, drawnFaces, faceOf } from '../stock/part-chart.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { edgeFace, edgeLines, edgeResultant, type MilledEdge, roomIn } from './edge-chain.ts'
@@ -126,8 +126,8 @@ function toTheEdge({ part, shop, sizes, stages, entries, edges, master }: EdgesA
       room: roomIn(edgeResultant(bare, edge), edge.allowed),
       fit: edge.port === master ? Number.POSITIVE_INFINITY : roomIn(edgeResultant(bare, edge), edge.allowed),
     })),
-    ...drawnFaces(part, sizes).map(({ face, name, size }) => {
-      const room = roomIn(chart.distance('top', face, name), size)
+    ...drawnFaces(part, sizes).map(({ feature, name, size }) => {
+      const room = roomIn(chart.distance('top', faceOf(feature), name), size)
       return { what: name, room, fit: 2 * room }
     }),
   ]

@@ -10,7 +10,7 @@ import { crankOf, crankTurns } from '../ports/timing.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialChart, type Resultant } from '../stock/axial-chart.ts'
-import type { AxialChart } from '../stock/part-chart.ts'
+import { type AxialChart, faceOf } from '../stock/part-chart.ts'
 import type { StockPlan } from '../stock/plan-stock.ts'
 import { openNotebook, SCRATCH, type Working } from '../working.ts'
 import { edgeBreakOf } from './edge-break.ts'
@@ -161,17 +161,16 @@ function axialWith(
       const { face: _, operation: __, ...resultant } = stock
       return resultant
     }
-    const face = name === 'length' ? 'bottom' : name.replace(/^depth of /, '')
-    return drawn ? { ...chart.distance('top', face, name), drawn } : { name, ...rest }
+    return drawn ? { ...chart.distance('top', faceOf(drawn.feature), name), drawn } : { name, ...rest }
   })
   return {
     ...axial,
     dimensions: lines.filter(line => line.kind === 'cut'),
     resultants: [
       ...again,
-      ...planned.map(({ planned: { edge }, found }) => {
+      ...planned.map(({ planned: { name, edge }, found }) => {
         const { nominal, lower, upper } = edge.allowed
-        return { ...found, drawn: { nominal, lower, upper } }
+        return { ...found, drawn: { feature: name, nominal, lower, upper } }
       }),
     ],
   }

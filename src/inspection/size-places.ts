@@ -2,7 +2,9 @@ import { type Placed, placesFor } from '../decimal-places.ts'
 import type { Limits } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { type PlaceKind, placeKind, type Written, writtenAs } from '../place.ts'
+import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { Operation } from '../route/operation.ts'
+import type { AxialChart, ChartRow, DrawnLimits } from '../stock/part-chart.ts'
 import type { Ladder } from '../stock/stock.ts'
 import type { Characteristic } from './characteristic.ts'
 
@@ -17,6 +19,15 @@ type Measured = {
 /** A size with how every paper writes it, and what judges it. */
 export type PlacedSize = OperationSize & Placed & Measured & { readonly kind: PlaceKind; readonly written: Written }
 export type PlacedLadder = Omit<Ladder, 'states'> & { readonly states: readonly (Ladder['states'][number] & Placed)[] }
+
+export type PlacedChart = Omit<AxialChart, 'resultants'> & {
+  readonly resultants: readonly ChartRow<DrawnLimits & Placed>[]
+}
+export type PlacedPlating = Omit<PlatingPlan, 'before' | 'plated' | 'finished'> & {
+  readonly before: Limits & Placed
+  readonly plated: Limits & Placed
+  readonly finished: Limits & Placed
+}
 
 type Made = Pick<Operation, 'number' | 'purpose' | 'axialLocator' | 'guards'>
 type Checked = { readonly operations: readonly Made[]; readonly characteristics: readonly Characteristic[] }
@@ -58,6 +69,27 @@ export const withLadderPlaces = (ladders: readonly Ladder[], checked: Checked): 
     })
     return { ...ladder, states }
   })
+
+/** The bore before plating, as plated and finished, written as the size of the operation that leaves it so. */
+export function withPlatingPlaces(plating: PlatingPlan, checked: Checked): PlacedPlating {
+  const { before, plated, finished, surface } = plating
+  const placed = (limits: Limits): Limits & Placed => placedBy([surface], limits, checked)
+  return { ...plating, before: placed(before), plated: placed(plated), finished: placed(finished) }
+}
+
+/** The drawing's lengths and depths, written as what measures them reads. */
+export const withChartPlaces = (chart: AxialChart, checked: Checked): PlacedChart => ({
+  ...chart,
+  resultants: chart.resultants.map(({ drawn, ...row }) => ({
+    ...row,
+    ...(drawn && { drawn: { ...drawn, ...placedBy([drawn.feature], drawn, checked) } }),
+  })),
+})
+
+function placedBy(features: readonly string[], limits: Limits, checked: Checked): Limits & Placed {
+  const { judge } = judgesOf({ made: 0, features, limits, checked })
+  return { ...limits, places: judge?.places ?? placesFor(limits) }
+}
 
 /** Where limits that an operation leaves are measured: same feature, same limits, then or later. */
 function judgesOf({

@@ -4,7 +4,7 @@ import { timingBreak } from '../edges/edge-break.ts'
 import { planEdges } from '../edges/plan-edges.ts'
 import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
-import { withLadderPlaces, withPlaces } from '../inspection/size-places.ts'
+import { withChartPlaces, withLadderPlaces, withPlaces, withPlatingPlaces } from '../inspection/size-places.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { planOrders } from '../orders/plan-orders.ts'
 import type { Part } from '../part/part.ts'
@@ -121,9 +121,9 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       operations: planned,
       stock: entries,
       ladders,
-      axial: edges.axial,
+      axial: withChartPlaces(edges.axial, checked),
       ...(stock.case && { case: stock.case }),
-      ...(stock.plating && { plating: stock.plating }),
+      ...(stock.plating && { plating: withPlatingPlaces(stock.plating, checked) }),
       ports: edges.ports,
       setUps: cutting.setUps,
       ...(cutting.clocking && { clocking: cutting.clocking }),

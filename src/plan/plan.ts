@@ -6,7 +6,7 @@ import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
-import type { PlacedLadder, PlacedSize } from '../inspection/size-places.ts'
+import type { PlacedChart, PlacedLadder, PlacedPlating, PlacedSize } from '../inspection/size-places.ts'
 import type { OutsideOrder } from '../orders/order.ts'
 import type { PartKind } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
@@ -16,7 +16,6 @@ import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Fixture, NcWords } from '../shop/shop.ts'
-import type { AxialChart } from '../stock/part-chart.ts'
 import type { Ladder, StockEntry } from '../stock/stock.ts'
 import type { Working } from '../working.ts'
 
@@ -50,9 +49,9 @@ export type Plan = {
   readonly stock: readonly StockEntry[]
   readonly ladders: readonly PlacedLadder[]
   /** Tolerance chart of the lengths. */
-  readonly axial?: AxialChart
+  readonly axial?: PlacedChart
   readonly case?: CasePlan
-  readonly plating?: PlatingPlan
+  readonly plating?: PlacedPlating
   readonly ports: readonly PlannedPort[]
   /** The milling of the ports, in the order of cutting: one tilt and one tool each. */
   readonly setUps: readonly SetUp[]
@@ -75,7 +74,8 @@ export type Plan = {
 }
 
 /** What the stock is judged on: the Plan as far as no port, tool or gauge is needed. */
-export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'case' | 'plating' | 'findings'> & {
+export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'case' | 'findings'> & {
+  readonly plating?: PlatingPlan
   readonly operations: readonly Operation[]
   readonly ladders: readonly Ladder[]
 }

@@ -21,9 +21,13 @@ export type AxialChart = {
   readonly growth?: FaceGrowth
   /** Of the metal between the faces, in hardening. */
   readonly stretch?: Stretch
-  readonly resultants: readonly (Resultant & { readonly drawn?: Limits })[]
+  readonly resultants: readonly ChartRow<DrawnLimits>[]
 }
 export type PartChart = AxialChart & { readonly findings: readonly Finding[] }
+
+/** The drawing's limits, and what of the part they are of: `length`, a band, a port. */
+export type DrawnLimits = Limits & { readonly feature: string }
+export type ChartRow<Drawn> = Resultant & { readonly drawn?: Drawn }
 
 /** The lines of a part's chart as they follow one another: turned, hardened, ground. */
 export type ChartStages = {
@@ -103,21 +107,24 @@ export const linesOf = ({ turned, growth, stretch, facing }: ChartStages): reado
   ...[growth, stretch, facing].filter(line => line !== undefined),
 ]
 
-/** Every length and depth that the drawing gives, by the face that it goes to from the top. */
+/** Every length and depth that the drawing gives, by what of the part it is of. */
 export const drawnFaces = (
   part: Part,
   { steps }: AxialSizes,
-): readonly { readonly face: string; readonly name: string; readonly size: DrawnSize; readonly path: string }[] => [
-  { face: 'bottom', name: 'length', size: part.length, path: '/body/length' },
-  ...steps.map(({ band }) => ({ face: band.name, name: `depth of ${band.name}`, size: band.to, path: band.path })),
+): readonly { readonly feature: string; readonly name: string; readonly size: DrawnSize; readonly path: string }[] => [
+  { feature: 'length', name: 'length', size: part.length, path: '/body/length' },
+  ...steps.map(({ band }) => ({ feature: band.name, name: `depth of ${band.name}`, size: band.to, path: band.path })),
 ]
+
+/** The face that a length or a depth from the top goes to. */
+export const faceOf = (feature: string): string => (feature === 'length' ? 'bottom' : feature)
 
 /** The chart of a part's lengths. */
 export function partChart(part: Part, sizes: AxialSizes, stages: ChartStages): PartChart {
   const chart = axialChart(linesOf(stages))
-  const distances = drawnFaces(part, sizes).map(({ face, name, size, path }) => ({
-    ...chart.distance('top', face, name),
-    drawn: { nominal: size.nominal, lower: size.lower, upper: size.upper },
+  const distances = drawnFaces(part, sizes).map(({ feature, name, size, path }) => ({
+    ...chart.distance('top', faceOf(feature), name),
+    drawn: { feature, nominal: size.nominal, lower: size.lower, upper: size.upper },
     path,
   }))
   return {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { Characteristic } from '../../src/inspection/characteristic.ts'
-import { withLadderPlaces, withPlaces } from '../../src/inspection/size-places.ts'
+import { withChartPlaces, withLadderPlaces, withPlaces, withPlatingPlaces } from '../../src/inspection/size-places.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import { demoPlan } from '../sheets/demo-packet.ts'
 
@@ -61,6 +61,31 @@ describe('the places of a size', () => {
       characteristics: [judge(90, 'length', 91.95, 92.05, 3)],
     })
     expect(top?.states[0]?.places).toBe(3)
+  })
+})
+
+describe('the places of limits elsewhere in the plan', () => {
+  const bore = { nominal: 60.1, lower: 60, upper: 60.2 }
+  it('of a plated bore are those of the gauge that measures it, else a tenth of the tolerance', () => {
+    const plan = demoPlan('OX-105-02')
+    if (!plan.plating) throw new Error('the sleeve is plated')
+    const plating = { ...plan.plating, before: bore, plated: { ...bore, upper: 60.3 } }
+    const checked = { operations: [], characteristics: [judge(70, 'bore', 60, 60.2, 3)] }
+    expect(withPlatingPlaces(plating, checked)).toMatchObject({ before: { places: 3 }, plated: { places: 2 } })
+  })
+  it('of a length of the chart are those of what measures the drawing at last', () => {
+    const row = { name: 'depth of flange', expression: 'W1', nominal: 4, worstCase: 0.1, rootSumSquare: 0.1 }
+    const drawn = { feature: 'flange', nominal: 4, lower: 3.9, upper: 4.1 }
+    const chart = { dimensions: [], resultants: [{ ...row, drawn }, row] }
+    const checked = { operations: [], characteristics: [judge(150, 'flange', 3.9, 4.1, 3)] }
+    expect(withChartPlaces(chart, checked).resultants).toEqual([{ ...row, drawn: { ...drawn, places: 3 } }, row])
+  })
+  it('are decided in one file of src', () => {
+    const files = readdirSync('src', { recursive: true }).map(String)
+    const deciding = files.filter(
+      file => file.endsWith('.ts') && readFileSync(`src/${file}`, 'utf8').includes("placesFor } from '"),
+    )
+    expect(deciding).toEqual(['inspection/size-places.ts'])
   })
 })
 

@@ -106,6 +106,6 @@ export const lengthRows = ({ axial }: Pick<Plan, 'axial'>, { length, limits }: P
     nominal: length(nominal),
     worstCase: `±${length(worstCase)}`,
     rootSumSquare: `±${length(rootSumSquare)}`,
-    drawn: drawn ? limits(drawn, 'shaft', 3) : DASH,
+    drawn: drawn ? limits(drawn, 'shaft', drawn.places) : DASH,
     expression,
   }))

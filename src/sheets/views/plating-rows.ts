@@ -1,7 +1,6 @@
-import { placesFor } from '../../decimal-places.ts'
 import { fixed, hours } from '../../figures.ts'
+import type { PlacedPlating } from '../../inspection/size-places.ts'
 import type { Spread } from '../../limits.ts'
-import type { PlatingPlan } from '../../plating/plating-plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
@@ -19,18 +18,18 @@ export function leftHead(entries: readonly StockEntry[]): string {
   return plated ? (cased ? 'Spare case, plating' : 'Spare plating') : 'Spare case'
 }
 
-const limitsOf = (size: PlatingPlan['before'], { limits, unit }: PaperFigures): string =>
-  `${limits(size, 'hole', placesFor(size))} ${unit}`
+const limitsOf = (size: PlacedPlating['before'], { limits, unit }: PaperFigures): string =>
+  `${limits(size, 'hole', size.places)} ${unit}`
 
 const between = ({ least, nominal, most }: Spread, { length, unit }: PaperFigures): string =>
   `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
 
 /** `0.056 mm a side or more`, or the two limits. */
-const asked = ({ asked: { least, most } }: PlatingPlan, { length, unit }: PaperFigures): string =>
+const asked = ({ asked: { least, most } }: PlacedPlating, { length, unit }: PaperFigures): string =>
   most === undefined ? `${length(least)} ${unit} a side or more` : `${length(least)} to ${length(most)} ${unit} a side`
 
 /** What the plater is asked for and what is left of it, a line each. */
-export function platingRows(plating: PlatingPlan, figures: PaperFigures): readonly Row[] {
+export function platingRows(plating: PlacedPlating, figures: PaperFigures): readonly Row[] {
   const { process, surface, before, plated, layer, left, time, masked } = plating
   return [
     { what: 'Process', value: `${process} on ${surface}` },
@@ -47,7 +46,7 @@ export function platingRows(plating: PlatingPlan, figures: PaperFigures): readon
   ]
 }
 
-function bakeRows({ bake: { hours, least, most, startWithin } }: PlatingPlan): readonly Row[] {
+function bakeRows({ bake: { hours, least, most, startWithin } }: PlacedPlating): readonly Row[] {
   const value = `${fixed(hours, 0)} h or more at ${fixed(least, 0)} to ${fixed(most, 0)} °C, begun within ${fixed(startWithin, 0)} h`
   return [{ what: 'Bake after plating', value: hours > 0 ? value : 'none' }]
 }
