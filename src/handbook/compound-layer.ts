@@ -1,8 +1,19 @@
-import type { Micrometre } from '../units.ts'
+import type { Celsius, Micrometre } from '../units.ts'
 
-/** Thickness of the compound (white) layer. `ordered` is the limit that the order asks for, µm. */
+/** Part of a nitriding cycle. The temperature of a stage without one is the part's, the process's or the works' own. */
+type CycleStage = {
+  readonly temperature?: Celsius
+  /** Of the whole time at temperature. */
+  readonly share: number
+}
+
+/**
+ * One way to nitride, its stages and the compound (white) layer that it leaves, µm. `ordered` is the limit that the order
+ * asks for and that the stock is planned for; `most` is what may be left where nothing is asked.
+ */
 export type CompoundLayer = {
   readonly process: string
+  readonly stages: readonly CycleStage[]
   readonly least: Micrometre
   readonly usual: Micrometre
   readonly most: Micrometre
@@ -10,23 +21,70 @@ export type CompoundLayer = {
   readonly source: string
 }
 
+const ONE_STAGE: readonly CycleStage[] = [{ share: 1 }]
+
+/**
+ * Cool and rich in nitrogen first, then hotter and leaner, so that the layer thins while the case deepens.
+ *
+ * Source: Doroshenko, p. 31, 500 to 510 °C, then 540 to 560 °C; a quarter of the time in the first stage: common practice,
+ * no source. The cooler end of the second stage softens and bends the least.
+ */
+const TWO_STAGES = { first: 505, second: { least: 540, most: 560 }, firstShare: 0.25 } as const
+
 const OUTER_LIMITS =
   'Industrial Heating, principles of gas nitriding (5 to 50 µm by cycle and stages); the usual value memory'
 
 export const COMPOUND_LAYERS: readonly CompoundLayer[] = [
-  { process: 'gas nitriding', least: 3, usual: 10, most: 15, ordered: 15, source: `two stages: ${OUTER_LIMITS}` },
-  { process: 'gas nitriding, one stage', least: 10, usual: 20, most: 50, ordered: 25, source: OUTER_LIMITS },
-  { process: 'plasma nitriding', least: 0, usual: 5, most: 10, ordered: 10, source: OUTER_LIMITS },
+  {
+    process: 'gas nitriding',
+    stages: [
+      { temperature: TWO_STAGES.first, share: TWO_STAGES.firstShare },
+      { temperature: TWO_STAGES.second.least, share: 1 - TWO_STAGES.firstShare },
+    ],
+    least: 3,
+    usual: 10,
+    most: 15,
+    ordered: 15,
+    source: `two stages: ${OUTER_LIMITS}`,
+  },
+  {
+    process: 'gas nitriding',
+    stages: ONE_STAGE,
+    least: 10,
+    usual: 20,
+    most: 50,
+    ordered: 25,
+    source: `one stage: ${OUTER_LIMITS}`,
+  },
+  {
+    process: 'plasma nitriding',
+    stages: ONE_STAGE,
+    least: 0,
+    usual: 5,
+    most: 10,
+    ordered: 10,
+    source: OUTER_LIMITS,
+  },
   {
     process: 'salt-bath nitriding',
+    stages: ONE_STAGE,
     least: 10,
     usual: 15,
     most: 20,
     ordered: 20,
     source: 'trade text on salt-bath nitrocarburising: 10 to 20 µm',
   },
-  { process: 'nitrocarburising', least: 8, usual: 15, most: 25, ordered: 25, source: 'memory: 8 to 25 µm' },
+  {
+    process: 'nitrocarburising',
+    stages: ONE_STAGE,
+    least: 8,
+    usual: 15,
+    most: 25,
+    ordered: 25,
+    source: 'memory: 8 to 25 µm',
+  },
 ]
 
-export const compoundLayer = (process: string): CompoundLayer | undefined =>
-  COMPOUND_LAYERS.find(row => row.process === process)
+/** The ways that a process is run in, with most stages first. */
+export const cyclesOf = (process: string): readonly CompoundLayer[] =>
+  COMPOUND_LAYERS.filter(row => row.process === process)

@@ -4,9 +4,8 @@ import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
 import { CARBON, martensiteHardness, SHD_SHARE } from '../handbook/induction.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { type NitridedGrade, nitridedGrade, type Range } from '../handbook/nitriding-steels.ts'
-import { fromHandbook, fromPart, type Known, known, type Origin } from '../known.ts'
+import { fromHandbook, type Known, known, type Origin } from '../known.ts'
 import type { Part } from '../part/part.ts'
-import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Vickers } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -153,14 +152,4 @@ function carburisedGrade(grade: string): NitridedGrade | undefined {
     tempered: false,
     source: `${CARBURISED_SURFACE.source}; core ${CARBURISED_CORE.source}`,
   }
-}
-
-/** Temperature that the case is planned at: the part's own, the process's, or the works' habit. */
-export function caseTemperature(part: Part, shop: Shop, window: HardeningWindow): Known<'°C'> {
-  const own = part.hardening?.temperature
-  if (own !== undefined) return known(own, '°C', fromPart('/hardening/temperature'))
-  const { usual } = window.temperature
-  return usual === undefined
-    ? habit(shop, 'nitridingTemperature', '°C')
-    : known(usual, '°C', fromHandbook(window.source))
 }

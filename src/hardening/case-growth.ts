@@ -1,5 +1,5 @@
 import type { Band } from '../band.ts'
-import { type CompoundLayer, compoundLayer } from '../handbook/compound-layer.ts'
+import type { CompoundLayer } from '../handbook/compound-layer.ts'
 import { QUENCH_CHANGE, quenchGrowth } from '../handbook/hardening-growth.ts'
 import {
   CASE_STRESS,
@@ -17,6 +17,7 @@ import { measuredFor, measuredOrigin } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Millimetre, millimetres } from '../units.ts'
 import type { Notebook } from '../working.ts'
+import { layerOf } from './case-cycle.ts'
 import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
 
 /** A depth that is ordered, with its upper limit; or one figure. */
@@ -59,7 +60,7 @@ export function growthIn({
     })
     return { outside: sides.outside ? growth : NONE, bore: sides.bore ? growth : NONE }
   }
-  const layer = compoundLayer(hardening.process)
+  const layer = layerOf(part, shop)
   return layer
     ? nitridingGrowth({
         notebook,

@@ -21,7 +21,10 @@ export type CasePlan = {
     readonly nominal: Hour
     readonly most: Hour
   }
+  /** Of the last stage, the hottest. */
   readonly temperature: Celsius
+  /** In turn; of a cycle in one stage the one. */
+  readonly stages: readonly { readonly temperature: Celsius; readonly hours: Hour }[]
   readonly compoundLayer: {
     readonly nominal: Millimetre
     readonly most: Millimetre

@@ -1,9 +1,7 @@
-import { fixed } from '../figures.ts'
 import { type Finding, hasErrors } from '../finding.ts'
-import { REMOVAL_SHARE, REMOVAL_SHARE_CARBURISED } from '../handbook/case-limits.ts'
-import { type CompoundLayer, compoundLayer } from '../handbook/compound-layer.ts'
+import type { CompoundLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
-import { DEPTH_DEFINITIONS, type HardeningWindow, hardeningWindow } from '../handbook/hardening-processes.ts'
+import { DEPTH_DEFINITIONS, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
 import type { Spread } from '../limits.ts'
@@ -11,16 +9,18 @@ import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
+import { caseCycle } from './case-cycle.ts'
 import { orderedDepth } from './case-depth.ts'
-import { type CaseFigures, caseFigures, caseTemperature } from './case-figures.ts'
+import { type CaseFigures, caseFigures } from './case-figures.ts'
 import { caseFinding } from './case-finding.ts'
 import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
 import { caseLimit } from './case-limit.ts'
 import { caseOrder } from './case-order.ts'
 import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
-import type { CaseLimit, CasePlan, HardnessAfter } from './case-plan.ts'
+import type { CaseLimit, CasePlan } from './case-plan.ts'
 import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
+import { hardnessFindings, shareFindings } from './case-shares.ts'
 import { treatedSides } from './case-surfaces.ts'
 import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
@@ -90,9 +90,10 @@ export function planCase({
     },
   })
   if (!hardening) return outcome({ findings: [] })
-  if (!window || !limit) return outcome({ findings: [notPlanned(part)] })
+  const cycle = caseCycle(part, shop)
+  if (!window || !limit || !cycle) return outcome({ findings: [notPlanned(part)] })
 
-  const T = caseTemperature(part, shop, window)
+  const T = cycle.temperature
   const temperature = T.value
   const before = [
     ...choiceFindings(part, window),
@@ -114,8 +115,8 @@ export function planCase({
     least: notebook.use(caseLeft, { N: ordered.least, s: most }, { about: 'case, worst place' }),
     most: ordered.most - Math.max(0, Math.min(...removal.map(({ least }) => least), most)),
   }
-  const time = caseTime({ notebook, window, figures, middle, T })
-  const layer = compoundLayer(hardening.process)
+  const time = caseTime({ notebook, window, figures, middle, cycle })
+  const { layer } = cycle
   const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
   const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
   const load = standardLoad(Math.min(SURFACE_LOAD, borne))
@@ -132,7 +133,11 @@ export function planCase({
       definition: DEPTH_DEFINITIONS[window.term],
       time,
       temperature,
-      compoundLayer: { nominal: millimetres(layer?.usual ?? 0), most: millimetres(layer?.most ?? 0) },
+      stages: cycle.stages.map(({ temperature: { value }, share }) => ({
+        temperature: value,
+        hours: share * time.nominal,
+      })),
+      compoundLayer: { nominal: millimetres(layer?.usual ?? 0), most: millimetres(layer?.ordered ?? 0) },
       surfaceHardness: figures.surface.usual,
       coreHardness: figures.core.value,
       profile: profilePoints(profile, ordered.least),
@@ -178,57 +183,6 @@ const basisOf = (
 
 /** After these no case can be reckoned; other errors leave it standing, so that the rest can be seen. */
 const STOPS: ReadonlySet<string> = new Set(['case/process-refused', 'case/temperature-outside-process'])
-
-function shareFindings(
-  part: Part,
-  { term }: HardeningWindow,
-  removal: readonly Removal[],
-  N: Millimetre,
-): readonly Finding[] {
-  const { warn } = term === 'NHD' ? REMOVAL_SHARE : REMOVAL_SHARE_CARBURISED
-  return removal.flatMap(({ surface, most, face }) =>
-    face || most / N <= warn + 1e-9
-      ? []
-      : [
-          caseFinding({
-            part,
-            severity: 'warning',
-            code: 'case/depth-share',
-            path: '/hardening/depth',
-            message: `${surface}: up to ${fixed(most, 3)} mm a side comes off a case of ${fixed(N, 2)} mm, ${fixed((100 * most) / N, 0)} %; over ${fixed(100 * warn, 0)} % is more than usual (common practice)`,
-            hint: 'reduce run-out and distortion before buying depth: less stock then cleans up',
-          }),
-        ],
-  )
-}
-
-function hardnessFindings(
-  part: Part,
-  after: readonly HardnessAfter[],
-  removal: readonly Removal[],
-): readonly Finding[] {
-  const faces = new Set(removal.filter(({ face }) => face).map(({ surface }) => surface))
-  const asked = part.hardening?.hardness?.least
-  if (asked === undefined) return []
-  return after.flatMap(({ surface, most }) => {
-    if (most.low >= asked - 0.5) return []
-    const short = most.expected < asked - 0.5
-    return [
-      caseFinding({
-        part,
-        severity: short && !faces.has(surface) ? 'error' : 'warning',
-        code: 'case/hardness-after',
-        path: '/hardening/hardness',
-        message: `${surface}: where most comes off ${fixed(most.expected, 0)} HV is expected, ${fixed(most.low, 0)} to ${fixed(most.high, 0)} by the models; ${fixed(asked, 0)} HV is asked`,
-        hint: faces.has(surface)
-          ? 'nothing slides on a face: agree the figure there, or mask it on the drawing'
-          : short
-            ? 'take off less, or order more depth'
-            : 'ask for a reading on the coupon ground to the same depth, or take off less',
-      }),
-    ]
-  })
-}
 
 function gradeUnknown(part: Part, missing: readonly string[]): Finding {
   const { grade } = part.material

@@ -1,7 +1,5 @@
 import { usualScatter } from '../handbook/case-tolerance.ts'
-import { compoundLayer } from '../handbook/compound-layer.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
-import { millimetres } from '../units.ts'
 import {
   AS_HARDENED,
   depthLeft,
@@ -22,14 +20,17 @@ export const coreExpected = ({ coreHardness }: CasePlan): Quantity =>
 export const layerAsked = ({ compoundLayer: { most } }: CasePlan): Quantity =>
   length('asked', 'compound layer', { most }, { state: AS_HARDENED })
 
-/** The process and its ceiling. The cycle is the treater's to choose. */
+/** The process, its stages and its ceiling. The cycle is the treater's to choose. */
 export function processAllowed(planned: CasePlan): readonly Draft[] {
-  const { process, temperature, time } = planned
+  const { process, temperature, stages, time } = planned
   const nitriding = isNitrided(planned)
   const reckoned = { value: time.nominal, least: time.least, most: time.most }
   return point(
     'Process allowed',
     `${sentence(process)}. Another process only with our consent.`,
+    nitriding &&
+      stages.length > 1 &&
+      'In two stages: the second, hotter and leaner, thins the layer. One stage only with our consent.',
     nitriding &&
       say`No part over ${celsius('asked', 'temperature of the parts', { most: temperature })} at any time: the sizes are planned for it.`,
     time.nominal > 0 &&
@@ -60,22 +61,13 @@ export function result(planned: CasePlan): readonly Draft[] {
   )
 }
 
-/** The white layer. One stage under the ceiling usually leaves more than two do: where the plan counts on less, it is told. */
+/** The white layer. */
 export function layer(source: OrderSource, planned: CasePlan): readonly Draft[] {
   if (!isNitrided(planned)) return point('Skin', 'No scale and no decarburised skin.')
   const ground = [...new Set(firstCuts(source).map(({ surface }) => surface))]
-  const oneStage = planned.process === 'gas nitriding' ? compoundLayer('gas nitriding, one stage') : undefined
-  const usual = oneStage && {
-    value: millimetres(oneStage.usual),
-    least: millimetres(oneStage.least),
-    most: millimetres(oneStage.most),
-  }
   return point(
     'Compound layer',
     say`Not over ${layerAsked(planned)}, dense; report pores.`,
-    usual !== undefined &&
-      usual.value > planned.compoundLayer.most &&
-      say`One stage at this temperature is expected to leave ${length('expected', 'compound layer of one stage', usual, { state: AS_HARDENED })}: confirm before the charge that you hold ours, or say what you hold.`,
     ground.length > 0 ? `We take it off on ${listed(ground)}. It stays on the other surfaces.` : 'It stays on.',
   )
 }

@@ -1,8 +1,8 @@
 import type { Band } from '../band.ts'
-import { compoundLayer } from '../handbook/compound-layer.ts'
 import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst-place.ts'
+import { layerOf } from '../hardening/case-cycle.ts'
 import { takesCase } from '../hardening/case-surfaces.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none, worked } from '../known.ts'
 import { between, type DrawnSize, type Limits, middleOf, toleranceOf } from '../limits.ts'
@@ -220,13 +220,13 @@ function softLayer({
   const bored = isFineBored(operation)
   const fineBored = (value: number) => known(value, 'µm', fromHandbook(FINE_BORED.source))
   const Rz = bored ? fineBored(FINE_BORED.roughness) : habit(shop, 'turnedRoughness', 'µm')
-  const layer = cased && part.hardening ? compoundLayer(part.hardening.process) : undefined
+  const layer = cased ? layerOf(part, shop) : undefined
   if (layer) {
     // Nothing slides on a face: compound layer may stay on it, as long as the face is ground all over.
     const C =
       kind === 'face'
         ? none('nothing slides on a face: the layer may stay')
-        : known(millimetres(layer.most), 'mm', fromHandbook(layer.source))
+        : known(millimetres(layer.ordered), 'mm', fromHandbook(layer.source))
     const m = habit(shop, 'cleanUpAllowance', 'mm')
     return {
       needed: reckoned(notebook, hardenedLayerToRemove, { Rz, C, m }, about),

@@ -88,7 +88,12 @@ describe('always', () => {
   })
 
   it('has no compound layer twice, each range in order, none over the 5 to 50 µm of Industrial Heating', () => {
-    expect(new Set(COMPOUND_LAYERS.map(({ process }) => process)).size).toBe(COMPOUND_LAYERS.length)
+    const ways = COMPOUND_LAYERS.map(({ process, stages }) => `${process}, ${stages.length}`)
+    expect(new Set(ways).size).toBe(COMPOUND_LAYERS.length)
+    for (const { stages, ordered, most } of COMPOUND_LAYERS) {
+      expect(stages.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12)
+      expect(ordered).toBeLessThanOrEqual(most)
+    }
     for (const { least, usual, most } of COMPOUND_LAYERS) {
       expect(least).toBeLessThanOrEqual(usual)
       expect(usual).toBeLessThanOrEqual(most)

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest'
 import { planCase } from '../../src/hardening/plan-case.ts'
 import { readShop } from '../../src/part/read-shop.ts'
 import { expectDigits } from '../handbook/to-the-digits.ts'
-import { SLEEVE } from './case-part.ts'
+import { hardenedBy } from './case-part.ts'
 
 const read = (constant: string) =>
   readShop(
@@ -20,7 +20,7 @@ it('plans with what the shop file says of its hardener', () => {
   expect(findings).toEqual([])
   if (!shop) throw new Error('no shop')
   const { case: planned } = planCase({
-    part: SLEEVE,
+    part: hardenedBy({ temperature: 520 }),
     shop,
     removal: [{ surface: 'seat', least: 0.02, nominal: 0.06, most: 0.0975 }],
     wall: 4,

@@ -20,7 +20,7 @@ const caseOf = (part: Part, removal: readonly Removal[], wall = 4, shop: Shop = 
 }
 
 describe('the worked allowance: 0.06 a side with 0.0375 of spread, 0.20 to be left (derived)', () => {
-  const planned = caseOf(SLEEVE, [off(0.0975)])
+  const planned = caseOf(hardenedBy({ temperature: 520 }), [off(0.0975)])
   it('orders 0.30 +0.10: 0.2975 rounded up', () => {
     expect(planned.ordered).toEqual({ least: 0.3, most: 0.4 })
   })
@@ -56,6 +56,35 @@ describe('the worked allowance: 0.06 a side with 0.0375 of spread, 0.20 to be le
   })
 })
 
+describe('stages, layer, ceiling and time come from one row', () => {
+  const tempered = (temper: number, more: Partial<NonNullable<Part['hardening']>> = {}): CasePlan =>
+    caseOf({ ...hardenedBy(more), material: { ...SLEEVE.material, temper } }, [off(0.0975)])
+
+  it('two stages where the temper bears the second: 15 µm at most, no part over 540 °C (Industrial Heating; Doroshenko, p. 31)', () => {
+    const planned = tempered(620)
+    expect(planned.stages.map(({ temperature }) => temperature)).toEqual([505, 540])
+    expect(planned.temperature).toBe(540)
+    expect(planned.compoundLayer).toEqual({ nominal: 0.01, most: 0.015 })
+    // Derived: squares of depths add, K 0.04449 for a quarter of the time and 0.058035 for the rest.
+    expectDigits(planned.time.nominal, (0.35 ** 2 / (0.25 * 0.04449 ** 2 + 0.75 * 0.058035 ** 2)).toFixed(1))
+    expect(planned.stages.reduce((sum, { hours }) => sum + hours, 0)).toBeCloseTo(planned.time.nominal, 9)
+  })
+  it('10 h at 505 °C and 30 h at 550 °C make 0.3694 mm of 42CrMo4 (worked apart)', () => {
+    const planned = tempered(640, { temperature: 550 })
+    expect(planned.stages.map(({ temperature }) => temperature)).toEqual([505, 550])
+    expectDigits(0.35 * Math.sqrt(40 / planned.time.nominal), '0.3694')
+  })
+  it('one stage under a lower temper: 25 µm asked, since 20 is usual, and no part over 520 °C', () => {
+    // 540 °C and 20 K for the stress relief, which stays 50 K under the temper: 610 °C is the least.
+    for (const [temper, stages] of [
+      [609, [520]],
+      [610, [505, 540]],
+    ] as const)
+      expect(tempered(temper).stages.map(({ temperature }) => temperature)).toEqual(stages)
+    expect(tempered(600)).toMatchObject({ temperature: 520, compoundLayer: { nominal: 0.02, most: 0.025 } })
+  })
+})
+
 describe('what decides the depth', () => {
   it('the hardness asked, when it needs more than the depth asked: 550 HV at 0.1134 needs 0.30, at 0.115 more (derived)', () => {
     const planned = caseOf(hardenedBy({ hardness: { least: 550 }, depth: { least: 0.1 } }), [off(0.1133)])
@@ -87,18 +116,23 @@ describe('what the works or the part knows better', () => {
   })
   it('takes what its hardener reaches before either, and notes it', () => {
     const shop: Shop = { ...SHOP, reached: [{ grade: '42CrMo4', surface: 700, core: 310, depthConstant: 0.06 }] }
-    const { case: planned, workings } = planCase({ part: SLEEVE, shop, removal: [off(0.0975)], wall: 4 })
+    const { case: planned, workings } = planCase({
+      part: hardenedBy({ temperature: 520 }),
+      shop,
+      removal: [off(0.0975)],
+      wall: 4,
+    })
     expect(planned).toMatchObject({ surfaceHardness: 700, coreHardness: 310 })
     // (0.35 / 0.06)²
     expectDigits(planned?.time.nominal ?? 0, '34.03')
     const sources = ['H_s', 'H_c', 'K_520'].map(symbol => workings.find(row => row.symbol === symbol)?.source)
     expect(sources).toEqual(Array(3).fill('shop: reached by its hardener'))
   })
-  it('plans at the part’s own temperature: 0.35 mm at 550 °C in 31.5 h', () => {
-    const planned = caseOf(hardenedBy({ temperature: 550 }), [off(0.0975)])
-    expect(planned.temperature).toBe(550)
-    // Derived: (0.35 / 0.06236)².
-    expectDigits(planned.time.nominal, '31.5')
+  it('plans at the part’s own temperature: 0.35 mm at 510 °C in 57.2 h', () => {
+    const planned = caseOf(hardenedBy({ temperature: 510 }), [off(0.0975)])
+    expect(planned.temperature).toBe(510)
+    // Derived: (0.35 / 0.046277)².
+    expectDigits(planned.time.nominal, '57.2')
   })
   it('notes every formula with its source', () => {
     const { workings } = planCase({ part: SLEEVE, shop: SHOP, removal: [off(0.0975)], wall: 4 })

@@ -52,13 +52,15 @@ describe('the order to the heat treater (fields common practice, no source; cert
     expect(quantityOf(order, 'surface hardness', 'finished')).toMatchObject({ standing: 'planned', least: 470 })
   })
 
-  it('tells that one stage under the ceiling leaves more than the layer that it asks for (5 to 50 µm by cycle and stages)', () => {
+  it('orders two stages, the layer that they leave and the ceiling of the second (5 to 50 µm by cycle and stages)', () => {
     expect(quantityOf(order, 'compound layer', 'as hardened')).toMatchObject({ standing: 'asked', most: 0.015 })
-    expect(quantityOf(order, 'temperature of the parts').most).toBe(520)
-    expect(quantityOf(order, 'compound layer of one stage', 'as hardened')).toMatchObject({ value: 0.02, most: 0.05 })
-    expect(textOf('Compound layer')).toContain('confirm before the charge')
-    const plasma = orderFor(planOf(demo('OX-098-21', ['gas nitriding', 'plasma nitriding'])), 'nitride')
-    expect(textOf('Compound layer', plasma)).not.toContain('One stage')
+    expect(quantityOf(order, 'temperature of the parts').most).toBe(540)
+    expect(textOf('Process allowed')).toContain('In two stages')
+    const cooler = orderFor(planOf(demo('OX-098-21', ['temper: 620', 'temper: 600'])), 'nitride')
+    expect(quantityOf(cooler, 'compound layer', 'as hardened').most).toBe(0.025)
+    expect(quantityOf(cooler, 'temperature of the parts').most).toBe(520)
+    for (const other of [cooler, orderFor(planOf(demo('OX-098-21', ['gas nitriding', 'plasma nitriding'])), 'nitride')])
+      expect(textOf('Process allowed', other)).not.toContain('two stages')
   })
 
   it('warns of a band closer than ±0.15 mm about a mean of 0.25 mm or more (a German trade committee), and of no other', () => {
@@ -132,16 +134,16 @@ describe('the order to the heat treater (fields common practice, no source; cert
 })
 
 describe('the order for stress relief', () => {
-  it('asks for a window and aims at its middle: 20 K over nitriding at 520 °C, 50 K under a temper of 620 °C (steel cards)', () => {
+  it('asks for a window and aims at its middle: 20 K over nitriding at 540 °C, 50 K under a temper of 620 °C (steel cards)', () => {
     const window = quantityOf(relief, 'stress-relieving temperature')
-    expect(window).toMatchObject({ standing: 'asked', least: 520 + 20, most: 620 - 50 })
-    expect(quantityOf(relief, 'middle of the window').value).toBe(555)
+    expect(window).toMatchObject({ standing: 'asked', least: 540 + 20, most: 620 - 50 })
+    expect(quantityOf(relief, 'middle of the window').value).toBe(565)
     expect(relief.returns).toHaveLength(1)
-    expect(relief.returns[0]).toMatchObject({ of: 'load', least: 540, most: 570 })
+    expect(relief.returns[0]).toMatchObject({ of: 'load', least: 560, most: 570 })
   })
 
   it('is told to the treater of the next visit as it was aimed at', () => {
-    expect(quantityOf(order, 'stress-relieving temperature, aim')).toMatchObject({ standing: 'given', value: 555 })
+    expect(quantityOf(order, 'stress-relieving temperature, aim')).toMatchObject({ standing: 'given', value: 565 })
   })
 
   it('goes by the bar certificate where the temper is not known', () => {

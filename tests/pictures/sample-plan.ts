@@ -185,6 +185,7 @@ export const SAMPLE_PLAN: Plan = {
     definition: 'NHD to core hardness + 50 HV',
     time: { least: 40, nominal: 55, most: 70 },
     temperature: 520,
+    stages: [{ temperature: 520, hours: 100 }],
     compoundLayer: { nominal: 0.012, most: 0.02 },
     limitHardness: 350,
     hardnessAfter: [after('seat', 0.074, 0.155), after('bore', 0.05 + 0.01, 0.13 + 0.028), after('top', 0.05, 0.25)],

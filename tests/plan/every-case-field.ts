@@ -18,6 +18,10 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
   definition: 'core + 50 HV',
   time: SPREAD,
   temperature: 520,
+  stages: [
+    { temperature: 505, hours: 9 },
+    { temperature: 540, hours: 27 },
+  ],
   compoundLayer: { nominal: 0.01, most: 0.015 },
   surfaceHardness: 650,
   coreHardness: 320,

@@ -125,7 +125,10 @@ function caseOrder(
   const range = ({ least, nominal, most }: { least: number; nominal: number; most: number }) =>
     `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
   return [
-    { what: 'Process', value: `${ordered.process}, ${fixed(ordered.temperature, 0)} °C` },
+    {
+      what: 'Process',
+      value: `${ordered.process}, ${ordered.stages.map(({ temperature }) => `${fixed(temperature, 0)} °C`).join(', then ')}`,
+    },
     {
       what: 'Depth to order',
       value: `${length(ordered.ordered.least, 2)} to ${length(ordered.ordered.most, 2)} ${unit}, ${ordered.definition}`,
