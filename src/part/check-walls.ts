@@ -1,12 +1,13 @@
 import type { Band } from '../band.ts'
 import { wallsOf } from '../wall.ts'
-import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import type { PartFault } from './part-fault.ts'
+import { takesCase } from './takes-case.ts'
 import { thinWall } from './thin-wall.ts'
 
 /** The outside is larger than the bore everywhere, the bore goes where the kind needs one, and the case fits the wall. */
 export function checkWalls(part: Part): readonly PartFault[] {
-  const { kind, bore, hardening, stock } = part
+  const { kind, bore, stock } = part
   const faults: PartFault[] = []
   if (bore.length === 0 && (kind === 'liner' || kind === 'sleeve')) {
     faults.push({ code: 'input/missing-key', message: `a ${kind} has a bore`, hint: 'bore: 48 H6', path: '/body' })
@@ -27,13 +28,26 @@ export function checkWalls(part: Part): readonly PartFault[] {
 
   faults.push(...walls.flatMap(({ outside, bore }) => thinWall(part, outside, bore)))
 
-  const thinnest = Math.min(...walls.map(({ outside, bore }) => (outside.size.lower - bore.size.upper) / 2))
+  return [...faults, ...hardThrough(part)]
+}
+
+/** A case that leaves no core, from the sides that take it. The worst wall is told. */
+function hardThrough(part: Part): readonly PartFault[] {
+  const { hardening } = part
   const depth = hardening?.depth?.least
-  if (depth !== undefined && thinnest > 0 && 2 * depth >= thinnest) {
-    const message = `a case of ${depth} mm from both sides goes through the wall of ${thinnest.toFixed(2)} mm`
-    faults.push({ code: 'input/wall', message, hint: 'ask for a shallower case', path: `${hardening?.path}/depth` })
-  }
-  return faults
+  if (depth === undefined) return []
+  const worst = wallsOf(part)
+    .map(({ outside, bore }) => {
+      const around = takesCase(part, 'outside', outside.name)
+      const inside = takesCase(part, 'bore', bore.name)
+      const from = around && inside ? 'both sides' : around ? 'the outside' : 'the bore'
+      return { wall: (outside.size.lower - bore.size.upper) / 2, sides: Number(around) + Number(inside), from }
+    })
+    .filter(({ wall, sides }) => wall > 0 && sides * depth >= wall)
+    .toSorted((a, b) => a.wall - a.sides * depth - (b.wall - b.sides * depth))[0]
+  if (!worst) return []
+  const message = `a case of ${depth} mm from ${worst.from} goes through the wall of ${worst.wall.toFixed(2)} mm`
+  return [{ code: 'input/wall', message, hint: 'ask for a shallower case', path: `${hardening?.path}/depth` }]
 }
 
 /** An outside in inches round a bore in millimetres. */

@@ -1,4 +1,5 @@
 import type { HardeningProcess, Part } from '../part/part.ts'
+import { takesCase } from '../part/takes-case.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
 import { isCentreless } from './house-or-outside.ts'
@@ -24,8 +25,12 @@ export const hardeningPurpose = (process: HardeningProcess): HardeningPurpose =>
 export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketch[] {
   if (!part.hardening) return []
   const [purpose, name] = HARDENED_BY[part.hardening.process]
-  const masked = new Set(part.hardening.masked)
-  const all = [...part.outside.map(({ name }) => name), ...part.bore.map(({ name }) => name), 'top', 'bottom']
+  const { outside: around, bore } = part
+  const surfaces = [
+    ...around.map(({ name }) => name).filter(name => takesCase(part, 'outside', name)),
+    ...bore.map(({ name }) => name).filter(name => takesCase(part, 'bore', name)),
+    ...['top', 'bottom'].filter(name => takesCase(part, 'face', name)),
+  ]
   return [
     check(
       'check-before-sending',
@@ -39,7 +44,7 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
       process: purpose,
       holding: `Stand on end on a flat plate or hang; never on the side${part.ports.length > 0 ? ', nothing on a port edge' : ''}, equal gaps between parts`,
       locatedBy: [],
-      surfaces: all.filter(surface => !masked.has(surface)),
+      surfaces,
       why: [`the drawing asks for ${part.hardening.process}`],
     },
     check(
