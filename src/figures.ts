@@ -36,16 +36,8 @@ export function inwardLimits(
   places: number,
   units: Units = 'mm',
 ): readonly [string, string] {
-  const unit = units === 'mm' ? 1 : 25.4
-  const shown = units === 'mm' ? places : places + 1
-  const step = 10 ** shown
-  // Below the last figure that any gauge reads, so that 47.8 stays 47.8 in spite of how numbers are held.
-  const slack = 1e-6
-  const low = Math.ceil((lower / unit) * step - slack) / step
-  const high = Math.floor((upper / unit) * step + slack) / step
-  return low > high && places < 6
-    ? inwardLimits(lower, upper, places + 1, units)
-    : [fixed(low, shown), fixed(high, shown)]
+  const ends = [roundedUp(lower, places, units), roundedDown(upper, places, units)] as const
+  return Number(ends[0]) > Number(ends[1]) && places < 6 ? inwardLimits(lower, upper, places + 1, units) : ends
 }
 
 /** Both ends of what is told, never printed inside themselves: what comes may lie anywhere between them. */

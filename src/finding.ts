@@ -24,6 +24,14 @@ export type Finding = {
 export const hasErrors = (findings: readonly Finding[]): boolean =>
   findings.some(({ severity }) => severity === 'error')
 
+export const errorAt = (code: FindingCode, message: string, at: Place, hint?: string): Finding => ({
+  code,
+  severity: 'error',
+  message,
+  at,
+  ...(hint !== undefined && { hint }),
+})
+
 /** By file and place, errors before warnings before notes where the place is the same; otherwise as they came. */
 export function byPlace(findings: readonly Finding[]): readonly Finding[] {
   const rank = { error: 0, warning: 1, note: 2 }

@@ -73,7 +73,6 @@ export type Newton = Quantity<'N'>
 export type Kilowatt = Quantity<'kW'>
 export type Watt = Quantity<'W'>
 export type Kilogram = Quantity<'kg'>
-export type NewtonMetre = Quantity<'N m'>
 /** Stress; as many N/mm². */
 export type Megapascal = Quantity<'MPa'>
 export type Vickers = Quantity<'HV'>

@@ -1,19 +1,16 @@
 import { BREAKTHROUGH, pointLength } from '../handbook/drill-entry.ts'
-import { drillChipThickness, drillPower, drillThrust, drillTorque } from '../handbook/drilling.ts'
 import { DRILL_FEED_LIMIT, LEAST_BORING_STOCK } from '../handbook/drilling-speeds.ts'
-import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { toolsOf } from '../shop/tool.ts'
-import type { Kilowatt, Millimetre, MillimetrePerRevolution, NewtonMetre } from '../units.ts'
+import type { Kilowatt, Millimetre, MillimetrePerRevolution } from '../units.ts'
+import { SCRATCH } from '../working.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
-import { drillThrustBand } from './drill-thrust-band.ts'
+import { drillForces } from './drill-cut.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
-
-const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
 
 export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
 
@@ -57,11 +54,8 @@ export function drillThrough(
   const spindle = spindleFor(machine, material.drilling.speed, D, notebook, about)
   let { spindleSpeed: n } = spindle
   const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
-  const torqueAt = (f: MillimetrePerRevolution): NewtonMetre => {
-    const h = drillChipThickness.value({ f, sigma: drill.point })
-    return drillTorque.value({ kc: specificCuttingForce.value({ ...material.force, h, K: FACTOR }), f, D })
-  }
-  const powerAt = (f: MillimetrePerRevolution): Kilowatt => drillPower.value({ M: torqueAt(f), n })
+  const powerAt = (f: MillimetrePerRevolution): Kilowatt =>
+    drillForces({ notebook: SCRATCH, material, drill, feed: f, n }).power
   const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
   if (powerAt(feed) > available) {
     limitedBy.push(`motor power ${machine.power} kW`)
@@ -70,11 +64,7 @@ export function drillThrough(
     if (powerAt(feed) > available * (1 + 1e-9)) n *= available / powerAt(feed)
   }
 
-  const h = notebook.use(drillChipThickness, { f: feed, sigma: drill.point }, about)
-  const { kc11, mc } = material.force
-  const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: FACTOR }, about)
-  const M = notebook.use(drillTorque, { kc, f: feed, D }, about)
-  const thrust = notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about)
+  const { force, forceBand, power } = drillForces({ notebook, material, drill, feed, n, about })
   const point = notebook.use(pointLength, { D, sigma: drill.point }, about)
   const time = notebook.use(
     turningTime,
@@ -93,9 +83,9 @@ export function drillThrough(
     depth: D / 2,
     passes: 1,
     time: time + SHOP_TIMES.rapid,
-    force: thrust,
-    forceBand: drillThrustBand(material, D, feed, thrust),
-    power: notebook.use(drillPower, { M, n }, about),
+    force,
+    forceBand,
+    power,
     ...(limitedBy.length > 0 ? { limitedBy: limitedBy.join('; ') } : {}),
     remarks: [
       START_AT,

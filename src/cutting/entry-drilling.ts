@@ -1,7 +1,5 @@
 import { BREAKTHROUGH, ENTRY_POLICY, entryLength, slopeOfEntry } from '../handbook/drill-entry.ts'
-import { drillChipThickness, drillPower, drillThrust, drillTorque } from '../handbook/drilling.ts'
 import { HELIX_HOLE, helixFeed, helixPath } from '../handbook/helical-entry.ts'
-import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { feedRate } from '../handbook/turning.ts'
@@ -9,7 +7,7 @@ import { ENTRY_CLEARANCE, ENTRY_WALL } from '../ports/entry-hole.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { drillThrustBand } from './drill-thrust-band.ts'
+import { drillForces } from './drill-cut.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
@@ -88,8 +86,6 @@ function windDown(
   return madeCut(step, shape, cut)
 }
 
-const FACTOR = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
-
 /** The hole that the cutter goes down in, drilled from outside through one wall. */
 export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefined {
   const { machine, material, notebook, operation } = task
@@ -115,11 +111,7 @@ export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefin
   }
   const cut = measuredCut(job, shape, vf)
 
-  const h = notebook.use(drillChipThickness, { f: feed, sigma: drill.point }, about)
-  const { kc11, mc } = material.force
-  const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: FACTOR }, about)
-  const M = notebook.use(drillTorque, { kc, f: feed, D }, about)
-  const thrust = notebook.use(drillThrust, { kc, f: feed, D, sigma: drill.point }, about)
+  const { force, forceBand, power } = drillForces({ notebook, material, drill, feed, n, about })
   const step: Step = {
     tool: drill.name,
     action: `drill the entry hole, ${named}`,
@@ -132,9 +124,9 @@ export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefin
     depth: job.window.plunge.wall,
     passes: 1,
     time: cut.time + SHOP_TIMES.rapid,
-    force: thrust,
-    forceBand: drillThrustBand(material, D, feed, thrust),
-    power: notebook.use(drillPower, { M, n }, about),
+    force,
+    forceBand,
+    power,
     ...(limitedBy ? { limitedBy } : {}),
     remarks: [
       START_AT_SMALL,

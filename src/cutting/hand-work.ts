@@ -2,24 +2,8 @@ import { angle, fixed } from '../figures.ts'
 import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { chamferOf } from '../route/plating-needs.ts'
-import type { Minute } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
-import type { Step } from './step.ts'
-
-/** A step done by hand: it has time and no speeds. */
-export const byHand = (tool: string, action: string, time: Minute, remarks: readonly string[] = []): Step => ({
-  tool,
-  action,
-  cuttingSpeed: 0,
-  spindleSpeed: 0,
-  feed: 0,
-  feedUnit: 'mm/pass',
-  tableFeed: 0,
-  depth: 0,
-  passes: 1,
-  time,
-  remarks,
-})
+import { timeOnly } from './step.ts'
 
 const windows = ({ ports }: CuttingTask): number => ports.reduce((sum, port) => sum + port.windows.length, 0)
 
@@ -30,10 +14,10 @@ export function deburrSoft(task: CuttingTask): PlannedCuts {
   const count = windows(task)
   return {
     steps: [
-      byHand('scraper', `break ${edges} turned edges`, edges * SHOP_TIMES.deburrEdge),
+      timeOnly('scraper', `break ${edges} turned edges`, edges * SHOP_TIMES.deburrEdge),
       ...(count > 0
         ? [
-            byHand(
+            timeOnly(
               'scraper and abrasive brush',
               `break the edges of ${count} windows`,
               count * SHOP_TIMES.deburrWindow,
@@ -41,7 +25,7 @@ export function deburrSoft(task: CuttingTask): PlannedCuts {
             ),
           ]
         : []),
-      byHand('washer', 'wash, look with a lens', SHOP_TIMES.wash),
+      timeOnly('washer', 'wash, look with a lens', SHOP_TIMES.wash),
     ],
   }
 }
@@ -85,22 +69,22 @@ const soonerEdges = ({ ports }: CuttingTask): readonly string[] =>
 
 export const deburrPorts = (task: CuttingTask): PlannedCuts => ({
   steps: [
-    byHand(
+    timeOnly(
       'fine stone',
       `round the edges of ${windows(task)} windows on the bore`,
       windows(task) * SHOP_TIMES.deburrWindowAgain,
       ['a finger-nail must not catch; too much opens the port sooner', ...soonerEdges(task)],
     ),
-    byHand('washer', 'scrub with hot detergent and a plastic brush, rinse, oil at once', SHOP_TIMES.wash),
+    timeOnly('washer', 'scrub with hot detergent and a plastic brush, rinse, oil at once', SHOP_TIMES.wash),
   ],
 })
 
 export const mark = (): PlannedCuts => ({
-  steps: [byHand('marking head', 'mark serial and batch number', SHOP_TIMES.mark)],
+  steps: [timeOnly('marking head', 'mark serial and batch number', SHOP_TIMES.mark)],
 })
 
 /** Checks that count, look and try the hardness: bands do not yet have a size of their own. */
-export const checkBlanks = (): PlannedCuts => ({ steps: [byHand('gauges', 'count and look', SHOP_TIMES.checkPiece)] })
+export const checkBlanks = (): PlannedCuts => ({ steps: [timeOnly('gauges', 'count and look', SHOP_TIMES.checkPiece)] })
 
 /** Every size of the operation, or else every surface: each diameter and the length. */
 export function check({ sizes, operation, after }: CuttingTask): PlannedCuts {
@@ -108,5 +92,5 @@ export function check({ sizes, operation, after }: CuttingTask): PlannedCuts {
     operation.surfaces.length > 0 ? operation.surfaces.length : after.outside.length + after.bore.length + 1
   const looked = Math.max(sizes.length, surfaces)
   const time = SHOP_TIMES.checkPiece + looked * SHOP_TIMES.checkSize
-  return { steps: [byHand('gauges', `measure ${looked} features`, time)] }
+  return { steps: [timeOnly('gauges', `measure ${looked} features`, time)] }
 }

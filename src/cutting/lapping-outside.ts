@@ -4,9 +4,8 @@ import { toolsOf } from '../shop/tool.ts'
 import { type Millimetre, micrometres } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
-import { byHand } from './hand-work.ts'
 import { spindleFor } from './spindle.ts'
-import type { Step } from './step.ts'
+import { type Step, timeOnly } from './step.ts'
 import { type BandCut, outsideCuts } from './turned-cuts.ts'
 
 /** Laps the bands that change with a ring: to size with the coarse compound, then smooth with the fine one where the drawing asks. */
@@ -14,7 +13,7 @@ export function lapOutside(task: CuttingTask): PlannedCuts {
   const cuts = outsideCuts(task.before, task.after)
   const steps = cuts.flatMap(cut => lapBand(task, cut))
   if (steps.length === 0) return { steps }
-  const wash = byHand('washer', 'wash, demagnetise, oil at once', SHOP_TIMES.wash, [
+  const wash = timeOnly('washer', 'wash, demagnetise, oil at once', SHOP_TIMES.wash, [
     task.after.bore.length > 0
       ? 'brush the bore through: grit that stays in it runs in the engine'
       : 'no grit may stay',

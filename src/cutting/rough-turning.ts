@@ -8,8 +8,7 @@ import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { type DrilledHole, drillForBoring, drillThrough } from './drill-through.ts'
-import { byHand } from './hand-work.ts'
-import type { Step } from './step.ts'
+import { type Step, timeOnly } from './step.ts'
 import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
 import { settlePass } from './turned-pass.ts'
 import { facingStep, turningStep } from './turning-step.ts'
@@ -39,10 +38,10 @@ export function roughTurn(task: CuttingTask): PlannedCuts {
 /** A pin is turned, and ground unless it goes through the wheels, between what is cut here at both ends. */
 const centres = ({ after }: CuttingTask): Step =>
   after.bore.length > 0
-    ? byHand('60° countersink', 'chamfer the bore at both ends for the centres', 2 * SHOP_TIMES.deburrEdge, [
+    ? timeOnly('60° countersink', 'chamfer the bore at both ends for the centres', 2 * SHOP_TIMES.deburrEdge, [
         'no deeper than the drawing lets a chamfer be',
       ])
-    : byHand('centre drill', 'centre both ends', 2 * SHOP_TIMES.deburrEdge)
+    : timeOnly('centre drill', 'centre both ends', 2 * SHOP_TIMES.deburrEdge)
 
 /** To the drawing where the bore stays as drilled, else to bore it. */
 function drill(task: CuttingTask, length: Millimetre): DrilledHole | undefined {

@@ -50,3 +50,18 @@ export type OperationTime = {
   readonly each: Minute
   readonly batch: Minute
 }
+
+/** A step without speeds or a cut: by hand, or on the machine beside the work. */
+export const timeOnly = (tool: string, action: string, time: Minute, remarks: readonly string[] = []): Step => ({
+  tool,
+  action,
+  cuttingSpeed: 0,
+  spindleSpeed: 0,
+  feed: 0,
+  feedUnit: 'mm/pass',
+  tableFeed: 0,
+  depth: 0,
+  passes: 1,
+  time,
+  remarks,
+})

@@ -8,10 +8,10 @@ import { depthForHardness, SHAPE, shareOfRise } from '../handbook/hardness-profi
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
 import { fromHandbook, fromPart, type Known, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
-import { caseFinding } from './case-finding.ts'
 import { DEPTH_STEP } from './case-limit.ts'
 
 export type OrderedDepth = {
@@ -82,7 +82,7 @@ export function orderedDepth({
   const rounded = Math.max(DEPTH_STEP, Number(least.toFixed(2)))
   if (rounded > DEEPEST_CASE[window.term].depth) {
     return {
-      refused: caseFinding({
+      refused: partFinding({
         part,
         severity: 'error',
         code: 'case/too-deep',
@@ -116,7 +116,7 @@ function depthAsked(part: Part, { term }: HardeningWindow, wall: Millimetre): As
   return {
     asked: known(usual.depth, 'mm', fromHandbook(usual.source)),
     findings: [
-      caseFinding({
+      partFinding({
         part,
         severity: 'note',
         code: 'case/depth-not-asked',
@@ -144,7 +144,7 @@ function usualDepth(
 }
 
 function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/depth-not-asked',
@@ -157,7 +157,7 @@ function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
 /** A depth of hardness ends between core and surface; where the bar is about as hard as the case there is no such place. */
 function noRise(part: Part, { process, term }: HardeningWindow, { surface, core, limit }: CaseFigures): Finding {
   const soft = limit <= core.value
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/hardness-out-of-reach',
@@ -171,7 +171,7 @@ function noRise(part: Part, { process, term }: HardeningWindow, { surface, core,
 
 function outOfReach(part: Part, { surface }: CaseFigures, hardness: Vickers): Finding {
   const range = surface.least === surface.most ? '' : `, ${surface.least} to ${surface.most}`
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/hardness-out-of-reach',

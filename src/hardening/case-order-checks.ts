@@ -5,9 +5,9 @@ import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { CHOICE_SOURCE, hardeningChoice } from '../handbook/hardening-choice.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import type { Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Celsius, Hour, Millimetre } from '../units.ts'
-import { caseFinding } from './case-finding.ts'
 import { boreOf, treatedSides } from './case-surfaces.ts'
 
 /** Walls up to this warp when one side alone is treated. Common practice, no source. */
@@ -19,7 +19,7 @@ export function choiceFindings(part: Part, window: HardeningWindow): readonly Fi
   const asked = part.hardening?.hardness?.least
   if (window.term === 'SHD' && part.ports.length > 0) {
     return [
-      caseFinding({
+      partFinding({
         part,
         severity: 'error',
         code: 'case/process-refused',
@@ -36,7 +36,7 @@ export function choiceFindings(part: Part, window: HardeningWindow): readonly Fi
   const forHardness = asked === undefined ? '' : ` for ${fixed(asked, 0)} HV`
   const why = judged.why === undefined ? '' : `: ${judged.why}`
   return [
-    caseFinding({
+    partFinding({
       part,
       severity: refused ? 'error' : 'warning',
       code: refused ? 'case/process-refused' : 'case/process-limited',
@@ -54,7 +54,7 @@ export function temperatureFindings(part: Part, window: HardeningWindow, tempera
   const { least, most } = window.temperature
   if (temperature >= least && temperature <= most) return []
   return [
-    caseFinding({
+    partFinding({
       part,
       severity: 'error',
       code: 'case/temperature-outside-process',
@@ -85,7 +85,7 @@ export function cycleFindings({
   const nitriding = window.term === 'NHD'
   if (hours > usual && usual < limit) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: 'warning',
         code: 'case/cycle-beyond-process',
@@ -96,7 +96,7 @@ export function cycleFindings({
     )
   } else if (nitriding && (hours > limit || depth > DEAR_DEPTH)) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: 'warning',
         code: 'case/long-cycle',
@@ -115,7 +115,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
   const sides = treatedSides(part)
   if (boreOf(part) && sides.outside !== sides.bore && wall <= THIN_WALL) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: 'warning',
         code: 'case/one-sided',
@@ -127,7 +127,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
   }
   if (shop.habits.couponPieces < 1) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: 'error',
         code: 'case/no-coupon',
@@ -140,7 +140,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
   const { beforeHardening: before, afterHoning: after } = EDGE_BREAK
   if (part.ports.length > 0) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: 'note',
         code: 'case/edges-to-break',

@@ -4,9 +4,9 @@ import { BRIDGE_LIMITS, WALL_WARNING } from '../handbook/case-limits.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import { WALL_IN_DEPTHS } from '../handbook/induction.ts'
 import { barsOf, type Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { caseFinding } from './case-finding.ts'
 import { type WallRoom, wallRoom } from './case-limit.ts'
 import { boreOf, treatedSides } from './case-surfaces.ts'
 
@@ -39,7 +39,7 @@ function hardenedThrough(
 ): readonly Finding[] {
   if (!room || most <= room.most) return []
   return [
-    caseFinding({
+    partFinding({
       part,
       severity: 'error',
       code: 'case/wall-eaten',
@@ -68,7 +68,7 @@ function wallFindings({
   const path = '/hardening/depth'
   if (!room) {
     return [
-      caseFinding({
+      partFinding({
         part,
         severity: 'warning',
         code: 'case/wall-eaten',
@@ -92,7 +92,7 @@ function wallFindings({
   if (taken <= WALL_WARNING * limit) return []
   const over = taken > limit
   return [
-    caseFinding({
+    partFinding({
       part,
       severity: over ? 'error' : 'warning',
       code: 'case/wall-eaten',
@@ -111,7 +111,7 @@ function bridgeFindings(part: Part, { least }: Ordered): readonly Finding[] {
     const refused = bridge < BRIDGE_LIMITS.refuse * least
     const wanted = (refused ? BRIDGE_LIMITS.refuse : BRIDGE_LIMITS.warn) * least
     return [
-      caseFinding({
+      partFinding({
         part,
         severity: refused ? 'error' : 'warning',
         code: 'case/bridge-eaten',

@@ -3,8 +3,8 @@ import type { Finding } from '../finding.ts'
 import { REMOVAL_SHARE, REMOVAL_SHARE_CARBURISED } from '../handbook/case-limits.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import type { Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import type { Millimetre } from '../units.ts'
-import { caseFinding } from './case-finding.ts'
 import type { HardnessAfter } from './case-plan.ts'
 import type { Removal } from './plan-case.ts'
 
@@ -20,7 +20,7 @@ export function shareFindings(
     face || most / N <= warn + 1e-9
       ? []
       : [
-          caseFinding({
+          partFinding({
             part,
             severity: 'warning',
             code: 'case/depth-share',
@@ -45,7 +45,7 @@ export function hardnessFindings(
     if (most.low >= asked - 0.5) return []
     const short = most.expected < asked - 0.5
     return [
-      caseFinding({
+      partFinding({
         part,
         severity: short && !faces.has(surface) ? 'error' : 'warning',
         code: 'case/hardness-after',

@@ -10,9 +10,9 @@ import {
 import { equivalentTemper, USUAL_TEMPER_TIME } from '../handbook/temper.ts'
 import { temperEstimates } from '../handbook/temper-response.ts'
 import type { Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import type { Celsius, Hour } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { caseFinding } from './case-finding.ts'
 
 export type StressReliefWindow = { readonly least: Celsius; readonly most: Celsius; readonly chosen: Celsius }
 
@@ -27,7 +27,7 @@ export function stressReliefIn(
   const least = notebook.use(stressReliefFloor, { T_n: nitriding, m: STRESS_RELIEF_MARGINS.overNitriding }, about)
   const most = notebook.use(stressReliefCeiling, { T_t: temper, m: STRESS_RELIEF_MARGINS.underTemper }, about)
   if (most >= least) return { least, most, chosen: (least + most) / 2 }
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/stress-relief-window',
@@ -43,7 +43,7 @@ export function temperUnknown(part: Part): Finding {
   const apart = estimates
     ? `; published tables for ${fixed(hardness ?? 0, 0)} HV give ${estimates.map(({ temper }) => `${fixed(temper, 0)} °C`).join(' and ')}, too far apart to choose`
     : ''
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/temper-unknown',
@@ -71,7 +71,7 @@ export function temperFindings({
   const findings: Finding[] = []
   if (margin < TEMPER_MARGIN.usual) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: margin < TEMPER_MARGIN.least ? 'error' : 'warning',
         code: 'case/temper-margin',
@@ -87,12 +87,12 @@ export function temperFindings({
     const message = `what nitriding does to the core cannot be told: ${beyond.symbol} is ${fixed(beyond.value, 0)} ${beyond.unit}, and the formula holds for ${beyond.allowed}`
     const hint = 'ask for less depth, or a steel that nitrides deeper'
     const path = '/hardening/depth'
-    return [...findings, caseFinding({ part, severity: 'error', code: 'case/core-softens', path, message, hint })]
+    return [...findings, partFinding({ part, severity: 'error', code: 'case/core-softens', path, message, hint })]
   }
   const equivalent = notebook.use(equivalentTemper, given, { about: 'core' })
   if (equivalent > temper) {
     findings.push(
-      caseFinding({
+      partFinding({
         part,
         severity: 'warning',
         code: 'case/core-softens',

@@ -6,13 +6,13 @@ import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-loa
 import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
 import { caseCycle } from './case-cycle.ts'
 import { orderedDepth } from './case-depth.ts'
 import { type CaseFigures, caseFigures } from './case-figures.ts'
-import { caseFinding } from './case-finding.ts'
 import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
 import { caseLimit } from './case-limit.ts'
 import { caseOrder } from './case-order.ts'
@@ -186,7 +186,7 @@ const STOPS: ReadonlySet<string> = new Set(['case/process-refused', 'case/temper
 
 function gradeUnknown(part: Part, missing: readonly string[]): Finding {
   const { grade } = part.material
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/grade-unknown',
@@ -197,7 +197,7 @@ function gradeUnknown(part: Part, missing: readonly string[]): Finding {
 }
 
 function notPlanned(part: Part): Finding {
-  return caseFinding({
+  return partFinding({
     part,
     severity: 'error',
     code: 'case/process-not-planned',

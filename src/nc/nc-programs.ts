@@ -1,17 +1,12 @@
-import type { Plan } from '../plan/plan.ts'
 import { unmeasuredPlaces } from '../ports/fixture-plan.ts'
 import { Refusal } from '../refusal.ts'
 import type { AsMilled } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
+import type { Programmed } from './programmed.ts'
 import { safeHeight } from './safe-height.ts'
 import { writeProgram } from './write-program.ts'
 
 export type NcProgram = { readonly name: string; readonly text: string }
-
-/** As much of the Plan as programs are written from. */
-export type Programmed = Pick<Plan, 'part' | 'shop' | 'ports' | 'setUps' | 'fixture' | 'fingerprint'> & {
-  readonly operations: readonly Pick<Plan['operations'][number], 'number' | 'shape'>[]
-}
 
 /** A program of ISO 6983 for every set-up of the Plan, in the order of cutting. */
 export function ncPrograms(plan: Programmed): readonly NcProgram[] {

@@ -1,6 +1,6 @@
 import { fixed, inWords } from '../figures.ts'
 import type { NcText } from './nc-text.ts'
-import type { Written } from './write-program.ts'
+import type { Written } from './programmed.ts'
 
 /** What a machinist must know before the first block, one thing a line. */
 export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Written): void {

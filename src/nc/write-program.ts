@@ -1,21 +1,11 @@
-import type { SetUp, SetUpWindow, WindowCut } from '../cutting/set-up.ts'
+import type { SetUpWindow, WindowCut } from '../cutting/set-up.ts'
 import { fixed } from '../figures.ts'
 import { cutPath } from '../ports/path/cut-path.ts'
 import type { PortWindow } from '../ports/port.ts'
-import type { Fixture } from '../shop/shop.ts'
-import type { AsMilled } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
-import type { Programmed } from './nc-programs.ts'
 import { type NcText, openNcText } from './nc-text.ts'
+import type { Programmed, Written } from './programmed.ts'
 import { writeHead } from './write-head.ts'
-
-export type Written = {
-  readonly plan: Programmed
-  readonly fixture: Fixture
-  readonly setUp: SetUp
-  readonly asMilled: AsMilled
-  readonly safe: Millimetre
-}
 
 /** One program: head, tool, every window in turn, end. Every feed, depth and place is that of the set-up's own cuts. */
 export function writeProgram(written: Written): string {

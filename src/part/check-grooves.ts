@@ -1,7 +1,7 @@
 import type { Band } from '../band.ts'
 import { GROOVE_DEPTHS, PROCESS_LIMITS_SOURCE } from '../handbook/process-limits.ts'
-import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import type { PartFault } from './part-fault.ts'
 
 /** A band between two that stand over it is a groove: an insert of its width goes only so deep. */
 export const checkGrooves = ({ outside, bore }: Part): readonly PartFault[] => [

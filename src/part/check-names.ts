@@ -1,5 +1,5 @@
-import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import type { PartFault } from './part-fault.ts'
 import { suggestionOrList } from './suggestion.ts'
 
 /** What a surface is called when nobody names it, and so no name for another. */

@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../finding.ts'
+import type { Finding } from '../finding.ts'
 import { checkGrooves } from './check-grooves.ts'
 import { checkNames } from './check-names.ts'
 import { checkPlatedBore } from './check-plated-bore.ts'
@@ -6,10 +6,7 @@ import { checkPlausible } from './check-plausible.ts'
 import { checkPortExtents } from './check-port-extents.ts'
 import { checkWalls } from './check-walls.ts'
 import { type Part, placeOf } from './part.ts'
-import type { Fault } from './quantity.ts'
-
-/** A fault with the pointer of what it is about. */
-export type PartFault = Fault & { readonly path: string; readonly severity?: Severity }
+import type { PartFault } from './part-fault.ts'
 
 /** What must hold between the values of a part. Each check is on its own; a new one is a file and a line here. */
 const CHECKS: readonly ((part: Part) => readonly PartFault[])[] = [

@@ -2,8 +2,8 @@ import { fixed } from '../figures.ts'
 import { boreAsPlated } from '../handbook/plating.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
-import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import type { PartFault } from './part-fault.ts'
 
 /** On diameter: what may be honed off a layer at most, as the handbook's formula takes it. */
 const HONED_AT_MOST: Millimetre = 2 * (boreAsPlated.inputs.s.upTo ?? 0.5)

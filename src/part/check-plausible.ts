@@ -2,8 +2,8 @@ import { fixed } from '../figures.ts'
 import { platingOf } from '../handbook/plating.ts'
 import { geometricRatio, sweptVolume } from '../handbook/port-area.ts'
 import { cubicCentimetres, cubicMillimetres } from '../units.ts'
-import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import type { PartFault } from './part-fault.ts'
 
 /** Two lengths of a part that stand in a known proportion: common practice, no source. The bounds are generous. */
 type Proportion = {

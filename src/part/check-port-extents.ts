@@ -1,7 +1,7 @@
 import { LEAST_END_LAND, PROCESS_LIMITS_SOURCE } from '../handbook/process-limits.ts'
 import { type Millimetre, radians } from '../units.ts'
-import type { PartFault } from './check-part.ts'
 import { barsOf, type Part, type Port } from './part.ts'
+import type { PartFault } from './part-fault.ts'
 import { tidy } from './quantity.ts'
 
 /** A port lies within the length and is narrower than the bore. Where it opens in the stroke is for the port room. */

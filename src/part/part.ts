@@ -42,14 +42,14 @@ export type Material = {
   readonly temper?: Celsius
 }
 
-export type HardeningProcess =
-  | 'gas nitriding'
-  | 'plasma nitriding'
-  | 'salt-bath nitriding'
-  | 'nitrocarburising'
-  | 'carburising'
-  | 'induction hardening'
-  | 'through hardening'
+export const NITRIDING = ['gas nitriding', 'plasma nitriding', 'salt-bath nitriding', 'nitrocarburising'] as const
+export type HardeningProcess = (typeof NITRIDING)[number] | 'carburising' | 'induction hardening' | 'through hardening'
+export const HARDENING: readonly HardeningProcess[] = [
+  ...NITRIDING,
+  'carburising',
+  'induction hardening',
+  'through hardening',
+]
 
 /** As left after finishing; depth by the process's own definition. */
 export type Hardening = {

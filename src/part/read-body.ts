@@ -2,16 +2,10 @@ import type { Band, Surface } from '../band.ts'
 import { MOST_HONED_TAPER } from '../handbook/process-limits.ts'
 import type { DrawnSize } from '../limits.ts'
 import { present } from './open-document.ts'
-import type { Face, GeneralTolerance } from './part.ts'
+import type { Face, GeneralTolerance, Part } from './part.ts'
 import type { View } from './view.ts'
 
-export type Body = {
-  readonly length: DrawnSize
-  readonly outside: readonly Band[]
-  readonly bore: readonly Band[]
-  readonly top: Face
-  readonly bottom: Face
-}
+export type Body = Pick<Part, 'length' | 'outside' | 'bore' | 'top' | 'bottom'>
 
 /** A tolerance zone wider than this is a slip of the decimal point. */
 const ZONE = { over: 0, upTo: 2 }

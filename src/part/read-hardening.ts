@@ -1,22 +1,13 @@
 import { readHardness } from './hardness.ts'
-import type { Hardening, HardeningProcess } from './part.ts'
+import { HARDENING, type Hardening, type HardeningProcess, NITRIDING } from './part.ts'
 import { plainSigns, rangeFault, readQuantity } from './quantity.ts'
 import type { View } from './view.ts'
 
-const PROCESSES: readonly HardeningProcess[] = [
-  'gas nitriding',
-  'plasma nitriding',
-  'salt-bath nitriding',
-  'nitrocarburising',
-  'carburising',
-  'induction hardening',
-  'through hardening',
-]
-const NITRIDED: ReadonlySet<HardeningProcess> = new Set(PROCESSES.slice(0, 4))
+const NITRIDED: ReadonlySet<HardeningProcess> = new Set(NITRIDING)
 
 /** Hardness and depth are least values, with or without `min` before them. */
 export function readHardening(view: View): Hardening | undefined {
-  const process = PROCESSES.find(known => known === view.text('process'))
+  const process = HARDENING.find(known => known === view.text('process'))
   const hardness = readHardness(view, 'hardness')
   const depth = readLeastDepth(view)
   const temperature = view.quantity('temperature', 'temperature', { over: 0, upTo: 1200 })

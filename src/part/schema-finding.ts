@@ -1,6 +1,5 @@
 import type { ErrorObject } from 'ajv/dist/2020.js'
-import type { Finding, Place } from '../finding.ts'
-import type { FindingCode } from '../finding-code.ts'
+import { errorAt, type Finding } from '../finding.ts'
 import { suggestion, suggestionOrList } from './suggestion.ts'
 import type { YamlSource } from './yaml-source.ts'
 import { step } from './yaml-walk.ts'
@@ -24,7 +23,7 @@ export function schemaFindings(all: readonly ErrorObject[], source: YamlSource):
   const rest = plain.length - errors.length
   if (rest === 0) return findings
   const at = { file: source.file, line: 1, column: 1 }
-  return [...findings, error('input/too-large', `${rest} more things are not as the file should be`, at, WRONG_FILE)]
+  return [...findings, errorAt('input/too-large', `${rest} more things are not as the file should be`, at, WRONG_FILE)]
 }
 
 /** Pointer of the key that an unknown one was meant for: rather a missing key than one that may be left out. */
@@ -54,13 +53,13 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
       const place = source.keys.get(instancePath + step(key)) ?? at
       const near = meant(fault, errors)?.slice(instancePath.length + 1)
       const hint = near === undefined ? `allowed here: ${allowed.join(', ')}` : `did you mean ${near}?`
-      return error('input/unknown-key', `unknown key "${key}"`, place, hint)
+      return errorAt('input/unknown-key', `unknown key "${key}"`, place, hint)
     }
     case 'required':
     case 'dependentRequired': {
       // A machine, a gauge or a tool goes by its own name.
       const own: unknown = Object(data)['name']
-      return error(
+      return errorAt(
         'input/missing-key',
         `${typeof own === 'string' ? own : name} has no "${params['missingProperty']}"`,
         at,
@@ -68,7 +67,7 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
     }
     case 'enum': {
       const names = (params['allowedValues'] as readonly unknown[]).map(String)
-      return error(
+      return errorAt(
         'input/not-one-of',
         `${name} ${shown(data)} is not known`,
         at,
@@ -78,22 +77,22 @@ function schemaFinding(fault: ErrorObject, errors: readonly ErrorObject[], sourc
     case 'type': {
       const wanted = [params['type']].flat().map(type => KINDS[String(type)] ?? String(type))
       if (data === null)
-        return error('input/schema', `${name} has nothing written after it`, at, `wanted: ${wanted.join(' or ')}`)
-      return error('input/schema', `${name} must be ${wanted.join(' or ')}, got ${shown(data)}`, at)
+        return errorAt('input/schema', `${name} has nothing written after it`, at, `wanted: ${wanted.join(' or ')}`)
+      return errorAt('input/schema', `${name} must be ${wanted.join(' or ')}, got ${shown(data)}`, at)
     }
     case 'minimum':
     case 'maximum': {
       const end = keyword === 'minimum' ? 'at least' : 'at most'
-      return error('input/out-of-range', `${name} must be ${end} ${params['limit']}, got ${shown(data)}`, at)
+      return errorAt('input/out-of-range', `${name} must be ${end} ${params['limit']}, got ${shown(data)}`, at)
     }
     case 'minItems':
     case 'maxItems': {
       const end = keyword === 'minItems' ? 'at least' : 'at most'
       const got = Array.isArray(data) ? data.length : 0
-      return error('input/schema', `${name} must have ${end} ${params['limit']} of them, got ${got}`, at)
+      return errorAt('input/schema', `${name} must have ${end} ${params['limit']} of them, got ${got}`, at)
     }
     default:
-      return error('input/schema', `${name} ${fault.message ?? keyword}`, at)
+      return errorAt('input/schema', `${name} ${fault.message ?? keyword}`, at)
   }
 }
 
@@ -125,11 +124,3 @@ function shown(data: unknown): string {
   if (typeof data === 'object' && data !== null) return 'keys with values'
   return typeof data === 'string' ? `"${data.slice(0, 60)}"` : String(data)
 }
-
-const error = (code: FindingCode, message: string, at: Place, hint?: string): Finding => ({
-  code,
-  severity: 'error',
-  message,
-  at,
-  ...(hint !== undefined && { hint }),
-})

@@ -1,8 +1,8 @@
 import type { Band } from '../band.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { PROCESS_LIMITS_SOURCE, WALL_LIMITS } from '../handbook/process-limits.ts'
-import type { PartFault } from './check-part.ts'
 import type { Part } from './part.ts'
+import type { PartFault } from './part-fault.ts'
 
 /** A wall that the jaws crush, or that bends in them: no holding turns the first. */
 export function thinWall({ material }: Part, band: Band, hole: Band): readonly PartFault[] {

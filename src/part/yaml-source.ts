@@ -1,5 +1,5 @@
 import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml'
-import type { Finding, Place } from '../finding.ts'
+import { errorAt, type Finding, type Place } from '../finding.ts'
 import type { FindingCode } from '../finding-code.ts'
 import { walk } from './yaml-walk.ts'
 
@@ -84,11 +84,11 @@ function faultsOf(faults: readonly YAMLError[], text: string, lines: LineCounter
     const at = { file, line, column: col }
     const before = text.slice(lines.lineStarts[line - 1], fault.pos[0] + 1)
     if (fault.code === 'TAB_AS_INDENT' || /^\s*\t/.test(before)) {
-      return error('input/tab', 'a tab stands where the line is indented', at, 'indent with spaces')
+      return errorAt('input/tab', 'a tab stands where the line is indented', at, 'indent with spaces')
     }
-    if (fault.code === 'RESOURCE_EXHAUSTION') return error('input/too-deep', 'values are nested too deeply', at)
+    if (fault.code === 'RESOURCE_EXHAUSTION') return errorAt('input/too-deep', 'values are nested too deeply', at)
     const hint = HINTS[fault.code]
-    return error('input/yaml', `the YAML cannot be read: ${fault.message.replace(/;.*/s, '')}`, at, hint)
+    return errorAt('input/yaml', `the YAML cannot be read: ${fault.message.replace(/;.*/s, '')}`, at, hint)
   })
   return shown.filter(
     ({ code, at }, index) => !shown.slice(0, index).some(other => other.code === code && other.at.line === at.line),
@@ -104,14 +104,6 @@ const HINTS: Readonly<Partial<Record<YAMLError['code'], string>>> = {
   TAG_RESOLVE_FAILED: 'put quotes round a text that begins with !',
 }
 
-const error = (code: FindingCode, message: string, at: Place, hint?: string): Finding => ({
-  code,
-  severity: 'error',
-  message,
-  at,
-  ...(hint !== undefined && { hint }),
-})
-
 const only = (code: FindingCode, message: string, at: Place, hint: string): { findings: readonly Finding[] } => ({
-  findings: [error(code, message, at, hint)],
+  findings: [errorAt(code, message, at, hint)],
 })

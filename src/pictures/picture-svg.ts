@@ -1,4 +1,5 @@
 import type { Fill, PathStep, Picture, Stroke } from './picture.ts'
+import { tone } from './tone.ts'
 
 export type SvgOptions = {
   /** Names of faces, best first; the last is a generic family. */
@@ -45,13 +46,6 @@ const step = (it: PathStep): string => {
   if (it.to === 'close') return 'Z'
   if (it.to === 'curve') return `C${[it.x1, it.y1, it.x2, it.y2, it.x, it.y].map(short).join(' ')}`
   return `${it.to === 'move' ? 'M' : 'L'}${short(it.x)} ${short(it.y)}`
-}
-
-const tone = (grey: number): string => {
-  const level = Math.round(Math.min(1, Math.max(0, grey)) * 255)
-    .toString(16)
-    .padStart(2, '0')
-  return `#${level}${level}${level}`
 }
 
 const filled = (fill: Fill | undefined): string => ` fill="${fill ? tone(fill.grey) : 'none'}"`

@@ -1,7 +1,7 @@
-import type { Finding, Severity } from '../finding.ts'
-import type { FindingCode } from '../finding-code.ts'
+import type { Finding } from '../finding.ts'
 import { BAKE, BAKE_SOURCE } from '../handbook/hydrogen-bake.ts'
-import { type Part, placeOf } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import { heatWanted, takesHydrogen } from '../route/plating-needs.ts'
 import type { Hour } from '../units.ts'
 
@@ -9,30 +9,12 @@ import type { Hour } from '../units.ts'
 export function bakeFindings(part: Part, hours: Hour): readonly Finding[] {
   const { plating } = part
   if (!plating || !takesHydrogen(part)) return []
-  const raise = ({
-    severity,
-    code,
-    path,
-    message,
-    hint,
-  }: {
-    readonly severity: Severity
-    readonly code: FindingCode
-    readonly path: string
-    readonly message: string
-    readonly hint: string
-  }): Finding => ({
-    code,
-    severity,
-    message,
-    at: placeOf(part, path),
-    hint,
-  })
   const { surface, path } = plating
   const { grade, hardness, temper } = part.material
   if (hardness === undefined && part.hardening === undefined) {
     return [
-      raise({
+      partFinding({
+        part,
         severity: 'error',
         code: 'plating/bake-unknown',
         path: '/material',
@@ -45,7 +27,8 @@ export function bakeFindings(part: Part, hours: Hour): readonly Finding[] {
   const bake = `${hours} h or more at ${BAKE.temperature.least} to ${BAKE.temperature.most} °C, begun within ${BAKE.startWithin} h of plating (${BAKE_SOURCE})`
   if (!heatWanted(part, 'baked-for-hydrogen')) {
     return [
-      raise({
+      partFinding({
+        part,
         severity: 'warning',
         code: 'plating/bake',
         path: `${path}/process`,
@@ -55,7 +38,8 @@ export function bakeFindings(part: Part, hours: Hour): readonly Finding[] {
     ]
   }
   return [
-    raise({
+    partFinding({
+      part,
       severity: softens ? 'warning' : 'note',
       code: 'plating/bake',
       path: `${path}/process`,

@@ -1,18 +1,11 @@
 import type { Finding } from '../finding.ts'
 import { materialOf } from '../handbook/materials.ts'
-import { type HardeningProcess, type Part, placeOf } from '../part/part.ts'
+import { HARDENING, type HardeningProcess, type Part, placeOf } from '../part/part.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import type { FinishingNeeds } from './needs.ts'
 
 /** Through hardening leaves no case, so there is none to plan for. */
-const PLANNED: readonly HardeningProcess[] = [
-  'gas nitriding',
-  'plasma nitriding',
-  'salt-bath nitriding',
-  'nitrocarburising',
-  'carburising',
-  'induction hardening',
-]
+const PLANNED: readonly HardeningProcess[] = HARDENING.filter(process => process !== 'through hardening')
 
 /** What this planner has no route for: said plainly, never guessed. */
 export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] {

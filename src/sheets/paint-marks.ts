@@ -1,15 +1,9 @@
 import type { Fill, PathStep, Picture, Point, Stroke } from '../pictures/picture.ts'
+import { tone } from '../pictures/tone.ts'
 import { SYMBOL, SYMBOL_HEIGHT, SYMBOL_WIDTH, SYMBOLS } from './symbols.ts'
 import type { Typeface } from './typeface.ts'
 
 type Pdf = PDFKit.PDFDocument
-
-const tone = (grey: number): string => {
-  const level = Math.round(Math.min(1, Math.max(0, grey)) * 255)
-    .toString(16)
-    .padStart(2, '0')
-  return `#${level}${level}${level}`
-}
 
 /** Draws the marks of a picture with its top left corner at (x, y). */
 export function paintMarks({

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { planCutting } from '../../src/cutting/plan-cutting.ts'
-import { ncPrograms, type Programmed } from '../../src/nc/nc-programs.ts'
+import { ncPrograms } from '../../src/nc/nc-programs.ts'
+import type { Programmed } from '../../src/nc/programmed.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import type { NcWords, Shop } from '../../src/shop/shop.ts'
 import { stateOf } from '../cutting/hand-made.ts'

@@ -14,7 +14,6 @@ export type MaterialView = {
   readonly blankMass: string
   readonly blank: string
   readonly pitch: string
-  readonly perBar: string
   readonly offcut: string
   readonly start: string
   readonly heat: string
@@ -44,7 +43,6 @@ export function materialView(plan: Plan, figures: PaperFigures): MaterialView {
     blankMass: mass(material.blankMass),
     blank: sawn ? sawn.limits : length(material.blankLength, 1),
     pitch: length(material.pitch, 1),
-    perBar: String(material.piecesPerBar),
     offcut: length(material.offcut, 0),
     start: String(batch.start),
     heat: batch.heat ?? '',

@@ -1,9 +1,9 @@
 import type { Finding, Severity } from '../finding.ts'
 import type { FindingCode } from '../finding-code.ts'
-import { type Part, placeOf } from '../part/part.ts'
+import { type Part, placeOf } from './part.ts'
 
 /** A finding at a place of the part file; `path` may name a key that the file leaves out. */
-export function caseFinding({
+export function partFinding({
   part,
   severity,
   code,
@@ -13,7 +13,7 @@ export function caseFinding({
 }: {
   readonly part: Part
   readonly severity: Severity
-  readonly code: FindingCode & `case/${string}`
+  readonly code: FindingCode
   readonly path: string
   readonly message: string
   readonly hint: string
