@@ -98,7 +98,7 @@ function rougherThan(
 }
 
 const reachesThrough = ({ diameter, shank, fluteLength, reach }: EndMill, need: CutterNeed): boolean =>
-  fluteLength >= need.flutes(diameter, shank) && reach >= need.reach
+  reach >= need.reach && fluteLength >= need.flutes(diameter, shank)
 
 const entriesFor = (drills: readonly Drill[], tool: EndMill, need: CutterNeed): readonly Drill[] =>
   drills

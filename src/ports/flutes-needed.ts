@@ -7,7 +7,8 @@ const INWARD = 0.25
 
 /**
  * Length below the shank that a cutter needs: from its tip on the lowest pass round the contour, at the bore under its rim
- * and a quarter of it inward, up to the highest place of the outside anywhere under the disc of the shank.
+ * and a quarter of it inward, up to the highest place of the outside anywhere under the disc of the shank. The place that
+ * may need most is looked at first, until no other can need more.
  */
 export function flutesNeeded(
   frame: CutFrame,
@@ -17,21 +18,30 @@ export function flutesNeeded(
   shank: Millimetre,
 ): Millimetre {
   const disc = Math.max(cutter, shank) / 2
-  return Math.max(
-    ...contour.map(point => {
-      const speed = Math.hypot(point.dl, point.db)
-      const inward = (by: Millimetre): PlanePoint => ({
-        l: point.l - (by * point.db) / speed,
-        b: point.b + (by * point.dl) / speed,
-      })
-      const through = Math.max(
-        runToNearWall(frame, walls.bore, point),
-        runToNearWall(frame, walls.bore, inward(INWARD * cutter)),
-      )
-      return through - firstTouch(frame, walls.outside, inward(cutter / 2), disc)
-    }),
-  )
+  const places = contour.map(point => {
+    const speed = Math.hypot(point.dl, point.db)
+    const inward = (by: Millimetre): PlanePoint => ({
+      l: point.l - (by * point.db) / speed,
+      b: point.b + (by * point.dl) / speed,
+    })
+    const through = Math.max(
+      runToNearWall(frame, walls.bore, point),
+      runToNearWall(frame, walls.bore, inward(INWARD * cutter)),
+    )
+    const axis = inward(cutter / 2)
+    return { through, axis, most: through - noTouchBefore(frame, walls.outside, axis, disc) }
+  })
+  let needed = Number.NEGATIVE_INFINITY
+  for (const { through, axis, most } of places.toSorted((a, b) => b.most - a.most)) {
+    if (most <= needed) break
+    needed = Math.max(needed, through - firstTouch(frame, walls.outside, axis, disc))
+  }
+  return needed
 }
+
+/** The run to the wall at the corner of the square round the disc where it is least: the disc touches no sooner. */
+const noTouchBefore = (frame: CutFrame, radius: Millimetre, { l, b }: PlanePoint, disc: Millimetre): Millimetre =>
+  runToNearWall(frame, radius, { l: Math.max(0, Math.abs(l) - disc), b }) - Math.abs(frame.tan) * disc
 
 const HALVINGS = 24
 

@@ -20,8 +20,8 @@ const STRIPS = 40
 
 /**
  * Machine Z of the highest place of a body that lies under a tool of a radius; minus infinity where none does. In each strip
- * of one Y the body is a rectangle turned by the tilt, whose highest place within a range of X is a corner or lies at an end
- * of the range. Source: derived, axes of ISO 841.
+ * of one Y the body is a rectangle turned by the tilt: it rises along one end to its highest corner and falls from there along
+ * its back. Source: derived, axes of ISO 841.
  */
 export function heightUnder({
   fixture: { pivotHeight },
@@ -41,6 +41,7 @@ export function heightUnder({
 }): Millimetre {
   const [cos, sin] = [Math.cos(radians(tilt)), Math.sin(radians(tilt))]
   const [low, high] = [Math.max(-radius, near - tool), Math.min(radius, far + tool)]
+  const end = sin < 0 ? to : from
   let highest = Number.NEGATIVE_INFINITY
   for (let strip = 0; strip <= STRIPS && low <= high; strip++) {
     const y = low + ((high - low) * strip) / STRIPS
@@ -48,36 +49,17 @@ export function heightUnder({
     const wide = Math.sqrt(Math.max(0, tool * tool - beyond * beyond))
     const half = Math.sqrt(Math.max(0, radius * radius - y * y))
     const [upper, lower] = [pivotHeight + half, pivotHeight - half]
-    for (let side = 0; side < 4; side++) {
-      const [u1, w1] = [side === 0 || side === 3 ? from : to, side < 2 ? upper : lower]
-      const [u2, w2] = [side < 2 ? to : from, side === 1 || side === 2 ? lower : upper]
-      const [x1, z1] = [u1 * cos + w1 * sin, w1 * cos - u1 * sin]
-      const [x2, z2] = [u2 * cos + w2 * sin, w2 * cos - u2 * sin]
-      const top = highestOn({ x1, z1, x2, z2, left: left - wide, right: right + wide })
-      if (top > highest) highest = top
-    }
+    const [leftmost, rightmost] = [
+      from * cos + (sin < 0 ? upper : lower) * sin,
+      to * cos + (sin < 0 ? lower : upper) * sin,
+    ]
+    if (rightmost < left - wide || leftmost > right + wide) continue
+    const [cornerX, cornerZ] = [end * cos + upper * sin, upper * cos - end * sin]
+    // The place in reach that is nearest to the corner, and whether it lies on the end or on the back.
+    const x = Math.min(right + wide, Math.max(left - wide, cornerX))
+    const onEnd = sin < 0 ? x > cornerX : x < cornerX
+    const top = x === cornerX ? cornerZ : cornerZ + (x - cornerX) * (onEnd ? cos / sin : -sin / cos)
+    if (top > highest) highest = top
   }
   return highest
-}
-
-/** Of a straight edge, within a range of x. */
-function highestOn({
-  x1,
-  z1,
-  x2,
-  z2,
-  left,
-  right,
-}: {
-  readonly x1: number
-  readonly z1: number
-  readonly x2: number
-  readonly z2: number
-  readonly left: number
-  readonly right: number
-}): number {
-  if (Math.max(x1, x2) < left || Math.min(x1, x2) > right) return Number.NEGATIVE_INFINITY
-  const at = (x: number): number => (x1 === x2 ? Math.max(z1, z2) : z1 + ((x - x1) / (x2 - x1)) * (z2 - z1))
-  const within = (x: number): number => Math.min(right, Math.max(left, x))
-  return Math.max(at(within(x1)), at(within(x2)))
 }

@@ -1,8 +1,9 @@
 import type { Millimetre } from '../../units.ts'
+import { roomiest } from '../entry-hole.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
 import { highestUnder } from './drill-depth.ts'
-import { type Flat, inside, type Loop, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
+import { distanceTo, type Flat, inside, type Loop, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import type { Slug, TipPlace } from './tool-path.ts'
 import { type WindowWalls, windowWalls } from './window-walls.ts'
@@ -33,23 +34,25 @@ export const roughLoops = (window: PortWindow, cutter: Millimetre, wallStock: Mi
 
 /** Whether a slot round the window leaves a piece inside that is wider than the cutter: a narrower one is cut away. */
 export const slugOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Slug =>
-  inside(coarse(window), 1.5 * cutter + wallStock).length > 0 ? 'kept' : 'cut away'
+  roomIn(window) > 1.5 * cutter + wallStock ? 'kept' : 'cut away'
+
+/** Radius of the largest circle in a window. */
+const roomIn = (window: PortWindow): Millimetre =>
+  remembered(
+    window,
+    'room',
+    () =>
+      roomiest(
+        coarse(window).map(({ x, y }) => ({ l: x, b: y })),
+        0,
+      ).room,
+  )
 
 /** What a cutter leaves of the window where it leaves most: in corners tighter than its own radius, or on the wall. */
 export function mostLeft(window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Millimetre {
-  const loops = roughLoops(window, cutter, wallStock).map(loop => [...loop, ...loop.slice(0, 1)])
-  const off = (at: Flat): Millimetre =>
-    Math.min(...loops.flatMap(loop => loop.slice(1).map((to, i) => apart(at, loop[i] ?? to, to))))
+  const loops = roughLoops(window, cutter, wallStock)
+  const off = (at: Flat): Millimetre => Math.min(...loops.map(loop => distanceTo(loop, at)))
   return Math.max(wallStock, ...outlineOf(window).map(at => off(at) - cutter / 2))
-}
-
-/** From a place to a stretch. */
-function apart(at: Flat, from: Flat, to: Flat): Millimetre {
-  const [dx, dy] = [to.x - from.x, to.y - from.y]
-  const squared = dx ** 2 + dy ** 2
-  const along = squared === 0 ? 0 : ((at.x - from.x) * dx + (at.y - from.y) * dy) / squared
-  const t = Math.min(1, Math.max(0, along))
-  return Math.hypot(at.x - from.x - t * dx, at.y - from.y - t * dy)
 }
 
 /** Roughing, innermost first: one slot round a slug, or loop within loop until nothing is left. */
@@ -70,15 +73,17 @@ export function roughFloors(
 
 /** The cut through of a window without a slug: over its whole floor. */
 export function lastFloors(window: PortWindow, cutter: Millimetre, wallStock: Millimetre): readonly Floor[] {
-  const { walls, floor } = floorsIn(window, cutter, ROUGH_TOLERANCE)
-  const step = LAST_STEP_OVER * cutter
-  return nestOf(window, cutter, wallStock, 'cut away')
-    .map(({ loop, innermost }) =>
-      floor(loop, places =>
-        throughPass(walls, places, [cutter / 2, cutter / 2 - step, ...(innermost ? [0, -step] : [])]),
-      ),
-    )
-    .toReversed()
+  return remembered(window, `last ${cutter} ${wallStock}`, () => {
+    const { walls, floor } = floorsIn(window, cutter, ROUGH_TOLERANCE)
+    const step = LAST_STEP_OVER * cutter
+    return nestOf(window, cutter, wallStock, 'cut away')
+      .map(({ loop, innermost }) =>
+        floor(loop, places =>
+          throughPass(walls, places, [cutter / 2, cutter / 2 - step, ...(innermost ? [0, -step] : [])]),
+        ),
+      )
+      .toReversed()
+  })
 }
 
 /** Finishing: the cutter against the wall. */
