@@ -89,12 +89,14 @@ function mutatedData(random: Random, original: unknown): unknown {
     holder[random.any(STRANGE_KEYS) ?? `${key}x`] = value
   }
   if (how === 'repeat' && Array.isArray(place.holder)) place.holder.push(structuredClone(holder[key]))
-  if (how === 'many') for (let more = random.whole(10, 400); more > 0; more--) holder[`key-${more}`] = more
+  if (how === 'many' && !Array.isArray(place.holder))
+    for (let more = random.whole(10, 400); more > 0; more--) holder[`key-${more}`] = more
   if (how === 'deep') {
     let inner: unknown = holder[key]
     for (let level = random.whole(5, 60); level > 0; level--) inner = random.chance(0.5) ? [inner] : { inner }
     holder[key] = inner
   }
-  if (how === 'add') holder[random.any(STRANGE_KEYS) ?? 'more'] = changedValue(random, 1)
+  if (how === 'add' && !Array.isArray(place.holder))
+    holder[random.any(STRANGE_KEYS) ?? 'more'] = changedValue(random, 1)
   return data
 }
