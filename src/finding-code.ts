@@ -95,6 +95,7 @@ type PlatingCode =
 /** What the hardener is asked for: src/hardening. */
 type CaseCode =
   | 'case/bridge-eaten'
+  | 'case/core-tension'
   | 'case/core-softens'
   | 'case/cycle-beyond-process'
   | 'case/depth-not-asked'

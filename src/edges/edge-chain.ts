@@ -55,7 +55,7 @@ export function edgeLines(
     }
   })
   const { stretch } = stages
-  const faces = edges.map(({ port, depth }) => ({ face: edgeFace(port), depth }))
+  const faces = edges.map(({ port, depth }) => ({ face: edgeFace(port), depth: stages.stretchedTo(depth) }))
   const walls = edges.flatMap((edge): readonly FaceGrowth[] => {
     const { slope, shift, taken, operation } = edge
     if (Math.abs(slope) < 1e-6) return []
@@ -73,6 +73,7 @@ export function edgeLines(
     ]
   })
   const withEdges: ChartStages = {
+    ...stages,
     turned: [...stages.turned, ...milled],
     ...(stages.growth && { growth: stages.growth }),
     ...(stretch && { stretch: { ...stretch, faces: [...stretch.faces, ...faces] } }),

@@ -1,44 +1,116 @@
 import { type Formula, formula } from '../formula.ts'
-import type { Spread } from '../limits.ts'
 
-/** Change of diameter by quenched processes, fraction of the diameter. Common practice, no source, but where a row says more. */
-export const QUENCH_CHANGE = {
-  /** Either way: a carburised and quenched sleeve of 40 to 80 mm. Shops see 0.05 to 0.15 %. */
-  carburising: { least: -0.001, nominal: 0, most: 0.001, source: 'common practice, no source: ±0.1 % of diameter' },
-  'induction hardening': {
-    least: 0.0005,
-    nominal: 0.00075,
-    most: 0.001,
-    source: 'common practice, no source: 0.05 to 0.1 % of diameter, local',
-    // Hardened near the surface only, the length follows less.
-    length: {
-      least: -0.0003,
-      nominal: 0.0002,
-      most: 0.0007,
-      source: 'common practice, no source: 0.02 ±0.05 % of the length',
-    },
-  },
-  'through hardening': {
-    least: 0.001,
-    nominal: 0.0015,
-    most: 0.002,
-    source: 'memory: bars and rings of 100Cr6 grow 0.10 to 0.20 % by quench and temper',
-  },
-} as const
+/** Change of a length or a diameter, a fraction of it. */
+export type Share = { readonly least: number; readonly nominal: number; readonly most: number }
 
-/** Change of a length by a quenched process, fraction of it: as of a diameter where the row says nothing else. */
-export function lengthChange(process: string): (Spread & { readonly source: string }) | undefined {
-  if (!isQuenched(process)) return undefined
-  const row = QUENCH_CHANGE[process]
-  const { least, nominal, most, source } = 'length' in row ? row.length : row
-  return { least, nominal, most, source }
+/** What quench and temper do to a part of one shape: a share of every length, outside diameter and bore; no growth of surfaces. */
+export type QuenchChange = {
+  readonly length: Share
+  readonly outside: Share
+  readonly bore: Share
+  readonly source: string
 }
 
-const isQuenched = (process: string): process is keyof typeof QUENCH_CHANGE => Object.hasOwn(QUENCH_CHANGE, process)
+export type QuenchedShape = 'solid pin' | 'hollow pin' | 'sleeve'
+
+/** In percent, as works speak of it. */
+const percent = (middle: number, either: number): Share => ({
+  least: (middle - either) / 100,
+  nominal: middle / 100,
+  most: (middle + either) / 100,
+})
+
+const PRACTICE = 'common practice/estimate, no source'
+
+/** Carburised and quenched in oil, from charge to charge. */
+const CARBURISED: Readonly<Record<QuenchedShape, QuenchChange>> = {
+  'solid pin': {
+    length: percent(0.03, 0.1),
+    outside: percent(0.05, 0.07),
+    bore: percent(0.05, 0.07),
+    source: `${PRACTICE}: solid pin in oil, length +0.03 ±0.10 %, outside +0.05 ±0.07 %`,
+  },
+  'hollow pin': {
+    length: percent(0.05, 0.1),
+    outside: percent(0.07, 0.07),
+    bore: percent(0.05, 0.1),
+    source: `${PRACTICE}: hollow pin in oil, length and bore +0.05 ±0.10 %, outside +0.07 ±0.07 %`,
+  },
+  sleeve: {
+    length: percent(0.06, 0.1),
+    outside: percent(0.08, 0.1),
+    bore: percent(0.08, 0.1),
+    source: `${PRACTICE}: sleeve in oil, length +0.06 ±0.10 %, outside and bore +0.08 ±0.10 %`,
+  },
+}
+
+/** From soft, after a temper at 160 to 180 °C. */
+const THROUGH: { readonly [grade: string]: Share } = {
+  '100Cr6': percent(0.13, 0.06),
+  '100CrMo7': percent(0.13, 0.06),
+  C60: percent(0.2, 0.08),
+  C45: percent(0.17, 0.08),
+  X46Cr13: percent(0.03, 0.05),
+  '42CrMo4': percent(0, 0.03),
+}
+
+/** Hardened near the surface only: the length follows less, and a bore that is hardened closes. */
+const INDUCTION = {
+  length: percent(0.02, 0.05),
+  outside: { least: 0.0003, nominal: 0.00065, most: 0.001 },
+  hardenedBore: { least: -0.001, nominal: -0.0006, most: -0.0002 },
+  source: `${PRACTICE}: outside +0.03 to +0.10 %, a bore hardened inside -0.02 to -0.10 %, length +0.02 ±0.05 %`,
+} as const
+
+/** Doubles the spread of a carburised sleeve: a bar between ports under this width, mm. Estimate. */
+export const NARROW_BAR = 6
+
+const wider = ({ least, nominal, most }: Share): Share => ({
+  least: nominal - 2 * (nominal - least),
+  nominal,
+  most: nominal + 2 * (most - nominal),
+})
+
+/** A quenched part's change; nothing for a process that does not quench. */
+export function quenchChange({
+  process,
+  grade,
+  shape,
+  narrowBar,
+  boreHardened,
+}: {
+  readonly process: string
+  readonly grade: string
+  readonly shape: QuenchedShape
+  readonly narrowBar: boolean
+  readonly boreHardened: boolean
+}): QuenchChange | undefined {
+  if (process === 'carburising') {
+    const row = CARBURISED[shape]
+    if (!narrowBar) return row
+    const { length, outside, bore, source } = row
+    return {
+      length: wider(length),
+      outside: wider(outside),
+      bore: wider(bore),
+      source: `${source}; doubled: bars under ${NARROW_BAR} mm`,
+    }
+  }
+  if (process === 'induction hardening') {
+    const { length, outside, hardenedBore, source } = INDUCTION
+    return { length, outside, bore: boreHardened ? hardenedBore : outside, source }
+  }
+  if (process !== 'through hardening') return undefined
+  const share = THROUGH[grade] ?? percent(0.15, 0.05)
+  const source = THROUGH[grade]
+    ? 'derived: volume of martensite and austenite, less what a temper at 160 to 180 °C takes; spread estimate'
+    : 'memory: bars and rings of bearing steel grow 0.10 to 0.20 % by quench and temper'
+  return { length: share, outside: share, bore: share, source }
+}
 
 export const quenchGrowth: Formula<{ c: ''; D: 'mm' }, 'mm'> = formula({
   symbol: 'g',
-  meaning: 'change per side of an outside diameter by quench and temper',
+  meaning: 'change per side of a diameter by quench and temper',
   unit: 'mm',
   expression: 'c * D / 2',
   inputs: {

@@ -1,13 +1,14 @@
-import type { Figure, KnownSpread } from '../known.ts'
+import type { Figure } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
+import type { Growth } from './growth.ts'
 
 /** What the hardener is asked for and what it does to the sizes. Growth is per side, positive where metal grows. */
 export type CasePlan = {
   readonly process: string
   /** As hardened, before any finishing. */
   readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
-  readonly growth: { readonly outside: KnownSpread; readonly bore: KnownSpread }
+  readonly growth: Growth
   /** At the worst place, after finishing. */
   readonly left: { readonly least: Millimetre; readonly most: Millimetre }
   readonly asked: Millimetre

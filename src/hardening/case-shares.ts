@@ -6,7 +6,7 @@ import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Millimetre } from '../units.ts'
 import type { HardnessAfter } from './case-plan.ts'
-import type { Removal } from './plan-case.ts'
+import type { Removal } from './removal.ts'
 
 /** How much of the case comes off. */
 export function shareFindings(

@@ -4,7 +4,6 @@ import { caseLeft } from '../handbook/grinding-off-case.ts'
 import { DEPTH_DEFINITIONS, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
-import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -13,7 +12,7 @@ import { openNotebook, type Working } from '../working.ts'
 import { caseCycle } from './case-cycle.ts'
 import { orderedDepth } from './case-depth.ts'
 import { type CaseFigures, caseFigures } from './case-figures.ts'
-import { type CaseDepth, type Growth, growthIn } from './case-growth.ts'
+import { type CaseDepth, growthIn } from './case-growth.ts'
 import { caseLimit } from './case-limit.ts'
 import { caseOrder } from './case-order.ts'
 import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
@@ -24,13 +23,9 @@ import { hardnessFindings, shareFindings } from './case-shares.ts'
 import { treatedSides } from './case-surfaces.ts'
 import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
-
-/** What finishing takes off one surface, all operations together, per side at the worst place. */
-export type Removal = Spread & {
-  readonly surface: string
-  /** Nothing slides on a face: its depth must be left, but its hardness and its share do not decide the order. */
-  readonly face?: true
-}
+import { tensionFindings } from './core-tension.ts'
+import type { Growth } from './growth.ts'
+import type { Removal } from './removal.ts'
 
 export type PlannedCase = {
   /** Absent where a figure is missing or the process is refused: the findings say which. */
@@ -49,11 +44,10 @@ export function growthFor(
   part: Part,
   shop: Shop,
   depth: CaseDepth,
-  wall: Millimetre,
 ): Growth & { readonly workings: readonly Working[] } {
   const notebook = openNotebook()
   return {
-    ...growthIn({ notebook, part, shop, depth, wall }),
+    ...growthIn({ notebook, part, shop, depth }),
     get workings() {
       return notebook.workings
     },
@@ -117,6 +111,7 @@ export function planCase({
   }
   const time = caseTime({ notebook, window, figures, middle, cycle })
   const { layer } = cycle
+  const growth = growthIn({ notebook, part, shop, depth: ordered })
   const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
   const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
   const load = standardLoad(Math.min(SURFACE_LOAD, borne))
@@ -125,7 +120,7 @@ export function planCase({
     case: {
       process: hardening.process,
       ordered,
-      growth: growthIn({ notebook, part, shop, depth: ordered, wall }),
+      growth,
       left,
       asked: asked.value,
       limit,
@@ -154,6 +149,7 @@ export function planCase({
       ...shareFindings(part, window, removal, ordered.least),
       ...hardnessFindings(part, after, removal),
       ...roomFindings({ notebook, part, window, wall, ordered }),
+      ...tensionFindings({ notebook, part, shop, core: figures.core, depth: ordered }),
       ...cycleFindings({ part, shop, window, depth: middle, hours: time.nominal }),
     ],
   })

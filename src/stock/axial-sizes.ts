@@ -4,7 +4,7 @@ import type { Part } from '../part/part.ts'
 import type { AxialLocator } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
-import { type AxialGrowth, growthOfDepth, type Looks, NO_AXIAL_GROWTH } from './axial-growth.ts'
+import { type AxialGrowth, growthOfDepth, type Looks } from './axial-growth.ts'
 import type { SolvedChain } from './solve-chain.ts'
 
 /** A step between two diameters: the band that ends there, and which way its face looks. */
@@ -46,10 +46,9 @@ export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined,
   const steps = stepsOf(part)
   const locator = top?.chain.finishes[0]?.operation.axialLocator
   const stock = (top?.stocks[0] ?? 0) / 2
-  const own = top && !top.chain.cased ? NO_AXIAL_GROWTH : growth
   const byLength = top !== undefined && locator?.face === 'bottom'
   const byDepthOf = (band: Band): boolean => locator?.face === 'shoulder' && locator.band === band.name
-  const grown = (looks: Looks, { nominal }: { readonly nominal: Millimetre }) => growthOfDepth(own, looks, nominal)
+  const grown = (looks: Looks, { nominal }: { readonly nominal: Millimetre }) => growthOfDepth(growth, looks, nominal)
   const { habits } = shop
   // Of the length that the top face is ground to, the middle of the growth less the nominal that its stock is reckoned with.
   const located = top && grown('down', top.chain.final)
@@ -80,7 +79,7 @@ export function axialSizes(part: Part, shop: Shop, top: SolvedChain | undefined,
     finishedDepth: new Map(steps.map(({ band }) => [band.name, top && byDepthOf(band) ? top.chain.final : band.to])),
     // What is milled aims at the middle of the growth, as what is turned does.
     topStock: stock + offCentre - (along.least + along.most) / 4,
-    growth: own,
+    growth,
     endGrowth,
     steps,
     ...(locator && { locator }),

@@ -18,7 +18,7 @@ export function stockThatCleansUp(
   const finish = chain.finishes[index]
   if (!finish) return 0
   const about = { operation: finish.operation.number, about: chain.surface }
-  const own = chain.cased && index === 0 ? growth : NO_GROWTH
+  const own = index === 0 ? growth : NO_GROWTH
   const twice = chain.kind === 'face' ? 2 : 1
   const next = chain.finishes[index + 1]
   const after = next ? finish.tolerance : chain.finalTolerance

@@ -1,8 +1,10 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { type DrawnSize, type Limits, middleOf, type Spread } from '../limits.ts'
+import { stretchedDepth } from '../hardening/growth.ts'
+import type { DrawnSize, Limits, Spread } from '../limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { Operation, Purpose } from '../route/operation.ts'
+import type { Millimetre } from '../units.ts'
 import {
   axialChart,
   type ChartLine,
@@ -35,6 +37,8 @@ export type ChartStages = {
   readonly growth?: FaceGrowth
   readonly stretch?: Stretch
   readonly facing?: WorkingDimension
+  /** A depth as far as it stretches in hardening, at the mean stretch of the part. */
+  readonly stretchedTo: (depth: Millimetre) => Millimetre
 }
 
 /** Turned from the top face, ground from the face that locates it. */
@@ -51,11 +55,12 @@ export function chartStages(operations: readonly Operation[], sizes: AxialSizes)
     limits,
   })
   const looking = (way: Looks) => sizes.steps.filter(({ looks }) => looks === way).map(({ band }) => band.name)
-  const { free, stretch } = sizes.growth
+  const { free, stretch, sections } = sizes.growth
   const hardened = { operation: number('nitride', 'case-harden', 'induction-harden') }
   const { locator } = sizes
   const finished = locator?.face === 'shoulder' ? sizes.finishedDepth.get(locator.band) : sizes.finishedLength
   return {
+    stretchedTo: depth => stretchedDepth(sections, depth),
     turned: [
       down('W1', 'bottom', sizes.softLength),
       ...sizes.steps.flatMap(({ band }, index) => {
@@ -68,7 +73,7 @@ export function chartStages(operations: readonly Operation[], sizes: AxialSizes)
         kind: 'growth',
         symbol: 'g',
         ...hardened,
-        up: ['top', ...looking('up')],
+        up: [...(sizes.growth.topOpen ? ['top'] : []), ...looking('up')],
         down: ['bottom', ...looking('down')],
         limits: { nominal: free.nominal, lower: free.least, upper: free.most },
       },
@@ -79,8 +84,11 @@ export function chartStages(operations: readonly Operation[], sizes: AxialSizes)
         symbol: 'e',
         ...hardened,
         faces: [
-          { face: 'bottom', depth: middleOf(sizes.softLength) },
-          ...[...sizes.softDepth].map(([face, depth]) => ({ face, depth: middleOf(depth) })),
+          { face: 'bottom', depth: stretchedDepth(sections, sizes.finishedLength.nominal) },
+          ...[...sizes.finishedDepth].map(([face, depth]) => ({
+            face,
+            depth: stretchedDepth(sections, depth.nominal),
+          })),
         ],
         limits: { nominal: stretch.nominal, lower: stretch.least, upper: stretch.most },
       },

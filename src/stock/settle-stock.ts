@@ -1,15 +1,16 @@
-import type { Growth } from '../hardening/case-growth.ts'
-import { boreOf, seatOf } from '../hardening/case-surfaces.ts'
-import { growthFor, type PlannedCase, planCase, type Removal } from '../hardening/plan-case.ts'
+import type { Growth } from '../hardening/growth.ts'
+import { growthFor, type PlannedCase, planCase } from '../hardening/plan-case.ts'
+import type { Removal } from '../hardening/removal.ts'
 import type { KnownSpread } from '../known.ts'
 import type { Part } from '../part/part.ts'
+import { takesCase } from '../part/takes-case.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import { type AxialGrowth, axialGrowth, growthAtEnds, NO_AXIAL_GROWTH } from './axial-growth.ts'
 import { leastStocks, stepOf } from './choose-stock.ts'
 import type { FinishChain } from './finish-chain.ts'
-import { type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
+import { NO_GROWTH, type SolvedChain, type Stocks, solveChain } from './solve-chain.ts'
 import { type Cut, cutsOf, removalOf } from './stock-entries.ts'
 
 export type SettledStock = {
@@ -64,7 +65,7 @@ export function settleStock({
 /** What the planner chooses when the part file leaves every stock open. */
 export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): ChosenStock {
   const step = shop.habits.stockStep
-  let growth: Growth = growthFor(part, shop, part.hardening?.depth?.least ?? 0.2, wall)
+  let growth: Growth = growthFor(part, shop, part.hardening?.depth?.least ?? 0.2)
   let settled: ChosenStock | undefined
   for (let round = 0; round < ROUNDS; round++) {
     const along = growthsOf(SCRATCH, part, growth)
@@ -132,7 +133,7 @@ function evaluate({
   const orderedLeast = Math.min(planned.limit?.least ?? wanted, planned.case?.ordered.least ?? wanted)
   return {
     chains: solved,
-    growth: planned.case?.growth ?? growthFor(part, shop, orderedLeast, wall),
+    growth: planned.case?.growth ?? growthFor(part, shop, orderedLeast),
     planned,
     orderedLeast,
     wall,
@@ -219,14 +220,12 @@ function balanced({
 /** Growth of the part as its surfaces meet it. */
 export type Growths = {
   /** Per side; of a face, at each end of the length between it and the face that locates it. */
-  readonly of: (chain: Pick<FinishChain, 'kind' | 'final'>) => KnownSpread
+  readonly of: (chain: Pick<FinishChain, 'kind' | 'surface' | 'final'>) => KnownSpread
   readonly axial: AxialGrowth
 }
 
-export function growthsOf(notebook: Notebook, part: Part, { outside, bore }: Growth): Growths {
-  const D = seatOf(part)?.size.nominal
-  const d = boreOf(part)?.size.nominal
-  const axial = D === undefined ? NO_AXIAL_GROWTH : axialGrowth(notebook, part, { outside, bore, D, d })
+export function growthsOf(notebook: Notebook, part: Part, growth: Growth): Growths {
+  const axial = part.hardening ? axialGrowth(growth, takesCase(part, 'face', 'top')) : NO_AXIAL_GROWTH
   const faces = new Map<Millimetre, KnownSpread>()
   const face = (length: Millimetre): KnownSpread => {
     const found = faces.get(length) ?? growthAtEnds(notebook, axial, length)
@@ -235,6 +234,9 @@ export function growthsOf(notebook: Notebook, part: Part, { outside, bore }: Gro
   }
   return {
     axial,
-    of: ({ kind, final }) => (kind === 'face' ? face(final.nominal) : kind === 'bore' ? bore : outside),
+    of: ({ kind, surface, final }) =>
+      kind === 'face'
+        ? face(final.nominal)
+        : (growth.bands.find(band => band.side === kind && band.surface === surface)?.growth ?? NO_GROWTH),
   }
 }

@@ -19,21 +19,20 @@ export type SolvedChain = {
   readonly after: readonly Limits[]
 }
 
-export const NO_GROWTH: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('no growth: takes no case') }
+export const NO_GROWTH: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('no growth: not hardened') }
 
 /**
  * Works a chain backward from the drawing: each size before is the one after with the stock put back, growth taken off
  * where hardening lies between, and its own tolerance laid about the middle.
  */
 export function solveChain(notebook: Notebook, chain: FinishChain, growth: KnownSpread, stocks: Stocks): SolvedChain {
-  const own = chain.cased ? growth : NO_GROWTH
   const { finishes, kind } = chain
   const after: Limits[] = []
   let next = chain.final
   for (let index = finishes.length - 1; index >= 0; index--) {
     after.unshift(next)
     const first = index === 0
-    const { nominal, ...origin } = first ? own : NO_GROWTH
+    const { nominal, ...origin } = first ? growth : NO_GROWTH
     const g = known(nominal, 'mm', origin)
     const about = { about: chain.surface, operation: finishes[index]?.operation.number ?? 0 }
     const taken = stocks[index] ?? 0
@@ -49,8 +48,8 @@ export function solveChain(notebook: Notebook, chain: FinishChain, growth: Known
     const tolerance = (first ? chain.softTolerance : finishes[index - 1]?.tolerance)?.value ?? 0
     next = between(middle - tolerance / 2, middle + tolerance / 2)
   }
-  const soft = finishes.length === 0 ? leftAsTurned(chain, own) : next
-  return { chain, growth: own, stocks, soft, hardened: grown(soft, kind, own), after }
+  const soft = finishes.length === 0 ? leftAsTurned(chain, growth) : next
+  return { chain, growth, stocks, soft, hardened: grown(soft, kind, growth), after }
 }
 
 /** A surface that is not finished after hardening is turned so that it grows into the drawing's limits. */

@@ -29,7 +29,7 @@ ${stock === undefined ? '' : `stock: ${stock}\n`}`
  * Derived by hand for 16 h5 (15.992 to 16), 42 long, as a chart of tolerances is worked: from the drawing back, each
  * tolerance laid outside the least stock, S = 2 (e + f + Rz + T). Kovan and Kosilova & Meshcheryakov (memory): after
  * hardening the damaged layer of turning drops out; polishing and superfinishing take 2 Rz alone, and so does a lap.
- * A quenched pin changes by 0.1 % of its diameter either way, 8 µm a side (common practice, no source).
+ * A hollow pin grows in oil by 0.07 ±0.07 % of its diameter, 0 to 11.2 µm a side (common practice/estimate, no source).
  */
 describe('the chain of a pin, turned, carburised, ground and lapped', () => {
   const plan = planned(partFrom(pinText()))
@@ -59,29 +59,29 @@ describe('the chain of a pin, turned, carburised, ground and lapped', () => {
     expect(at(operation('lap-outside'))).toMatchObject({ lower: 15.992, upper: 16 })
   })
 
-  it('it is turned to 16.12 to 16.17 and comes back from the furnace within 16 µm on diameter either way', () => {
-    // f = 0.02 / 4 + 0.04 * 0.42 / 2 = 0.0134, e = 0.005, Rz = 0.02: S = 0.0768; in the middle 0.0768 + 0.0275 + 0.016
-    // = 0.1203, in hundredths 0.13, and one more from what the order has to spare.
-    expect(at(operation('finish-turn'))?.lower).toBeCloseTo(16.12, 9)
-    expect(at(operation('finish-turn'))?.upper).toBeCloseTo(16.17, 9)
-    expect(at(operation('case-harden'))?.lower).toBeCloseTo(16.104, 9)
-    expect(at(operation('case-harden'))?.upper).toBeCloseTo(16.186, 9)
+  it('it is turned to 16.0988 to 16.1488 and comes back from the furnace up to 22 µm larger', () => {
+    // f = 0.02 / 4 + 0.04 * 0.42 / 2 = 0.0134, e = 0.005, Rz = 0.02: S = 0.0768; in the middle 0.0768 + 0.0275 + 0.0112
+    // = 0.1155, in hundredths 0.12, and one more from what the order has to spare; 16.005 + 0.13 - 0.0112 in the middle.
+    expect(at(operation('finish-turn'))?.lower).toBeCloseTo(16.0988, 9)
+    expect(at(operation('finish-turn'))?.upper).toBeCloseTo(16.1488, 9)
+    expect(at(operation('case-harden'))?.lower).toBeCloseTo(16.0988, 9)
+    expect(at(operation('case-harden'))?.upper).toBeCloseTo(16.1712, 9)
   })
 
-  it('grinding takes 0.0965 to 0.1835 on diameter, at most 0.11015 on one side', () => {
-    expect(grind?.onDiameter.least).toBeCloseTo(16.104 - 16.0075, 9)
-    expect(grind?.onDiameter.most).toBeCloseTo(16.186 - 16.0025, 9)
-    expect(grind?.perSide.most).toBeCloseTo(0.1835 / 2 + 0.005 + 0.0134, 9)
-    expect(grind?.margin.cleanUp).toBeCloseTo(0.0965 / 2 - 0.0184 - 0.02, 9)
+  it('grinding takes 0.0913 to 0.1687 on diameter, at most 0.10275 on one side', () => {
+    expect(grind?.onDiameter.least).toBeCloseTo(16.0988 - 16.0075, 9)
+    expect(grind?.onDiameter.most).toBeCloseTo(16.1712 - 16.0025, 9)
+    expect(grind?.perSide.most).toBeCloseTo(0.1687 / 2 + 0.005 + 0.0134, 9)
+    expect(grind?.margin.cleanUp).toBeCloseTo(0.0913 / 2 - 0.0184 - 0.02, 9)
   })
 
   it('the case is ordered for what both take at most, to 550 HV', () => {
-    // 0.4 + 0.11015 + 0.008 = 0.51815, in steps of 0.05 mm: 0.55.
+    // 0.4 + 0.10275 + 0.008 = 0.51075, in steps of 0.05 mm: 0.55.
     expect(plan.case?.ordered.least).toBeCloseTo(0.55, 9)
-    expect(plan.case?.left.least).toBeCloseTo(0.55 - 0.11815, 9)
+    expect(plan.case?.left.least).toBeCloseTo(0.55 - 0.11075, 9)
     expect(plan.case?.limitHardness).toBe(550)
     expect(plan.case?.order?.term).toBe('CHD')
-    for (const entry of plan.entries) expect(entry.margin.case).toBeCloseTo(0.03185, 9)
+    for (const entry of plan.entries) expect(entry.margin.case).toBeCloseTo(0.03925, 9)
     expect(plan.entries.map(({ verdict }) => verdict)).toEqual(['ok', 'ok'])
   })
 

@@ -178,6 +178,10 @@ export const SAMPLE_PLAN: Plan = {
     growth: {
       outside: { least: 0.004, nominal: 0.007, most: 0.01, from: 'handbook', source: 'estimate' },
       bore: { least: 0.004, nominal: 0.007, most: 0.01, from: 'handbook', source: 'estimate' },
+      bands: [],
+      face: { least: 0.004, nominal: 0.007, most: 0.01, from: 'handbook', source: 'estimate' },
+      along: { least: 0, nominal: 0, most: 0, from: 'handbook', source: 'estimate' },
+      sections: [],
     },
     left: { least: 0.23, most: 0.44 },
     asked: 0.2,

@@ -11,7 +11,14 @@ const BAND = { low: 500, expected: 550, high: 600 }
 export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
   process: 'gas nitriding',
   ordered: RANGE,
-  growth: { outside: { ...SPREAD, ...ORIGIN }, bore: { ...SPREAD, ...ORIGIN } },
+  growth: {
+    outside: { ...SPREAD, ...ORIGIN },
+    bore: { ...SPREAD, ...ORIGIN },
+    bands: [{ surface: 'seat', side: 'outside', growth: { ...SPREAD, ...ORIGIN }, wallMoves: SPREAD }],
+    face: { ...SPREAD, ...ORIGIN },
+    along: { ...SPREAD, ...ORIGIN },
+    sections: [{ to: 92, share: 1 }],
+  },
   left: RANGE,
   asked: 0.2,
   basis: [FIGURE],

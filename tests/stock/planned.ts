@@ -29,7 +29,8 @@ function entriesFromSizes({ sizes, operations, entries, case: order }: Planned) 
       if (!before || !after) throw new Error(`no sizes for ${surface}`)
       const first = cutting[index - 1]?.purpose === 'finish-turn'
       const none = { least: 0, nominal: 0, most: 0 }
-      const g = (first && order?.growth[kind === 'bore' ? 'bore' : 'outside']) || none
+      const own = order?.growth.bands.find(band => band.surface === surface && band.side === kind)
+      const g = (first && own?.growth) || none
       return kind === 'bore'
         ? {
             least: after.lower - (before.upper - 2 * g.least),

@@ -1,0 +1,59 @@
+import {
+  NARROW_BAR,
+  type QuenchChange,
+  type QuenchedShape,
+  quenchChange,
+  quenchGrowth,
+} from '../handbook/hardening-growth.ts'
+import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
+import { barsOf, type Part } from '../part/part.ts'
+import type { Notebook } from '../working.ts'
+import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
+import type { BandGrowth, Growth } from './growth.ts'
+
+const shapeOf = ({ kind, bore }: Part): QuenchedShape => {
+  if (bore.length === 0) return 'solid pin'
+  return kind === 'pin' ? 'hollow pin' : 'sleeve'
+}
+
+const quenchOf = (part: Part): QuenchChange | undefined =>
+  part.hardening &&
+  quenchChange({
+    process: part.hardening.process,
+    grade: part.material.grade,
+    shape: shapeOf(part),
+    narrowBar: part.ports.some(port => barsOf(port).some(bar => bar < NARROW_BAR)),
+    boreHardened: treatedSides(part).bore,
+  })
+
+/** A quenched part changes as a whole, masked or not: where the outside gets larger the bore does too. */
+export function quenchedGrowth(notebook: Notebook, part: Part): Growth | undefined {
+  const change = quenchOf(part)
+  if (!change) return undefined
+  const none: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('not there') }
+  const bands = (['outside', 'bore'] as const).flatMap(side =>
+    part[side].map(({ name, size, path }): BandGrowth => {
+      const about = { about: `growth of ${name}` }
+      const D = known(size.nominal, 'mm', fromPart(path))
+      const at = (end: 'least' | 'nominal' | 'most') =>
+        notebook.use(quenchGrowth, { c: known(change[side][end], '', fromHandbook(change.source)), D }, about)
+      const moves = { least: at('least'), nominal: at('nominal'), most: at('most') }
+      const origin = worked(`${quenchGrowth.symbol}, ${quenchGrowth.meaning}`)
+      const growth =
+        side === 'outside'
+          ? { ...moves, ...origin }
+          : { least: -moves.most, nominal: -moves.nominal, most: -moves.least, ...origin }
+      return { surface: name, side, growth, wallMoves: moves }
+    }),
+  )
+  const of = (side: BandGrowth['side'], name: string | undefined) =>
+    bands.find(band => band.side === side && band.surface === name)?.growth ?? none
+  return {
+    outside: of('outside', seatOf(part)?.name),
+    bore: of('bore', boreOf(part)?.name),
+    bands,
+    face: { ...none, ...worked('a quenched part grows by its length, not at its faces') },
+    along: { ...change.length, ...fromHandbook(change.source) },
+    sections: [],
+  }
+}
