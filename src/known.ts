@@ -2,10 +2,10 @@ import type { Spread } from './limits.ts'
 import type { Quantity, Unit } from './units.ts'
 
 /**
- * Who gave a figure: the built-in works, the shop file, a measurement of the works, the part file, a table of the
- * handbook, or a formula from other figures.
+ * Who gave a figure: the built-in works, the shop file, a measurement of the works, the part file, the batch as
+ * asked for, a table of the handbook, or a formula from other figures.
  */
-export type From = 'built in' | 'shop' | 'measured' | 'part' | 'handbook' | 'formula'
+export type From = 'built in' | 'shop' | 'measured' | 'part' | 'batch' | 'handbook' | 'formula'
 
 export type Origin = {
   readonly from: From
@@ -48,4 +48,22 @@ export const worked = (source: string): Origin => ({ from: 'formula', source })
 /** Nothing to count: no such error, no such layer. */
 export const none = (source: string): Known<'mm'> => known(0, 'mm', worked(source))
 
-export const isKnown = (given: number | Known): given is Known => typeof given === 'object'
+/** A figure with where it comes from, in the unit that the formula it is given to asks for. */
+export type Told<Q extends number = number> = Origin & { readonly value: Q; readonly unit?: never }
+
+/** Figures of one origin, under the symbols that a formula has for them: `...told(book, { kc11, mc })`. */
+export function told<F extends Readonly<Record<string, number>>>(
+  { from, source }: Origin,
+  figures: F,
+): { readonly [name in keyof F]: Told<F[name]> } {
+  const all: Record<string, Told> = {}
+  for (const symbol in figures) all[symbol] = { value: Number(figures[symbol]), from, source }
+  return all as { readonly [name in keyof F]: Told<F[name]> }
+}
+
+export const fromBuiltIn = (source: string): Origin => ({ from: 'built in', source })
+
+/** `key` names the entry: `machines/lathe`. */
+export const fromShop = (key: string): Origin => ({ from: 'shop', source: `shop file: ${key}` })
+
+export const isKnown = (given: number | Known | Told): given is Known | Told => typeof given === 'object'

@@ -1,5 +1,5 @@
 import type { Formula, Given, Units } from './formula.ts'
-import { isKnown, type Known, known, type Origin, worked } from './known.ts'
+import { isKnown, type Known, known, type Origin, type Told, worked } from './known.ts'
 import type { Quantity, Unit } from './units.ts'
 
 /** One figure with its formula, the numbers in it and where the formula comes from. */
@@ -26,7 +26,9 @@ export type WorkingInput = Origin & { readonly symbol: string; readonly value: n
 export type About = { readonly operation?: number; readonly about?: string }
 
 /** What a formula is fed: bare numbers, or figures that carry where they come from. */
-export type Fed<I extends Units = Units> = { readonly [k in keyof I]: Quantity<I[k]> | Known<I[k]> }
+export type Fed<I extends Units = Units> = {
+  readonly [k in keyof I]: Quantity<I[k]> | Known<I[k]> | Told<Quantity<I[k]>>
+}
 
 /** Keeps every use of a formula as a working while it computes. One a capability; its list goes out with the result. */
 export type Notebook = {
@@ -40,14 +42,28 @@ export type Notebook = {
   readonly workings: readonly Working[]
 }
 
-type Use = { readonly formula: Formula; readonly given: Fed; readonly about: About; readonly value: number }
+type Use = {
+  readonly formula: Formula
+  readonly given: Fed
+  readonly about: About
+  readonly value: number
+}
+
+/** What formulas gave before, by their symbols: a bare number under the same symbol is one of these. */
+type Results = Map<string, Map<number, string>>
 
 export function openNotebook(): Notebook {
   // Kept as used and written out only when read: a planner that tries fifty figures pays for the text of the one it keeps.
   const entries: (Use | Working)[] = []
   return {
     get workings() {
-      return entries.map(entry => ('given' in entry ? written(entry) : entry))
+      const results: Results = new Map()
+      return entries.map(entry => {
+        const working = 'given' in entry ? written(entry, results) : entry
+        const { symbol, value, meaning } = working
+        results.set(symbol, (results.get(symbol) ?? new Map<number, string>()).set(value, meaning))
+        return working
+      })
     },
     use: (formula, given, about = {}) => {
       const value = formula.value(numbersOf(formula, given))
@@ -60,11 +76,11 @@ export function openNotebook(): Notebook {
   }
 }
 
-function written({ formula, given, about: { operation, about }, value }: Use): Working {
+function written({ formula, given, about: { operation, about }, value }: Use, results: Results): Working {
   const { symbol, meaning, unit, expression, source } = formula
   const text = filledIn(expression, numbersOf(formula, given))
   const figure = { symbol, meaning, value, unit, expression: text, formula: expression, source }
-  const inputs = originsOf(given)
+  const inputs = originsOf(formula, given, results)
   if (inputs.length > 0) Object.assign(figure, { inputs })
   // Spelt out: the spread of objects of many shapes takes as long as all the rest.
   if (operation === undefined) return about === undefined ? figure : Object.assign(figure, { about })
@@ -79,17 +95,20 @@ function numbersOf<I extends Units>(
   const numbers: Record<string, number> = {}
   for (const key in given) {
     const input = given[key]
-    if (isKnown(input) && input.unit !== inputs[key].unit)
+    if (isKnown(input) && input.unit !== undefined && input.unit !== inputs[key].unit)
       throw new Error(`${symbol}: ${key} is in ${inputs[key].unit}, got ${input.value} ${input.unit}`)
     numbers[key] = isKnown(input) ? input.value : input
   }
   return numbers as Given<I>
 }
 
-function originsOf(given: Fed): readonly WorkingInput[] {
-  return Object.entries(given).flatMap(([symbol, input]) =>
-    isKnown(input) ? [{ symbol, value: input.value, unit: input.unit, from: input.from, source: input.source }] : [],
-  )
+function originsOf({ inputs }: Formula, given: Fed, results: Results): readonly WorkingInput[] {
+  return Object.entries(given).flatMap(([symbol, input]) => {
+    const unit = inputs[symbol]?.unit ?? ''
+    if (isKnown(input)) return [{ symbol, value: input.value, unit, from: input.from, source: input.source }]
+    const meaning = results.get(symbol)?.get(input)
+    return meaning === undefined ? [] : [{ symbol, value: input, unit, ...worked(`${symbol}, ${meaning}`) }]
+  })
 }
 
 /** Uses a formula and gives its result as a figure that says so. */

@@ -1,9 +1,10 @@
 import { barBow, centringError, rolledDefectAllowance, skinAllowance } from '../handbook/bar-allowance.ts'
-import { BAR_FORMS, type BarForm, type BarSize } from '../handbook/bar-stock.ts'
+import { BAR_FORMS, type BarForm, type BarSize, SKIN_SOURCE, SURFACE_SOURCE } from '../handbook/bar-stock.ts'
 import { allowanceOfRevolution, spatialDeviation } from '../handbook/machining-allowance.ts'
 import type { MaterialGroup } from '../handbook/materials.ts'
 import { rowFor } from '../handbook/nominal-range.ts'
-import { CHUCK_SETTING } from '../handbook/surface-before.ts'
+import { CHUCK_SETTING, CHUCK_SETTING_SOURCE } from '../handbook/surface-before.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import { type Millimetre, micrometres, millimetres } from '../units.ts'
 import { type Notebook, openNotebook } from '../working.ts'
 
@@ -66,6 +67,8 @@ export function chooseBar({ group, diameter, length }: BarNeed, notebook: Notebo
   }
 }
 
+const OVERHANG = worked('blank out of the chuck, longest')
+
 const round = (millimetre: Millimetre): number => Number(millimetre.toFixed(2))
 
 /** What the thinnest bar of the size has over the turned diameter and the allowance. */
@@ -85,12 +88,16 @@ function spareOf({
   const about = { about: 'bar' }
   const setting = rowFor(CHUCK_SETTING, bar.diameter)
   const epsilon = (form.surface === 'rough' ? setting?.hotRolled : setting?.machined) ?? 0
-  const rho_1 = notebook.use(barBow, { D_c: form.bow, L: length }, about)
-  const rho_2 = notebook.use(centringError, { T_b: micrometres(bar.above + bar.below) }, about)
+  const book = fromHandbook(form.source)
+  const given = { ...told(fromHandbook(SURFACE_SOURCE), { D_c: form.bow }), ...told(OVERHANG, { L: length }) }
+  const rho_1 = notebook.use(barBow, given, about)
+  const rho_2 = notebook.use(centringError, told(book, { T_b: micrometres(bar.above + bar.below) }), about)
   const rho = notebook.use(spatialDeviation, { rho_1, rho_2 }, about)
-  const cleanUp = millimetres(notebook.use(allowanceOfRevolution, { Rz: form.Rz, T: form.T, rho, epsilon }, about))
-  const skin = notebook.use(skinAllowance, { s: bar.skin }, about)
-  const defects = form.rolled ? notebook.use(rolledDefectAllowance, { d: bar.diameter }, about) : 0
+  const surface = told(fromHandbook(SURFACE_SOURCE), { Rz: form.Rz, T: form.T })
+  const set = told(fromHandbook(CHUCK_SETTING_SOURCE), { epsilon })
+  const cleanUp = millimetres(notebook.use(allowanceOfRevolution, { ...surface, rho, ...set }, about))
+  const skin = notebook.use(skinAllowance, told(fromHandbook(SKIN_SOURCE), { s: bar.skin }), about)
+  const defects = form.rolled ? notebook.use(rolledDefectAllowance, told(book, { d: bar.diameter }), about) : 0
   const allowance = Math.max(cleanUp, skin, defects)
   return { allowance, spare: bar.diameter - bar.below - diameter - allowance }
 }

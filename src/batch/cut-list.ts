@@ -1,5 +1,5 @@
 import { barMass, blankLength, blankPitch, blanksFromBar, offcutLength } from '../handbook/bar-cutting.ts'
-import { fromHandbook, known, worked } from '../known.ts'
+import { fromHandbook, known, type Told, told, worked } from '../known.ts'
 import { habit } from '../shop/habit.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Kilogram, Millimetre } from '../units.ts'
@@ -22,15 +22,17 @@ export type CutList = {
   readonly mass: Kilogram
 }
 
-type Bar = { readonly diameter: Millimetre; readonly density: number }
+/** Diameter and density, g/cm³. */
+type Bar = { readonly d: Told<Millimetre>; readonly rho: Told }
 
+const ON_LAST = worked('blanks from the last bar')
 const ROUGH_TURNED = worked('longest part as rough turned')
 
 /** What to set at the saw, and how many bars that takes. No pieces from a bar when the blank is longer than the bar allows. */
 export function cutList({
   length,
   start,
-  bar: { diameter: d, density: rho },
+  bar: { d, rho },
   shop,
   notebook,
 }: {
@@ -57,7 +59,7 @@ export function cutList({
     piecesPerBar,
     bars,
     barLength: L.value,
-    offcut: notebook.use(offcutLength, { L, f: k, n: onLast, p }, about),
+    offcut: notebook.use(offcutLength, { L, f: k, p, ...told(ON_LAST, { n: onLast }) }, about),
     blankMass: notebook.use(barMass, { d, L: L_b, rho }, { about: 'blank' }),
     mass: bars * notebook.use(barMass, { d, L, rho }, about),
   }

@@ -1,6 +1,7 @@
 import type { Finding } from '../finding.ts'
-import { densityOf } from '../handbook/density.ts'
+import { densityOf, densitySource } from '../handbook/density.ts'
 import { materialOf } from '../handbook/materials.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import { between } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import type { Part } from '../part/part.ts'
@@ -51,7 +52,7 @@ export function planBatch({
   const notebook = openNotebook()
   const { habits } = shop
   const { grade } = part.material
-  const started = startQuantity(request.quantity, operations, habits, notebook)
+  const started = startQuantity(request.quantity, operations, shop, notebook)
   const extras = extraPieces(operations, habits)
   const pieces = started.ok ? started.pieces : request.quantity
   const batch: Batch = {
@@ -72,7 +73,10 @@ export function planBatch({
   const cut = cutList({
     length: need.length,
     start: batch.start,
-    bar: { diameter, density: group ? densityOf(grade) : 0 },
+    bar: {
+      ...told(bar.ok ? fromHandbook(bar.form.source) : worked('as rough turned, no bar is listed'), { d: diameter }),
+      ...told(fromHandbook(`density of ${grade}: ${densitySource(grade)}`), { rho: group ? densityOf(grade) : 0 }),
+    },
     shop,
     notebook,
   })

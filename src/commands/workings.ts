@@ -1,6 +1,6 @@
 import { significant } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
-import type { Working } from '../working.ts'
+import type { Working, WorkingInput } from '../working.ts'
 import { operationOf } from './operation.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
@@ -35,7 +35,7 @@ function lines({
   expression,
   formula,
   source,
-  inputs,
+  inputs = [],
 }: Working): string {
   const where = [operation === undefined ? '' : `operation ${operation}`, about ?? ''].filter(Boolean).join(', ')
   const figure = `${symbol} = ${significant(value, SIX)} ${unit}`
@@ -43,13 +43,20 @@ function lines({
     `${figure}  ${meaning}${where && `  (${where})`}`,
     formula ? `    ${symbol} = ${formula}` : '',
     `    ${formula ? `= ${expression}` : expression}`,
-    ...(inputs ?? []).map(
-      ({ symbol: input, value: given, unit: own, from, source: where }) =>
-        `    ${input} ${`${significant(given, SIX)} ${own}`.trim()}: ${from}, ${where}`,
-    ),
+    ...givenLines(inputs),
     `    source: ${source}`,
   ]
     .filter(line => line)
     .concat('')
     .join('\n')
+}
+
+/** `kc11 1500 N/mm², mc 0.22: handbook, …`: a line for all that one place gave. */
+function givenLines(inputs: readonly WorkingInput[]): readonly string[] {
+  const byOrigin = new Map<string, readonly string[]>()
+  for (const { symbol, value, unit, from, source } of inputs) {
+    const origin = `${from}, ${source}`
+    byOrigin.set(origin, [...(byOrigin.get(origin) ?? []), `${symbol} ${significant(value, SIX)} ${unit}`.trim()])
+  }
+  return [...byOrigin].map(([origin, given]) => `    ${given.join(', ')}: ${origin}`)
 }

@@ -10,9 +10,11 @@ import {
   type TimingDatum,
   touchError,
 } from '../handbook/timing-datums.ts'
+import { fromHandbook, fromPart, told, worked } from '../known.ts'
 import { headSense } from '../machine-frame.ts'
 import { clockPosition } from '../ports/clock-position.ts'
 import { type OrderedWindow, orderedWindows, windowName } from '../ports/window-order.ts'
+import { onHand, setting } from '../shop/origin.ts'
 import type { Degree, Millimetre, Minute } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 
@@ -55,6 +57,8 @@ export type ClockingDatum = {
   readonly side: Millimetre
 }
 
+const PRACTICE = fromHandbook('common practice, no source')
+
 /** Minutes of a tilt set by the machine's own axis. Common practice, no source. */
 const POWERED: Minute = 0.2
 
@@ -65,13 +69,17 @@ export function planClocking(task: CuttingTask): Clocking {
   const change = shop.ncWords?.tiltAxis === undefined ? shop.habits.tiltChange : POWERED
   const load = machine.handling
   const about = { operation: operation.number, about: 'tilts' }
-  const counted = { n: start, t: Math.max(1, tilts), load, change }
+  const counted = {
+    ...told(worked('pieces started, and tilts of the ports'), { n: start, t: Math.max(1, tilts) }),
+    ...told(onHand(shop, 'machines', machine.name), { load }),
+    ...told(shop.ncWords?.tiltAxis === undefined ? setting(shop, 'habits', 'tilt-change') : PRACTICE, { change }),
+  }
   const allTilts = notebook.use(allTiltsEach, counted, about)
   if (tilts < 2) return { way: 'one tilt', passes: 1, tilts, minutes: { load, change, allTilts } }
   const datum = datumOf(task, ordered)
   if (!datum) return { way: 'all tilts a piece', passes: 1, tilts, minutes: { load, change, allTilts } }
   const clock = TIMING_DATUMS[datum.kind].minutes
-  const eachTilt = notebook.use(batchEachTilt, { ...counted, clock }, about)
+  const eachTilt = notebook.use(batchEachTilt, { ...counted, ...told(PRACTICE, { clock }) }, about)
   const cheaper = eachTilt < allTilts
   return {
     way: cheaper ? 'the batch at each tilt' : 'all tilts a piece',
@@ -132,7 +140,15 @@ function drawn(task: CuttingTask, datum: NonNullable<CuttingTask['part']['datum'
     at,
     clock: clockPosition(at),
     depth,
-    ...(kind === 'flat' ? { width: notebook.use(flatWidth, { D: diameter, h: depth }, about) } : {}),
+    ...(kind === 'flat'
+      ? {
+          width: notebook.use(
+            flatWidth,
+            { ...told(worked('band as it stands'), { D: diameter }), ...told(fromPart('/datum/depth'), { h: depth }) },
+            about,
+          ),
+        }
+      : {}),
     ...(kind === 'dowel hole'
       ? {}
       : {
@@ -147,8 +163,12 @@ function errorOf({ notebook, operation }: CuttingTask, kind: TimingDatum, r: Mil
   const { clearance, touch } = TIMING_DATUMS[kind]
   const about = { operation: operation.number, about: kind }
   return touch
-    ? notebook.use(touchError, { e: touch.reading, w: touch.along }, about)
-    : notebook.use(clearanceError, { c: clearance ?? 0, r }, about)
+    ? notebook.use(touchError, told(PRACTICE, { e: touch.reading, w: touch.along }), about)
+    : notebook.use(
+        clearanceError,
+        { ...told(PRACTICE, { c: clearance ?? 0 }), ...told(worked('radius that the datum stands on'), { r }) },
+        about,
+      )
 }
 
 /** Two loadings are each off by as much, either way and apart from each other. */
@@ -159,5 +179,9 @@ function errors(
 ): Pick<ClockingDatum, 'angle' | 'between' | 'side'> {
   const between = Math.SQRT2 * angle
   const about = { operation: operation.number, about: 'clocking' }
-  return { angle, between, side: notebook.use(sidePerRotary, { r, dA: between }, about) }
+  const given = {
+    ...told(worked('bore, finished'), { r }),
+    ...told(worked('two loadings, each off by as much'), { dA: between }),
+  }
+  return { angle, between, side: notebook.use(sidePerRotary, given, about) }
 }

@@ -26,6 +26,10 @@ export type BarForm = {
   readonly source: string
 }
 
+/** Roughness, damaged layer and bow of a form; skin that must come off. */
+export const SURFACE_SOURCE = 'memory: Kosilova and Meshcheryakov, vol. 1'
+export const SKIN_SOURCE = 'common practice, no source'
+
 const EN_10060 = 'EN 10060, normal tolerance, as reprinted by a rolling mill'
 const symmetrical = (diameters: readonly Millimetre[], tolerance: Millimetre, skin: Millimetre): readonly BarSize[] =>
   diameters.map(diameter => ({ diameter, above: tolerance, below: tolerance, skin }))

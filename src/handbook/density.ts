@@ -34,6 +34,9 @@ export const DENSITIES: Readonly<Record<string, DensityEntry>> = {
   'CuSn12-C': { density: 8.7, source: 'memory: EN 1982, 8.6 to 8.8' },
 }
 
+export const densitySource = (grade: string): string =>
+  DENSITIES[materialOf(grade)?.grade ?? grade]?.source ?? 'no density is listed'
+
 /** Density of a grade, g/cm³. Throws for a name that is no grade: the part's reader has refused those. */
 export function densityOf(grade: string): number {
   const entry = DENSITIES[materialOf(grade)?.grade ?? grade]

@@ -9,7 +9,8 @@ export type ChuckSetting = {
   readonly hotRolled: Micrometre
 }
 
-/** Source: reprint of the setting-error table for the values; the diameters over the columns are from memory. */
+export const CHUCK_SETTING_SOURCE = 'reprint of the setting-error table; the diameters over its columns from memory'
+
 export const CHUCK_SETTING: readonly ChuckSetting[] = [
   { over: 10, upTo: 18, machined: 50, finishMachined: 25, hotRolled: 220 },
   { over: 18, upTo: 30, machined: 60, finishMachined: 30, hotRolled: 270 },

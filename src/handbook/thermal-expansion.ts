@@ -3,7 +3,9 @@ import type { MaterialGroup } from './materials.ts'
 
 const STEEL = 11.7
 
-/** Linear expansion near room temperature, 1e-6/K. Source: memory: materials handbooks. */
+export const EXPANSION_SOURCE = 'memory: materials handbooks'
+
+/** Linear expansion near room temperature, 1e-6/K. */
 export const EXPANSION: Readonly<Record<MaterialGroup, number>> = {
   'heat-treatable steel': STEEL,
   'nitriding steel': STEEL,

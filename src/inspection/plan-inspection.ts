@@ -1,12 +1,14 @@
 import type { Finding } from '../finding.ts'
 import { acceptanceFrom, acceptanceTo, gaugeRatio } from '../handbook/gauge-decision.ts'
-import { warmReading } from '../handbook/thermal-expansion.ts'
+import { EXPANSION_SOURCE, warmReading } from '../handbook/thermal-expansion.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { placeKind, writtenAs } from '../place.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Operation } from '../route/operation.ts'
+import { onHand } from '../shop/origin.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { Characteristic } from './characteristic.ts'
@@ -42,7 +44,7 @@ export function planInspection(
   return {
     characteristics: found.map((one, index) => characteristic(part, one, index + 1, pieces)),
     findings: [...gaugeFindings(part, shop, found), ...roughnessFindings(part, operations)],
-    workings: workingsOf(part, found, pieces),
+    workings: workingsOf(planned, found, pieces),
   }
 }
 
@@ -74,23 +76,38 @@ function characteristic(part: Part, { one, chosen }: Found, number: number, piec
   }
 }
 
-function workingsOf(part: Part, found: readonly Found[], pieces: number): readonly Working[] {
+function workingsOf(
+  { part, shop }: { readonly part: Part; readonly shop: Shop },
+  found: readonly Found[],
+  pieces: number,
+): readonly Working[] {
   const notebook = openNotebook()
-  for (const one of found) workGauge(notebook, one)
+  for (const one of found) workGauge(notebook, shop, one)
   for (const { one } of found) {
     const given = one.stage === 'final' && one.warm !== undefined ? warmGiven(part, one.warm) : undefined
-    if (given) notebook.use(warmReading, given, { operation: one.operation, about: one.name })
+    if (!given) continue
+    const { alpha, D, dT } = given
+    const warm = {
+      ...told(fromHandbook(EXPANSION_SOURCE), { alpha }),
+      ...told(worked('nominal of the size'), { D }),
+      ...told(fromHandbook('easily missed after grinding: common practice, no source'), { dT }),
+    }
+    notebook.use(warmReading, warm, { operation: one.operation, about: one.name })
   }
   workSamples(notebook, pieces, new Set(found.flatMap(({ one }) => (one.sampled ? [] : [one.weight]))))
   return notebook.workings
 }
 
-function workGauge(notebook: Notebook, { one, chosen }: Found): void {
+function workGauge(notebook: Notebook, shop: Shop, { one, chosen }: Found): void {
   const { name, operation, lower, upper, unit } = one
   if (unit !== 'mm' || chosen?.ratio === undefined || upper === undefined) return
   const about = { operation, about: `${name}, ${chosen.gauge.name}` }
-  notebook.use(gaugeRatio, { T: upper - (lower ?? 0), U: chosen.uncertainty }, about)
+  const gauge = onHand(shop, 'gauges', chosen.gauge.name)
+  const limits = worked(`limits of ${name}, operation ${operation}`)
+  const width = { ...told(limits, { T: upper - (lower ?? 0) }), ...told(gauge, { U: chosen.uncertainty }) }
+  notebook.use(gaugeRatio, width, about)
   if (!chosen.guarded) return
-  if (lower !== undefined) notebook.use(acceptanceFrom, { lower, g: chosen.uncertainty }, about)
-  notebook.use(acceptanceTo, { upper, g: chosen.uncertainty }, about)
+  const g = told(gauge, { g: chosen.uncertainty })
+  if (lower !== undefined) notebook.use(acceptanceFrom, { ...told(limits, { lower }), ...g }, about)
+  notebook.use(acceptanceTo, { ...told(limits, { upper }), ...g }, about)
 }

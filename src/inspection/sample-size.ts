@@ -1,6 +1,7 @@
 import { outOfRange } from '../formula.ts'
 import { samplingPlan } from '../handbook/attribute-sampling.ts'
 import { chanceOfAcceptance, rejectableCount, zeroAcceptanceSize } from '../handbook/lot-odds.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { Notebook } from '../working.ts'
 
 /** Up to this many pieces a sample saves nothing: common practice, no source. */
@@ -8,6 +9,7 @@ const SMALL_LOT = 25
 /** A lot with one bad piece in ten shall not pass: share and confidence where nobody says otherwise, common practice. */
 const REJECTABLE = 0.1
 const CONFIDENCE = 0.95
+const SHARE = fromHandbook('common practice, no source')
 
 /** What hangs on a size: fit, timing or safety; the making of the part; looks. */
 export type Weight = 'critical' | 'major' | 'minor'
@@ -40,8 +42,9 @@ export function workSamples(notebook: Notebook, lot: number, weights: ReadonlySe
     const { sample: n } = sampleOf(lot, weight)
     if (n >= lot) continue
     const about = { about: `sample of ${n}, ${weight}` }
-    const D = notebook.use(rejectableCount, { q: REJECTABLE, N: lot }, about)
+    const N = told(worked('pieces started'), { N: lot })
+    const D = notebook.use(rejectableCount, { ...told(SHARE, { q: REJECTABLE }), ...N }, about)
     const Ac = weight === 'minor' ? (samplingPlan(lot, 'S-3', 4)?.accept ?? 0) : 0
-    notebook.use(chanceOfAcceptance, { N: lot, D, n, Ac }, about)
+    notebook.use(chanceOfAcceptance, { ...N, D, ...told(worked('sample and number to accept on'), { n, Ac }) }, about)
   }
 }

@@ -77,7 +77,7 @@ export function planFixture({
 }): FixturePlan {
   const order = orderOf(ports, notebook)
   const tilts = order.map(({ tilt }) => tilt).filter((tilt, i, all) => all.indexOf(tilt) === i)
-  const asked = { fixture, asMilled, grip, ports, tilts, notebook }
+  const asked = { fixture, shop: { set }, asMilled, grip, ports, tilts, notebook }
   return {
     grip: { ...grip, toPort: gripToPort(grip, ports) },
     pickUp: pickUpOf(asked),

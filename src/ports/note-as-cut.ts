@@ -1,4 +1,5 @@
 import { depthOnCylinder, ignoredShiftAngle } from '../handbook/port-window.ts'
+import { fromPart, told, worked } from '../known.ts'
 import type { Port } from '../part/part.ts'
 import type { Degree } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -23,13 +24,30 @@ export function noteAsCut(
     const [high] = [highest, lowest].map(({ point }) =>
       notebook.use(
         depthOnCylinder,
-        { h: -heightOn(frame, radius, point), beta: port.up, q: asCut.bore, r: radius, l: point.l, g: asCut.topStock },
+        {
+          ...told(worked('point of the window on the finished bore, geometry'), {
+            h: -heightOn(frame, radius, point),
+            l: point.l,
+          }),
+          ...told(fromPart(`${port.path}/up`), { beta: port.up }),
+          ...told(worked('bore and top face as they stand when the ports are milled'), {
+            q: asCut.bore,
+            g: asCut.topStock,
+          }),
+          ...told(fromPart('/body/bore'), { r: radius }),
+        },
         about,
       ),
     )
     if (crank && port.role !== 'inlet' && high !== undefined && port.up !== 0) {
       const dx_dtheta = crank.perDegree(crank.opensAt(top, about), about)
-      late.push(notebook.use(ignoredShiftAngle, { dh: top - (high - asCut.topStock), dx_dtheta }, about))
+      late.push(
+        notebook.use(
+          ignoredShiftAngle,
+          { ...told(worked('edge as cut, less the finished'), { dh: top - (high - asCut.topStock) }), dx_dtheta },
+          about,
+        ),
+      )
     }
   }
   return late.length === 0 ? {} : { ignoredShift: Math.max(...late) }

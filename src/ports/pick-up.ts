@@ -1,7 +1,9 @@
 import { crownFall, crownHeight, pivotFactor, tiltPerStack } from '../handbook/pick-up.ts'
 import { sineBarStack } from '../handbook/tilted-rotary.ts'
+import { fromBuiltIn, told, worked } from '../known.ts'
 import { headSense } from '../machine-frame.ts'
-import type { Fixture } from '../shop/shop.ts'
+import { setting } from '../shop/origin.ts'
+import type { Fixture, Shop } from '../shop/shop.ts'
 import type { AsMilled } from '../stock/stock.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -50,8 +52,12 @@ export const STACK_ERROR: Millimetre = 0.01
 const FROM_END: Millimetre = 5
 const LONGEST_MOVE: Millimetre = 40
 
+const LARGEST = worked('largest tilt of the job')
+const STACKED = fromBuiltIn('common practice, no source')
+
 type Asked = {
   readonly fixture: Fixture
+  readonly shop: Pick<Shop, 'set'>
   readonly asMilled: AsMilled
   readonly grip: Grip
   readonly ports: readonly PlannedPort[]
@@ -59,7 +65,7 @@ type Asked = {
   readonly notebook: Notebook
 }
 
-export function pickUpOf({ fixture, asMilled, ports, tilts, notebook }: Asked): PickUp {
+export function pickUpOf({ fixture, shop, asMilled, ports, tilts, notebook }: Asked): PickUp {
   const touched = longestBand(asMilled)
   const { bore, outside } = asMilled.shape
   const rho = fixture.ball / 2
@@ -75,12 +81,15 @@ export function pickUpOf({ fixture, asMilled, ports, tilts, notebook }: Asked): 
     rotary: fixture.positiveRotary === 'Y to Z' ? upright : 0 - upright,
     clock: clockPosition(wall),
     side: touched.diameter / 2 + rho,
-    crown: crownAt({ fixture, radius: touched.diameter / 2, x: 0, tilt: 0, notebook }),
+    crown: crownAt({ fixture, shop, radius: touched.diameter / 2, x: 0, tilt: 0, notebook }),
     face: { x: fixture.faceDistance + s * rho, z: fixture.pivotHeight + rim - rho },
     ...(largest === 0
       ? {}
       : {
-          pivot: { tilt: largest, factor: notebook.use(pivotFactor, { tilt: largest }, { about: 'pivot' }) },
+          pivot: {
+            tilt: largest,
+            factor: notebook.use(pivotFactor, told(LARGEST, { tilt: largest }), { about: 'pivot' }),
+          },
         }),
   }
 }
@@ -90,19 +99,24 @@ export function tiltSettings(asked: Asked): readonly TiltSetting[] {
   const { fixture, tilts, notebook } = asked
   return tilts.map(tilt => {
     const about = { about: `tilt ${tilt}°` }
-    const l = fixture.sineBar
+    const l = told(setting(asked.shop, 'fixture', 'sine-bar'), { l: fixture.sineBar })
+    const by = told(worked('tilt of the set-up'), { tilt })
     return {
       tilt,
-      stack: notebook.use(sineBarStack, { tilt: Math.abs(tilt), l }, about),
+      stack: notebook.use(
+        sineBarStack,
+        { ...told(worked('tilt of the set-up'), { tilt: Math.abs(tilt) }), ...l },
+        about,
+      ),
       blocksUnder: tilt === 0 ? 'none' : tilt > 0 ? 'chuck end' : 'free end',
-      perStack: notebook.use(tiltPerStack, { e: STACK_ERROR, l, tilt }, about),
+      perStack: notebook.use(tiltPerStack, { ...told(STACKED, { e: STACK_ERROR }), ...l, ...by }, about),
       check: checkTouch(asked, tilt),
     }
   })
 }
 
 /** Between the jaws and the far end of the longest band, on its highest line: a whole millimetre of X, whole tens of move. */
-function checkTouch({ fixture, asMilled, grip, notebook }: Asked, tilt: Degree): TiltSetting['check'] {
+function checkTouch({ fixture, shop, asMilled, grip, notebook }: Asked, tilt: Degree): TiltSetting['check'] {
   const { from, to, diameter } = longestBand(asMilled)
   const s = headSense(fixture)
   const along = [from, to].map(depth => fixture.faceDistance - s * (depth + asMilled.topStock))
@@ -114,26 +128,42 @@ function checkTouch({ fixture, asMilled, grip, notebook }: Asked, tilt: Degree):
   const move = Math.max(0, Math.min(LONGEST_MOVE, Math.floor((far - near) / 10) * 10))
   return {
     x: near,
-    z: crownAt({ fixture, radius, x: near, tilt, notebook }),
+    z: crownAt({ fixture, shop, radius, x: near, tilt, notebook }),
     move,
-    fall: notebook.use(crownFall, { dX: move, tilt }, { about: `tilt ${tilt}°` }) + 0,
+    fall:
+      notebook.use(
+        crownFall,
+        {
+          ...told(worked('move chosen along the surface'), { dX: move }),
+          ...told(worked('tilt of the set-up'), { tilt }),
+        },
+        { about: `tilt ${tilt}°` },
+      ) + 0,
   }
 }
 
 function crownAt({
   fixture,
+  shop,
   radius,
   x,
   tilt,
   notebook,
 }: {
   readonly fixture: Fixture
+  readonly shop: Pick<Shop, 'set'>
   readonly radius: Millimetre
   readonly x: Millimetre
   readonly tilt: Degree
   readonly notebook: Notebook
 }): Millimetre {
-  const given = { H: fixture.pivotHeight, R: radius, rho: fixture.ball / 2, X: x, tilt }
+  const given = {
+    ...told(setting(shop, 'fixture', 'pivot-height'), { H: fixture.pivotHeight }),
+    ...told(worked('surface touched, as it stands'), { R: radius }),
+    ...told(setting(shop, 'fixture', 'ball'), { rho: fixture.ball / 2 }),
+    ...told(worked('place of the touch chosen'), { X: x }),
+    ...told(worked('tilt of the set-up'), { tilt }),
+  }
   return notebook.use(crownHeight, given, { about: `tilt ${tilt}°` })
 }
 

@@ -9,6 +9,7 @@ import {
   trappedRatio,
   trappedVolume,
 } from '../handbook/port-area.ts'
+import { fromPart, type Told, told, worked } from '../known.ts'
 import type { Engine, PortRole } from '../part/part.ts'
 import { isExhaust } from '../part/port-role.ts'
 import { cubicMillimetres, type Millimetre } from '../units.ts'
@@ -30,6 +31,10 @@ const FLOWS: readonly (readonly PortRole[])[] = [
 ]
 const ABOUT = { about: 'gas exchange' }
 
+const BORE = fromPart('/body/bore')
+const HEAD = fromPart('/engine/head-volume')
+const SUMMED = worked('area uncovered, summed over the crank angle')
+
 /** Areas, time-areas and streams of all ports together. */
 export function planGasExchange(
   engine: Engine,
@@ -38,10 +43,11 @@ export function planGasExchange(
   timed: readonly TimedPort[],
   notebook: Notebook,
 ): GasExchange {
-  const N = engine.speed
-  const V_s = notebook.use(sweptVolume, { B: bore, S: engine.stroke }, ABOUT)
+  const { N } = engine.speed === undefined ? {} : told(fromPart('/engine/speed'), { N: engine.speed })
+  const S = told(fromPart('/engine/stroke'), { S: engine.stroke })
+  const V_s = notebook.use(sweptVolume, { ...told(BORE, { B: bore }), ...S }, ABOUT)
   const specific = (AA: number, about: string): number | undefined =>
-    N === undefined ? undefined : notebook.use(specificTimeArea, { AA, N, V_s }, { about })
+    N === undefined ? undefined : notebook.use(specificTimeArea, { ...told(SUMMED, { AA }), N, V_s }, { about })
   const ofRole = (role: PortRole): readonly TimedPort[] => timed.filter(({ planned }) => planned.role === role)
   const areas = ROLES.flatMap(role => {
     const ports = ofRole(role)
@@ -56,8 +62,7 @@ export function planGasExchange(
   const exhaustTop = Math.min(...timed.flatMap(({ planned }) => (isExhaust(planned.role) ? [planned.top] : [])))
   const blowdown = blowdownOf(timed, N, specific, notebook)
   const streams = timed.flatMap(({ planned }) => streamOf(planned, bore, notebook))
-  const speed =
-    N === undefined ? {} : { meanPistonSpeed: notebook.use(meanPistonSpeed, { S: engine.stroke, N }, ABOUT) }
+  const speed = N === undefined ? {} : { meanPistonSpeed: notebook.use(meanPistonSpeed, { ...S, N }, ABOUT) }
   const exchange: Omit<GasExchange, 'references'> = {
     sweptVolume: V_s,
     bottomDeadCentre: crank.downstroke,
@@ -104,16 +109,23 @@ function compressionOf({
 }): Pick<GasExchange, 'trappedVolume' | 'headVolume' | 'trappedRatio' | 'geometricRatio'> {
   const V_c = headVolume === undefined ? undefined : cubicMillimetres(headVolume)
   const V_ts = Number.isFinite(exhaustTop)
-    ? notebook.use(trappedVolume, { B: bore, x_E: exhaustTop - crownBelowTop }, ABOUT)
+    ? notebook.use(
+        trappedVolume,
+        {
+          ...told(BORE, { B: bore }),
+          ...told(worked('top edge of the exhaust, below the crown'), { x_E: exhaustTop - crownBelowTop }),
+        },
+        ABOUT,
+      )
     : undefined
   return {
     ...(V_ts === undefined ? {} : { trappedVolume: V_ts }),
     ...(V_c === undefined
       ? {}
-      : { headVolume: V_c, geometricRatio: notebook.use(geometricRatio, { V_s, V_c }, ABOUT) }),
+      : { headVolume: V_c, geometricRatio: notebook.use(geometricRatio, { V_s, ...told(HEAD, { V_c }) }, ABOUT) }),
     ...(V_ts === undefined || V_c === undefined
       ? {}
-      : { trappedRatio: notebook.use(trappedRatio, { V_ts, V_c }, ABOUT) }),
+      : { trappedRatio: notebook.use(trappedRatio, { V_ts, ...told(HEAD, { V_c }) }, ABOUT) }),
   }
 }
 
@@ -128,14 +140,22 @@ function meanArea({
   readonly ports: readonly TimedPort[]
   readonly engine: Engine
   readonly crank: Crank
-  readonly given: { readonly N: number; readonly V_s: number }
+  readonly given: { readonly N: Told; readonly V_s: number }
   readonly notebook: Notebook
 }): number {
   return sum(
     ports.map(({ planned: { name, opens, closes, bottom }, area }) => {
       const about = { about: name }
       const open = bottom - crownBelowTop < stroke ? crank.opensAt(bottom, about) : crank.downstroke
-      return notebook.use(meanAreaTimeArea, { A: area((opens + open) / 2), dtheta: closes - opens, ...given }, about)
+      return notebook.use(
+        meanAreaTimeArea,
+        {
+          ...told(worked('open half-way between opening and full opening'), { A: area((opens + open) / 2) }),
+          ...told(worked('closing less opening'), { dtheta: closes - opens }),
+          ...given,
+        },
+        about,
+      )
     }),
   )
 }
@@ -145,7 +165,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 /** From the first exhaust opening to the first transfer opening, on the way down. */
 function blowdownOf(
   timed: readonly TimedPort[],
-  N: number | undefined,
+  N: Told | undefined,
   specific: (AA: number, about: string) => number | undefined,
   notebook: Notebook,
 ): GasExchange['blowdown'] {
@@ -161,7 +181,15 @@ function blowdownOf(
     from,
     to,
     angleArea: AA,
-    ...(N === undefined ? {} : { time: notebook.use(blowdownTimeAt, { dtheta: to - from, N }, { about: 'blowdown' }) }),
+    ...(N === undefined
+      ? {}
+      : {
+          time: notebook.use(
+            blowdownTimeAt,
+            { ...told(worked('from the exhaust to the first transfer'), { dtheta: to - from }), N },
+            { about: 'blowdown' },
+          ),
+        }),
     ...(specificArea === undefined ? {} : { specificTimeArea: specificArea }),
   }
 }
@@ -171,7 +199,15 @@ function streamOf(planned: PlannedPort, bore: Millimetre, notebook: Notebook): G
   if (role !== 'transfer' || at <= 0 || at === 180) return []
   const meeting = meetingPoint(at, back, bore / 2)
   if (meeting.behind !== undefined) {
-    notebook.use(meetingBehindAxis, { r: bore / 2, phi: at, psi: back }, { about: name })
+    notebook.use(
+      meetingBehindAxis,
+      {
+        ...told(BORE, { r: bore / 2 }),
+        ...told(fromPart(`${name}, at`), { phi: at }),
+        ...told(fromPart(`${name}, back`), { psi: back }),
+      },
+      { about: name },
+    )
   }
   return [{ port: name, ...meeting }]
 }

@@ -1,8 +1,10 @@
 import { HELIX_HOLE } from '../handbook/helical-entry.ts'
 import { finishingPath, largestCutterForCorner } from '../handbook/port-window.ts'
 import { crossOffset, rotarySetting, settingX, settingZ, tiltSetting } from '../handbook/tilted-rotary.ts'
+import { fromPart, told, worked } from '../known.ts'
 import { headSense, toMachine } from '../machine-frame.ts'
 import type { Port } from '../part/part.ts'
+import { setting } from '../shop/origin.ts'
 import type { Shop } from '../shop/shop.ts'
 import { toolsOf } from '../shop/tool.ts'
 import { type Millimetre, radians } from '../units.ts'
@@ -35,6 +37,11 @@ const SEARCH_TOLERANCE: Millimetre = 0.01
 /** Chords of the drawn outlines stand off by at most this. */
 const OUTLINE_TOLERANCE: Millimetre = 0.001
 
+const HEADING = worked('heading of the stream, from `back` and the place of the window')
+const MIDDLE = worked('middle of the window on the finished bore, geometry')
+const CENTRE = worked('middle of the window below the top face as it stands, geometry')
+const WINDOW = worked("outline of the window in the cutter's plane, geometry")
+
 /** Setting, cutter and measures of one window. */
 export function planWindow(
   port: Port,
@@ -50,25 +57,32 @@ export function planWindow(
   const { contour, middle, radius } = window
   const { fixture } = shop
   const s = headSense(fixture)
-  const tilt = notebook.use(tiltSetting, { s, beta: port.up }, about) + 0
+  const head = told(setting(shop, 'fixture', 'head-faces'), { s })
+  const tilt =
+    notebook.use(tiltSetting, { ...head, ...told(fromPart(`${port.path}/up`), { beta: port.up }) }, about) + 0
   // Adding zero turns a negative zero into a plain one.
-  const yToZ = notebook.use(rotarySetting, { s, phi: port.at, psi: heading }, about) + 0
-  const setting = {
-    s,
-    D: fixture.faceDistance,
-    h: asCut.topStock - window.centreHeight,
-    H: fixture.pivotHeight,
-    r: radius,
-    alpha: middle,
+  const yToZ =
+    notebook.use(
+      rotarySetting,
+      { ...head, ...told(fromPart(`${port.path}/at`), { phi: port.at }), ...told(HEADING, { psi: heading }) },
+      about,
+    ) + 0
+  const h = asCut.topStock - window.centreHeight
+  const onBore = { ...head, ...told(fromPart('/body/bore'), { r: radius }), ...told(MIDDLE, { alpha: middle }) }
+  const given = {
+    ...onBore,
+    ...told(setting(shop, 'fixture', 'face-distance'), { D: fixture.faceDistance }),
+    ...told(setting(shop, 'fixture', 'pivot-height'), { H: fixture.pivotHeight }),
+    ...told(CENTRE, { h }),
     tilt,
   }
-  const offset = notebook.use(crossOffset, { s, r: radius, alpha: middle }, about) + 0
-  const x = notebook.use(settingX, setting, about)
-  const z = notebook.use(settingZ, setting, about)
+  const offset = notebook.use(crossOffset, onBore, about) + 0
+  const x = notebook.use(settingX, given, about)
+  const z = notebook.use(settingZ, given, about)
   const stand = { tilt, rotary: yToZ }
   proveDirection(fixture, stand, direction(port.at + 180 - heading, port.up))
   const [px, py] = direction(frame.toCutter + middle, 0)
-  provePlace(toMachine(fixture, stand, [radius * px, radius * py, -setting.h]), [x, offset, z])
+  provePlace(toMachine(fixture, stand, [radius * px, radius * py, -h]), [x, offset, z])
   const signed = fixture.positiveRotary === 'Y to Z' ? yToZ : 0 - yToZ
   const rotary = withinLimits(signed, fixture.rotaryLimits)
 
@@ -85,7 +99,7 @@ export function planWindow(
   const points = sampled(contour, OUTLINE_TOLERANCE, 20)
   const hole = roomiest(sampled(contour, SEARCH_TOLERANCE, 3), sideOf(port.at))
   const tightest = tightestCorner(contour)
-  const largest = notebook.use(largestCutterForCorner, { R: tightest }, about)
+  const largest = notebook.use(largestCutterForCorner, told(WINDOW, { R: tightest }), about)
   const flutes = (cutter: Millimetre, shank: Millimetre): Millimetre =>
     flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH
   const margin = portLimit(shop, 'holder-clearance', 'least')
@@ -128,7 +142,11 @@ export function planWindow(
   const shankEnd = deepest - (tool?.fluteLength ?? Number.POSITIVE_INFINITY)
   const rooms = asCut.shoulders.map(shoulder => shoulderRoom(frame, contour, shoulder, chosen.cutter, shank, shankEnd))
   const face = toMachine(fixture, stand, [0, 0, 0])
-  const pathLength = notebook.use(finishingPath, { P: girth(contour), D: chosen.cutter }, about)
+  const pathLength = notebook.use(
+    finishingPath,
+    { ...told(WINDOW, { P: girth(contour) }), ...told(worked('cutter chosen'), { D: chosen.cutter }) },
+    about,
+  )
   const outlineOn = (q: Millimetre): readonly EdgePoint[] =>
     points.toReversed().map(p => ({ azimuth: azimuthOn(frame, q, p.l), depth: -heightOn(frame, q, p) }))
 

@@ -1,6 +1,7 @@
 import { bandAt } from '../band.ts'
 import { fixed, inWords } from '../figures.ts'
 import { chordOf, spannedAngle } from '../handbook/port-window.ts'
+import { fromPart, told } from '../known.ts'
 import type { Part, Port } from '../part/part.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -36,8 +37,11 @@ export function portEdges(part: Part, port: Port, crank: Crank | undefined, note
     const message = `an arc of ${port.arc}° is not between 0 and 180°`
     return { faults: [{ code: 'ports/wider-than-bore', message, key: 'arc' }] }
   }
-  const arc = port.arc ?? notebook.use(spannedAngle, { c: port.width ?? 0, r: radius }, about)
-  const width = port.width ?? notebook.use(chordOf, { w: arc, r: radius }, about)
+  const r = told(fromPart('/body/bore'), { r: radius })
+  const arc =
+    port.arc ??
+    notebook.use(spannedAngle, { ...told(fromPart(`${port.path}/width`), { c: port.width ?? 0 }), ...r }, about)
+  const width = port.width ?? notebook.use(chordOf, { ...told(fromPart(`${port.path}/arc`), { w: arc }), ...r }, about)
   return { value: { radius, top, arc, width } }
 }
 

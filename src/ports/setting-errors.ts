@@ -1,4 +1,5 @@
 import { edgePerX, sidePerRotary, xPerTilt } from '../handbook/pick-up.ts'
+import { fromBuiltIn, fromPart, type Origin, told, worked } from '../known.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { PlannedPort, PortWindow } from './port.ts'
@@ -18,16 +19,34 @@ export type EdgeShift = { readonly edge: Millimetre; readonly crank?: Degree }
 /** Errors to reckon with: of a touch, of a tilt, of a rotary. */
 export const SETTING_ERROR = { x: 0.01, tilt: 0.01, rotary: 0.1 } as const
 
+const TO_RECKON_WITH = fromBuiltIn('common practice, no source')
+
 export function settingErrors(port: PlannedPort, window: PortWindow, notebook: Notebook): SettingErrors {
   const about = { about: port.name }
-  const shift = (dX: Millimetre): EdgeShift => {
-    const edge = notebook.use(edgePerX, { dX: Math.abs(dX), beta: port.up }, about)
+  const shift = (dX: Millimetre, by: Origin): EdgeShift => {
+    const edge = notebook.use(
+      edgePerX,
+      { ...told(by, { dX: Math.abs(dX) }), ...told(fromPart(`${port.name}, up`), { beta: port.up }) },
+      about,
+    )
     return port.dAnglePerTenth === undefined ? { edge } : { edge, crank: (edge * port.dAnglePerTenth) / TENTH }
   }
   return {
-    x: shift(SETTING_ERROR.x),
-    tilt: shift(notebook.use(xPerTilt, { Z: window.z, dtilt: SETTING_ERROR.tilt }, about)),
-    rotary: { side: notebook.use(sidePerRotary, { r: window.walls.finished, dA: SETTING_ERROR.rotary }, about) },
+    x: shift(SETTING_ERROR.x, TO_RECKON_WITH),
+    tilt: shift(
+      notebook.use(xPerTilt, { Z: window.z, ...told(TO_RECKON_WITH, { dtilt: SETTING_ERROR.tilt }) }, about),
+      worked('error in X by an error of the tilt'),
+    ),
+    rotary: {
+      side: notebook.use(
+        sidePerRotary,
+        {
+          ...told(worked('bore, finished'), { r: window.walls.finished }),
+          ...told(TO_RECKON_WITH, { dA: SETTING_ERROR.rotary }),
+        },
+        about,
+      ),
+    },
   }
 }
 

@@ -11,6 +11,7 @@ import {
   topDeadCentre,
   travelPerDegree,
 } from '../handbook/slider-crank.ts'
+import { fromPart, told, worked } from '../known.ts'
 import type { Engine } from '../part/part.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import type { About, Notebook } from '../working.ts'
@@ -33,23 +34,28 @@ export function crankTurns({ stroke, rod, pinOffset }: Engine): boolean {
   return !linkageLocks(crankThrow.value({ S: stroke, L: rod, e: pinOffset }), rod, pinOffset)
 }
 
+const BELOW_CROWN = worked('depth of the edge, below the crown at top dead centre')
+const OPENS = fromPart('/ports, opens')
+
 export function crankOf(engine: Engine, notebook: Notebook): Crank {
   const { stroke: S, rod: L, pinOffset: e, crownBelowTop: h_0 } = engine
-  const R = notebook.use(crankThrow, { S, L, e }, { about: 'engine' })
-  const theta_T = notebook.use(topDeadCentre, { R, L, e }, { about: 'engine' })
-  const theta_B = notebook.use(bottomDeadCentre, { R, L, e }, { about: 'engine' })
+  const given = { ...told(fromPart('/engine/rod'), { L }), ...told(fromPart('/engine/pin-offset'), { e }) }
+  const R = notebook.use(crankThrow, { ...told(fromPart('/engine/stroke'), { S }), ...given }, { about: 'engine' })
+  const crank = { R, ...given }
+  const theta_T = notebook.use(topDeadCentre, crank, { about: 'engine' })
+  const theta_B = notebook.use(bottomDeadCentre, crank, { about: 'engine' })
   const covered = (depth: Millimetre, about: About): { a: Degree; g: Degree } => {
-    const x = depth - h_0
+    const x = told(BELOW_CROWN, { x: depth - h_0 })
     return {
-      a: notebook.use(coveredHalfTurn, { R, L, e, x }, about),
-      g: notebook.use(coveredTurnShift, { R, L, e, x, theta_T }, about),
+      a: notebook.use(coveredHalfTurn, { ...crank, ...x }, about),
+      g: notebook.use(coveredTurnShift, { ...crank, ...x, theta_T }, about),
     }
   }
   return {
     downstroke: theta_B - theta_T,
     depthAt: (theta, about) => {
-      const x = notebook.use(pistonTravel, { R, L, e, theta, theta_T }, about)
-      return notebook.use(edgeDepth, { h_0, x }, about)
+      const x = notebook.use(pistonTravel, { ...crank, ...told(OPENS, { theta }), theta_T }, about)
+      return notebook.use(edgeDepth, { ...told(fromPart('/engine/crown-below-top'), { h_0 }), x }, about)
     },
     crownDepth: angle => {
       const t = ((angle + theta_T) * Math.PI) / 180
@@ -57,6 +63,7 @@ export function crankOf(engine: Engine, notebook: Notebook): Crank {
     },
     opensAt: (depth, about) => notebook.use(openingAngle, covered(depth, about), about),
     closesAt: (depth, about) => notebook.use(closingAngle, covered(depth, about), about),
-    perDegree: (theta, about) => notebook.use(travelPerDegree, { R, L, e, theta, theta_T }, about),
+    perDegree: (theta, about) =>
+      notebook.use(travelPerDegree, { ...crank, ...told(worked('the port opens'), { theta }), theta_T }, about),
   }
 }

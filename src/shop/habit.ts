@@ -1,6 +1,7 @@
 import { type Known, known } from '../known.ts'
 import type { Quantity, Unit } from '../units.ts'
-import { habitKey, setByShop } from './habit-key.ts'
+import { habitKey } from './habit-key.ts'
+import { setting } from './origin.ts'
 import type { Habits, Shop } from './shop.ts'
 
 /** The habits that are a figure in the unit. */
@@ -11,7 +12,5 @@ type HabitIn<U extends Unit> = {
 /** A habit of the works with where it comes from: its own shop file, or built in. */
 export const habit = <U extends Unit>(shop: Pick<Shop, 'habits' | 'set'>, key: HabitIn<U>, unit: U): Known<U> => {
   const value: Quantity<U> = Number(shop.habits[key])
-  return setByShop(shop, key)
-    ? known(value, unit, { from: 'shop', source: `shop file: habits/${habitKey(key)}` })
-    : known(value, unit, { from: 'built in', source: 'common practice, no source' })
+  return known(value, unit, setting(shop, 'habits', habitKey(key)))
 }

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { stringify } from 'yaml'
 import { readShop } from '../../src/part/read-shop.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
-import { habitKey, setByShop } from '../../src/shop/habit-key.ts'
+import { habit } from '../../src/shop/habit.ts'
+import { habitKey } from '../../src/shop/habit-key.ts'
 import type { Tool } from '../../src/shop/tool.ts'
 
 const shopOf = (text: string) => {
@@ -83,10 +84,11 @@ habits: {saw-kerf: 1.6 mm, confidence: 90 %, yields: {turn: 0.99}}`)
 
   it('tells what the file itself sets', () => {
     const shop = shopOf('habits: {saw-kerf: 1.6}')
-    expect([setByShop(shop, 'sawKerf'), setByShop(shop, 'barLength'), setByShop(BUILT_IN_SHOP, 'sawKerf')]).toEqual([
-      true,
-      false,
-      false,
+    const kerf = (one: typeof shop) => habit(one, 'sawKerf', 'mm').from
+    expect([kerf(shop), habit(shop, 'barLength', 'mm').from, kerf(BUILT_IN_SHOP)]).toEqual([
+      'shop',
+      'built in',
+      'built in',
     ])
     expect([...shop.set]).toEqual(['/habits', '/habits/saw-kerf'])
   })

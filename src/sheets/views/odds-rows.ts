@@ -57,6 +57,7 @@ export const FROM: Readonly<Record<From, string>> = {
   shop: 'shop file',
   measured: 'measured',
   part: 'part file',
+  batch: 'batch',
   handbook: 'handbook',
   formula: 'worked out',
 }
