@@ -93,6 +93,7 @@ const OF_KIND: { readonly [K in ToolKind]: (view: View) => Omit<ToolOf<K>, 'kind
 export function readTools(root: View): readonly Tool[] {
   const views = root.each('tools')
   noneTwice(views, 'name')
+  noPocketTwice(views)
   return views.flatMap(view => {
     const name = view.text('name')
     const kind = view.text('kind')
@@ -102,6 +103,27 @@ export function readTools(root: View): readonly Tool[] {
     const pocket = present({ pocket: view.count('pocket') })
     return own ? [{ ...own, ...pocket, kind, name } as Tool] : []
   })
+}
+
+/** A pocket holds one tool; the same tool may be listed twice, of two grades. A program that calls the pocket trusts its length. */
+function noPocketTwice(views: readonly View[]): void {
+  const held = new Map<number, View>()
+  for (const view of views) {
+    const pocket = view.count('pocket')
+    if (pocket === undefined) continue
+    const first = held.get(pocket)
+    if (!first) {
+      held.set(pocket, view)
+      continue
+    }
+    const differs = [
+      ...(first.text('kind') === view.text('kind') ? [] : ['kind']),
+      ...(['diameter', 'reach'] as const).filter(key => length(first, key) !== length(view, key)),
+    ]
+    if (differs.length === 0) continue
+    const message = `pocket ${pocket} holds "${first.text('name')}" already, which is of another ${differs.join(', ')}`
+    view.report({ code: 'input/pocket-twice', message, hint: 'give each tool the pocket that it stands in' }, 'pocket')
+  }
 }
 
 const isKind = (kind: string): kind is ToolKind => Object.hasOwn(OF_KIND, kind)

@@ -82,6 +82,21 @@ habits: {saw-kerf: 1.6 mm, confidence: 90 %, yields: {turn: 0.99}}`)
     expect(shop.tools).toBe(BUILT_IN_SHOP.tools)
   })
 
+  it('a pocket that two tools are said to stand in is a finding at the second, unless they are the same tool twice', () => {
+    const mill = 'kind: end mill, diameter: 3, teeth: 4, flute-length: 8, shank: 6, pocket: 4'
+    const listed = (second: string) =>
+      readShop(`tools:\n  - {name: end mill 3, ${mill}, reach: 22}\n  - {name: another, ${second}}\n`, 'shop.yaml')
+        .findings
+    expect(listed(`${mill}, reach: 22`)).toEqual([])
+    expect(listed('kind: drill, diameter: 3.3, flute-length: 20, shank: 6, reach: 34, pocket: 5')).toEqual([])
+    const drill = 'kind: drill, diameter: 3.3, flute-length: 20, shank: 6, reach: 34, pocket: 4'
+    expect(listed(drill)).toMatchObject([
+      { code: 'input/pocket-twice', severity: 'error', at: { line: 3, column: 96 } },
+    ])
+    // A longer one of the same diameter goes deeper than its program was written for.
+    expect(listed(`${mill}, reach: 30`)).toMatchObject([{ code: 'input/pocket-twice', at: { line: 3 } }])
+  })
+
   it('tells what the file itself sets', () => {
     const shop = shopOf('habits: {saw-kerf: 1.6}')
     const kerf = (one: typeof shop) => habit(one, 'sawKerf', 'mm').from
