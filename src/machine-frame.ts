@@ -16,6 +16,13 @@ export type Stand = { readonly tilt: Degree; readonly rotary: Degree }
 /** +1 where the head end faces +X, -1 where it faces -X. */
 export const headSense = ({ headFaces }: Pick<Placed, 'headFaces'>): 1 | -1 => (headFaces === '+X' ? 1 : -1)
 
+/** What a tilt axis of the machine is sent to, and shows, for a tilt of ours. */
+export const tiltShown = (
+  { positiveTilt }: { readonly positiveTilt: 'Z to X' | 'X to Z' },
+  tilt: Degree,
+  // Adding zero turns a negative zero into a plain one.
+): Degree => (positiveTilt === 'Z to X' ? tilt : 0 - tilt) + 0
+
 /** About the rotary axis: positive turns Y toward Z. */
 const turned = ([x, y, z]: Vector, angle: Degree): Vector => {
   const [cos, sin] = [Math.cos(radians(angle)), Math.sin(radians(angle))]

@@ -1,9 +1,8 @@
 import { unmeasuredPlaces } from '../ports/fixture-plan.ts'
 import { Refusal } from '../refusal.ts'
 import type { AsMilled } from '../stock/stock.ts'
-import type { Millimetre } from '../units.ts'
+import type { Degree, Millimetre } from '../units.ts'
 import type { Programmed } from './programmed.ts'
-import { safeHeight } from './safe-height.ts'
 import { writeProgram } from './write-program.ts'
 
 export type NcProgram = { readonly name: string; readonly text: string }
@@ -20,14 +19,15 @@ export function ncPrograms(plan: Programmed): readonly NcProgram[] {
   }
   return plan.setUps.map(setUp => {
     const asMilled = asMilledOf(plan, setUp.operation)
-    const safe = safeHeight(fixture, asMilled, chuckFaceOf(plan), setUp.tilt)
+    const safe = acrossOf(plan, setUp.tilt)
     return { name: setUp.program, text: writeProgram({ plan, fixture, setUp, asMilled, safe }) }
   })
 }
 
-function chuckFaceOf({ fixture }: Programmed): Millimetre {
-  if (!fixture) throw new Error('a set-up without what holds the part')
-  return fixture.grip.chuckFace
+function acrossOf({ fixture }: Programmed, tilt: Degree): Millimetre {
+  const set = fixture?.tilts.find(known => known.tilt === tilt)
+  if (!set) throw new Error(`a set-up is tilted by ${tilt}, which the plan does not set`)
+  return set.across
 }
 
 function asMilledOf({ operations }: Programmed, number: number): AsMilled {

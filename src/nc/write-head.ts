@@ -18,9 +18,12 @@ export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Writte
     ['tilt', fixed(setUp.tilt, 3)],
     [
       'tilt set by',
-      shop.ncWords?.tiltAxis ??
-        `sine bar ${inWords(fixture.sineBar)}, blocks ${fixed(set?.stack ?? 0, 3)}${set && set.stack > 0 ? ` under the ${set.blocksUnder}` : ''}`,
+      set?.axis
+        ? `axis ${set.axis.letter} at ${fixed(set.axis.at, 3)}`
+        : `sine bar ${inWords(fixture.sineBar)}, blocks ${fixed(set?.stack ?? 0, 3)}${set && set.stack > 0 ? ` under the ${set.blocksUnder}` : ''}`,
     ],
+    ['clear at Z', set && fixed(set.across, 3)],
+    ['clear of any tilt at Z', plan.fixture?.tilting && fixed(plan.fixture.tilting.tip, 3)],
     ['tool', setUp.tool],
     ['pocket', setUp.pocket === undefined ? undefined : String(setUp.pocket)],
     ['cutter', fixed(setUp.diameter, 3)],
@@ -31,6 +34,7 @@ export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Writte
     ['face-distance', fixed(fixture.faceDistance, 3)],
     ['pivot-height', fixed(fixture.pivotHeight, 3)],
     ['positive-rotary', fixture.positiveRotary],
+    ['positive-tilt', shop.ncWords?.tiltAxis === undefined ? undefined : fixture.positiveTilt],
     ['origin', 'tilt pivot'],
     ['X Y Z', 'middle of the cutter at its tip'],
   ]

@@ -1,8 +1,9 @@
 import type { SetUpWindow, WindowCut } from '../cutting/set-up.ts'
 import { fixed } from '../figures.ts'
+import { tiltShown } from '../machine-frame.ts'
 import { cutPath } from '../ports/path/cut-path.ts'
 import type { PortWindow } from '../ports/port.ts'
-import type { Millimetre } from '../units.ts'
+import type { Degree, Millimetre } from '../units.ts'
 import { type NcText, openNcText } from './nc-text.ts'
 import type { Programmed, Written } from './programmed.ts'
 import { writeHead } from './write-head.ts'
@@ -17,7 +18,7 @@ export function writeProgram(written: Written): string {
   nc.block('G17 G21 G40 G90 G94')
   nc.block('G54')
   spindleUp(nc, words.spindleUp, words.tiltAxis !== undefined)
-  if (words.tiltAxis !== undefined) nc.block(`G0 ${words.tiltAxis}${fixed(setUp.tilt, 3)}`)
+  turnTilt(nc, written, setUp.tilt)
   if (setUp.pocket === undefined) {
     nc.comment(`load by hand, T to be filled in: ${setUp.tool}`)
     nc.block('M0')
@@ -53,7 +54,11 @@ export function writeProgram(written: Written): string {
   }
   nc.block(words.coolantOff ?? 'M9')
   nc.block('M5')
-  spindleUp(nc, words.spindleUp, false)
+  // Over all that rises on the way to any other tilt: where nobody says how, as far up as the program knows.
+  const { tilting } = plan.fixture ?? {}
+  if (tilting) nc.move('G0', { Z: Math.max(tilting.tip, safe) })
+  spindleUp(nc, words.spindleUp, words.tiltAxis !== undefined)
+  turnTilt(nc, written, 0)
   nc.block('M30')
   return nc.text()
 }
@@ -63,6 +68,17 @@ function spindleUp(nc: NcText, word: string | undefined, stops: boolean): void {
   nc.comment('spindle fully up before any tilt')
   if (word !== undefined) nc.block(word)
   else if (stops) nc.block('M0')
+}
+
+/** By the machine's own axis, which counts its own way. */
+function turnTilt(nc: NcText, { plan, fixture }: Written, tilt: Degree): void {
+  const { tiltAxis, tiltClamp, tiltUnclamp } = plan.shop.ncWords ?? {}
+  if (tiltAxis === undefined) return
+  if (tiltUnclamp === undefined) nc.comment('unclamp tilt')
+  else nc.block(tiltUnclamp)
+  nc.block(`G0 ${tiltAxis}${fixed(tiltShown(fixture, tilt), 3)}`)
+  if (tiltClamp === undefined) nc.comment('clamp tilt')
+  else nc.block(tiltClamp)
 }
 
 function windowOf({ ports }: Programmed, { port, at, window }: SetUpWindow): PortWindow {

@@ -31,6 +31,8 @@ export function readNcWords(root: View): { readonly ncWords?: NcWords } {
       ...word('coolantOn', 'coolant-on'),
       ...word('coolantOff', 'coolant-off'),
       ...word('tiltAxis', 'tilt-axis'),
+      ...word('tiltClamp', 'tilt-clamp'),
+      ...word('tiltUnclamp', 'tilt-unclamp'),
       ...word('spindleUp', 'spindle-up'),
     },
   }

@@ -6,7 +6,7 @@ import { type Degree, type Millimetre, radians } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { cropped } from './crop.ts'
 import { fixtureLabels, type OnPage } from './fixture-labels.ts'
-import { assumedWords, chuckCorners, holderSteps } from './held-marks.ts'
+import { assumedWords, chuckCorners, holderSteps, rotaryCorners } from './held-marks.ts'
 import { labelMarks } from './label-marks.ts'
 import {
   arcPoints,
@@ -106,6 +106,7 @@ function extentOf(fixture: Fixture, grip: Held, shape: Shape, { tilt, windows }:
     { x: 0, z: 0 },
     ...silhouette(shape).map(({ depth, up }) => inMachine({ fixture, tilt, shape }, depth, up)),
     ...chuckCorners(fixture, grip.chuckFace, tilt),
+    ...rotaryCorners(fixture, grip.chuckFace, tilt),
     ...windows.flatMap(({ window }) =>
       holderSteps(fixture, window).flatMap(({ half, from, to }) => [
         { x: window.x - half, z: from },
@@ -139,7 +140,11 @@ function partOutline(fixture: Fixture, shape: Shape, tilt: Degree, onPage: OnPag
 }
 
 function chuckOutline(fixture: Fixture, grip: Held, tilt: Degree, onPage: OnPage): readonly Mark[] {
-  return [polygon(chuckCorners(fixture, grip.chuckFace, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE })]
+  const rotary = rotaryCorners(fixture, grip.chuckFace, tilt).map(onPage)
+  return [
+    ...(rotary.length > 0 ? [polyline(rotary, OUTLINE)] : []),
+    polygon(chuckCorners(fixture, grip.chuckFace, tilt).map(onPage), { stroke: OUTLINE, fill: SHADE }),
+  ]
 }
 
 /** The pivot, its height to the rotary centre line square to it, and the tilt between level and the centre line. */

@@ -39,6 +39,20 @@ export function chuckCorners(fixture: Fixture, face: Millimetre, tilt: Degree): 
   ].map(([x = 0, side = 1]) => tiltedPlace({ x, z: fixture.pivotHeight + (side * diameter) / 2 }, tilt))
 }
 
+/** Behind the chuck as much of the rotary's body as shows that it goes on, the far end open. */
+export function rotaryCorners(fixture: Fixture, face: Millimetre, tilt: Degree): readonly MachinePoint[] {
+  const { chuck, rotary } = fixture
+  if (!rotary) return []
+  const behind = face - chuck.length
+  const far = behind - Math.min(rotary.length, SPINDLE)
+  return [
+    [far, 1],
+    [behind, 1],
+    [behind, -1],
+    [far, -1],
+  ].map(([x = 0, side = 1]) => tiltedPlace({ x, z: fixture.pivotHeight + (side * rotary.diameter) / 2 }, tilt))
+}
+
 /** Stick-out and what comes closest, for the label of a window. */
 export const heldLines = ({ held }: PortWindow, units: Units): readonly string[] =>
   held
@@ -49,12 +63,18 @@ export const heldLines = ({ held }: PortWindow, units: Units): readonly string[]
 
 /** What holder and chuck were drawn from. */
 export function assumedWords(
-  { holder, chuck }: Fixture,
+  { holder, chuck, rotary, head }: Fixture,
   figures: FixturePlan['assumed'] = [],
   units: Units = 'mm',
 ): string {
   const whole = (value: Millimetre): string => length(value, units, units === 'mm' ? 0 : 1)
   const assumed = figures.filter(figure => figure === 'holder' || figure === 'chuck')
-  const sizes = `Holder Ø${whole(holder.diameter)} × ${whole(holder.length)}, spindle Ø${whole(holder.spindleDiameter)}, chuck Ø${whole(chuck.diameter)}`
+  const sizes = [
+    `Holder Ø${whole(holder.diameter)} × ${whole(holder.length)}`,
+    `spindle Ø${whole(holder.spindleDiameter)}`,
+    ...(head ? [`head Ø${whole(head.diameter)} from ${whole(head.spindleLength)} up`] : []),
+    `chuck Ø${whole(chuck.diameter)}`,
+    ...(rotary ? [`rotary Ø${whole(rotary.diameter)} × ${whole(rotary.length)}`] : []),
+  ].join(', ')
   return assumed.length === 0 ? `${sizes}.` : `${sizes}; ${assumed.join(' and ')} not measured: built-in figures.`
 }

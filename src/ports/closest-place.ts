@@ -1,16 +1,13 @@
 import type { Fixture } from '../shop/shop.ts'
 import type { Degree, Millimetre } from '../units.ts'
-import { heightUnder, type RoundBody, type Swept } from './height-under.ts'
+import { type Body, heightUnder, type Swept } from './height-under.ts'
 
-export type HeldBy = 'cutter' | 'shank' | 'holder' | 'spindle'
-
-/** Its name among the bodies that the tools must clear. */
-export const CHUCK = 'chuck'
+export type HeldBy = 'cutter' | 'shank' | 'holder' | 'spindle' | 'head'
 
 export type Setting = {
   readonly fixture: Fixture
   readonly tilt: Degree
-  readonly bodies: readonly RoundBody[]
+  readonly bodies: readonly Body[]
   /** Extent of the window in machine X and Y. */
   readonly window: Swept
   /** Machine Z of the tip at its lowest. */
@@ -21,7 +18,7 @@ export type Standing = { readonly diameter: Millimetre; readonly shank: Millimet
 
 export type Closest = {
   readonly by: HeldBy
-  /** The band of the part, or the chuck. */
+  /** The band of the part, or what of the fixture. */
   readonly to: string
   /** Clear below and beside, at the closest place; negative by how far it would strike. */
   readonly room: Millimetre
@@ -31,17 +28,17 @@ export type Closest = {
 export function closestPlace(setting: Setting, { diameter, shank, flutes }: Standing, stickOut: Millimetre): Closest {
   const { fixture, tilt, bodies, tip } = setting
   const swept = axisOf(setting.window, diameter)
-  const chuck = bodies.filter(({ name }) => name === CHUCK)
+  const holding = bodies.filter(({ of }) => of !== 'part')
   const steps = [
-    // Cutting the part is its work: the jaws are not.
-    { by: 'cutter' as const, radius: diameter / 2, above: -stickOut, among: chuck },
+    // Cutting the part is its work: what holds it is not.
+    { by: 'cutter' as const, radius: diameter / 2, above: -stickOut, among: holding },
     // What the shank does to the part itself is told by its flutes and by the room to the shoulder.
     ...(flutes === undefined
       ? []
-      : [{ by: 'shank' as const, radius: shank / 2, above: flutes - stickOut, among: chuck }]),
-    ...stepsAbove(fixture.holder).map(step => ({ ...step, among: bodies })),
+      : [{ by: 'shank' as const, radius: shank / 2, above: flutes - stickOut, among: holding }]),
+    ...stepsAbove(fixture).map(step => ({ ...step, among: bodies })),
   ]
-  let closest: Closest = { by: 'holder', to: CHUCK, room: FAR }
+  let closest: Closest = { by: 'holder', to: 'chuck', room: FAR }
   for (const { by, radius, above, among } of steps) {
     for (const body of among) {
       const height = (tool: Millimetre): Millimetre => heightUnder({ fixture, tilt, body, swept, tool })
@@ -52,12 +49,13 @@ export function closestPlace(setting: Setting, { diameter, shank, flutes }: Stan
   return closest
 }
 
-type Step = { readonly by: 'holder' | 'spindle'; readonly radius: Millimetre; readonly above: Millimetre }
+type Step = { readonly by: 'holder' | 'spindle' | 'head'; readonly radius: Millimetre; readonly above: Millimetre }
 
 /** What stands over the cutter: radius, and how far its lower face is above the holder's. */
-export const stepsAbove = ({ diameter, length, spindleDiameter }: Fixture['holder']): readonly Step[] => [
-  { by: 'holder', radius: diameter / 2, above: 0 },
-  { by: 'spindle', radius: spindleDiameter / 2, above: length },
+export const stepsAbove = ({ holder, head }: Pick<Fixture, 'holder' | 'head'>): readonly Step[] => [
+  { by: 'holder', radius: holder.diameter / 2, above: 0 },
+  { by: 'spindle', radius: holder.spindleDiameter / 2, above: holder.length },
+  ...(head ? [{ by: 'head' as const, radius: head.diameter / 2, above: holder.length + head.spindleLength }] : []),
 ]
 
 /** The cutter stays within the window. */

@@ -1,13 +1,21 @@
 import type { Fixture } from '../shop/shop.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 
-/** A body of revolution about the rotary's axis: its ends in X at zero tilt, from the pivot. */
-export type RoundBody = {
-  readonly name: string
-  readonly from: Millimetre
-  readonly to: Millimetre
-  readonly radius: Millimetre
+/** What tilts with the part: its ends in X at zero tilt, from the pivot. */
+type Along = { readonly name: string; readonly from: Millimetre; readonly to: Millimetre }
+
+/** A body of revolution about the rotary's axis. */
+export type RoundBody = Along & { readonly of: 'part' | 'chuck' | 'rotary'; readonly radius: Millimetre }
+
+/** A flat one under it: half its width in Y, Z of its faces at zero tilt, from the pivot. */
+export type FlatBody = Along & {
+  readonly of: 'plate'
+  readonly half: Millimetre
+  readonly top: Millimetre
+  readonly under: Millimetre
 }
+
+export type Body = RoundBody | FlatBody
 
 /** The rectangle of machine X and Y that holds every place of a tool's axis. */
 export type Swept = {
@@ -26,7 +34,7 @@ const STRIPS = 40
 export function heightUnder({
   fixture: { pivotHeight },
   tilt,
-  body: { from, to, radius },
+  body,
   swept: {
     x: [left, right],
     y: [near, far],
@@ -35,20 +43,21 @@ export function heightUnder({
 }: {
   readonly fixture: Pick<Fixture, 'pivotHeight'>
   readonly tilt: Degree
-  readonly body: RoundBody
+  readonly body: Body
   readonly swept: Swept
   readonly tool: Millimetre
 }): Millimetre {
   const [cos, sin] = [Math.cos(radians(tilt)), Math.sin(radians(tilt))]
-  const [low, high] = [Math.max(-radius, near - tool), Math.min(radius, far + tool)]
+  const { from, to } = body
+  const across = body.of === 'plate' ? body.half : body.radius
+  const [low, high] = [Math.max(-across, near - tool), Math.min(across, far + tool)]
   const end = sin < 0 ? to : from
   let highest = Number.NEGATIVE_INFINITY
   for (let strip = 0; strip <= STRIPS && low <= high; strip++) {
     const y = low + ((high - low) * strip) / STRIPS
     const beyond = Math.max(0, near - y, y - far)
     const wide = Math.sqrt(Math.max(0, tool * tool - beyond * beyond))
-    const half = Math.sqrt(Math.max(0, radius * radius - y * y))
-    const [upper, lower] = [pivotHeight + half, pivotHeight - half]
+    const [upper, lower] = sectionAt(body, pivotHeight, y)
     const [leftmost, rightmost] = [
       from * cos + (sin < 0 ? upper : lower) * sin,
       to * cos + (sin < 0 ? lower : upper) * sin,
@@ -62,4 +71,11 @@ export function heightUnder({
     if (top > highest) highest = top
   }
   return highest
+}
+
+/** Z of both sides of a body at zero tilt, at one Y. */
+function sectionAt(body: Body, pivotHeight: Millimetre, y: Millimetre): readonly [Millimetre, Millimetre] {
+  if (body.of === 'plate') return [body.top, body.under]
+  const half = Math.sqrt(Math.max(0, body.radius * body.radius - y * y))
+  return [pivotHeight + half, pivotHeight - half]
 }

@@ -1,9 +1,6 @@
-import { headSense } from '../machine-frame.ts'
-import type { Fixture } from '../shop/shop.ts'
-import type { AsMilled } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
-import { axisOf, CHUCK, type Closest, closestPlace, type Setting, type Standing, stepsAbove } from './closest-place.ts'
-import { heightUnder, type RoundBody } from './height-under.ts'
+import { axisOf, type Closest, closestPlace, type Setting, type Standing, stepsAbove } from './closest-place.ts'
+import { heightUnder } from './height-under.ts'
 import { type Remedies, remediesFor } from './held-remedies.ts'
 
 /** A cutter in its holder at the lowest that it goes, against all that turns with the rotary. */
@@ -18,28 +15,12 @@ export type HeldCutter = Closest & {
   readonly remedies?: Remedies
 }
 
-/** The blank's bands and the chuck, as they stand on the rotary. */
-export function roundBodies(
-  fixture: Fixture,
-  { shape, topStock }: AsMilled,
-  chuckFace: Millimetre,
-): readonly RoundBody[] {
-  const s = headSense(fixture)
-  const ends = (from: Millimetre, to: Millimetre): Pick<RoundBody, 'from' | 'to'> => {
-    const [a, b] = [from, to].map(depth => fixture.faceDistance - s * (depth + topStock))
-    return { from: Math.min(a ?? 0, b ?? 0), to: Math.max(a ?? 0, b ?? 0) }
-  }
-  const bands = shape.outside.map(({ name, from, to, diameter }) => ({ name, ...ends(from, to), radius: diameter / 2 }))
-  const { diameter, length } = fixture.chuck
-  return [...bands, { name: CHUCK, from: chuckFace - length, to: chuckFace, radius: diameter / 2 }]
-}
-
 /** Stick-out with which holder and spindle clear every body by a margin, below and beside. */
 export function stickOutNeeded(setting: Setting, cutter: Millimetre, margin: Millimetre): Millimetre {
   const { fixture, tilt, bodies, tip } = setting
   const swept = axisOf(setting.window, cutter)
   return Math.max(
-    ...stepsAbove(fixture.holder).flatMap(({ radius, above }) =>
+    ...stepsAbove(fixture).flatMap(({ radius, above }) =>
       bodies.map(body => {
         const beside = heightUnder({ fixture, tilt, body, swept, tool: radius + margin })
         if (beside === Number.NEGATIVE_INFINITY) return beside

@@ -1,5 +1,6 @@
 import type { Millimetre } from '../units.ts'
-import { CHUCK, closestPlace, type Setting, type Standing } from './closest-place.ts'
+import { closestPlace, type Setting, type Standing } from './closest-place.ts'
+import type { RoundBody } from './height-under.ts'
 
 /** What would let a held cutter clear everything by the margin, each change alone. */
 export type Remedies = {
@@ -22,29 +23,27 @@ export function remediesFor(setting: Setting, standing: Standing, stickOut: Mill
   const clears = (changed: Setting, out: Millimetre): boolean =>
     closestPlace(changed, standing, out).room >= margin - 1e-6
   const { holder } = setting.fixture
-  const chuck = setting.bodies.find(({ name }) => name === CHUCK)
-  const withChuck = (change: { readonly radius?: number; readonly back?: number }): Setting => ({
+  const chuck = setting.bodies.find((body): body is RoundBody => body.of === 'chuck')
+  const withChuck = (radius: Millimetre): Setting => ({
+    ...setting,
+    bodies: setting.bodies.map(body => (body.of === 'chuck' ? { ...body, radius } : body)),
+  })
+  // A stub takes all that holds the part away from it.
+  const withStub = (back: Millimetre): Setting => ({
     ...setting,
     bodies: setting.bodies.map(body =>
-      body.name === CHUCK
-        ? {
-            ...body,
-            radius: change.radius ?? body.radius,
-            from: body.from - (change.back ?? 0),
-            to: body.to - (change.back ?? 0),
-          }
-        : body,
+      body.of === 'part' ? body : { ...body, from: body.from - back, to: body.to - back },
     ),
   })
   const withHolder = (diameter: Millimetre): Setting => ({
     ...setting,
     fixture: { ...setting.fixture, holder: { ...holder, diameter } },
   })
-  const part = Math.max(...setting.bodies.filter(({ name }) => name !== CHUCK).map(({ radius }) => radius))
+  const part = Math.max(...setting.bodies.map(body => (body.of === 'part' ? body.radius : 0)))
   const out = nearest(stickOut, stickOut + LONGEST, value => clears(setting, value))
   const nose = nearest(holder.diameter, standing.shank, value => clears(withHolder(value), stickOut))
-  const jaws = chuck && nearest(2 * chuck.radius, 2 * part, value => clears(withChuck({ radius: value / 2 }), stickOut))
-  const back = nearest(0, LONGEST, value => clears(withChuck({ back: value }), stickOut))
+  const jaws = chuck && nearest(2 * chuck.radius, 2 * part, value => clears(withChuck(value / 2), stickOut))
+  const back = nearest(0, LONGEST, value => clears(withStub(value), stickOut))
   return {
     ...(out === undefined ? {} : { stickOut: out }),
     ...(nose === undefined ? {} : { holderDiameter: nose }),

@@ -1,7 +1,7 @@
 import { crownFall, crownHeight, pivotFactor, tiltPerStack } from '../handbook/pick-up.ts'
 import { sineBarStack } from '../handbook/tilted-rotary.ts'
 import { fromBuiltIn, told, worked } from '../known.ts'
-import { headSense } from '../machine-frame.ts'
+import { headSense, tiltShown } from '../machine-frame.ts'
 import { setting } from '../shop/origin.ts'
 import type { Fixture, Shop } from '../shop/shop.ts'
 import type { AsMilled } from '../stock/stock.ts'
@@ -9,7 +9,9 @@ import { type Degree, type Millimetre, radians } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { clockPosition } from './clock-position.ts'
 import type { Grip } from './grip.ts'
+import type { Body } from './height-under.ts'
 import type { PlannedPort } from './port.ts'
+import { safeHeight } from './safe-heights.ts'
 
 /** What a ball in the spindle touches at tilt 0, and what the display is set to. X and Y: its middle; Z: its tip. */
 export type PickUp = {
@@ -32,6 +34,10 @@ export type PickUp = {
 /** One tilt: how it is set, and the touch that shows whether it stands right. */
 export type TiltSetting = {
   readonly tilt: Degree
+  /** Where the tilt axis stands for it, as it counts itself; absent where the tilt is set by hand. */
+  readonly axis?: { readonly letter: string; readonly at: Degree }
+  /** Z of a tip above everything at this tilt: for every move across and every turn of the rotary. */
+  readonly across: Millimetre
   readonly stack: Millimetre
   /** Which end of the plate the blocks lift. */
   readonly blocksUnder: 'none' | 'chuck end' | 'free end'
@@ -58,8 +64,11 @@ const STACKED = fromBuiltIn('common practice, no source')
 type Asked = {
   readonly fixture: Fixture
   readonly shop: Pick<Shop, 'set'>
+  /** Letter of the axis that sets the tilt, where the machine has one. */
+  readonly tiltAxis: string | undefined
   readonly asMilled: AsMilled
   readonly grip: Grip
+  readonly bodies: readonly Body[]
   readonly ports: readonly PlannedPort[]
   readonly tilts: readonly Degree[]
   readonly notebook: Notebook
@@ -96,13 +105,15 @@ export function pickUpOf({ fixture, shop, asMilled, ports, tilts, notebook }: As
 
 /** How each tilt is set, and the check touch for it. */
 export function tiltSettings(asked: Asked): readonly TiltSetting[] {
-  const { fixture, tilts, notebook } = asked
+  const { fixture, tiltAxis, bodies, tilts, notebook } = asked
   return tilts.map(tilt => {
     const about = { about: `tilt ${tilt}°` }
     const l = told(setting(asked.shop, 'fixture', 'sine-bar'), { l: fixture.sineBar })
     const by = told(worked('tilt of the set-up'), { tilt })
     return {
       tilt,
+      ...(tiltAxis === undefined ? {} : { axis: { letter: tiltAxis, at: tiltShown(fixture, tilt) } }),
+      across: safeHeight(fixture, bodies, tilt),
       stack: notebook.use(
         sineBarStack,
         { ...told(worked('tilt of the set-up'), { tilt: Math.abs(tilt) }), ...l },

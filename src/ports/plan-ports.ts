@@ -10,12 +10,12 @@ import type { Millimetre } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { CheckedPort } from './checks/port-check.ts'
 import { runChecks } from './checks/run-checks.ts'
+import { fixtureBodies } from './fixture-bodies.ts'
 import { fixtureFindings } from './fixture-findings.ts'
 import { type FixturePlan, planFixture } from './fixture-plan.ts'
 import type { GasExchange } from './gas-exchange.ts'
 import { chuckingIn, gripOf } from './grip.ts'
-import type { RoundBody } from './height-under.ts'
-import { roundBodies } from './held-cutter.ts'
+import type { Body } from './height-under.ts'
 import { inletTiming } from './inlet-timing.ts'
 import { noteAsCut } from './note-as-cut.ts'
 import { planGasExchange } from './plan-gas-exchange.ts'
@@ -48,7 +48,7 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   if (engine && !crankTurns(engine)) return locked(part)
   const crank = engine && crankOf(engine, notebook)
   const grip = gripOf(shop, asMilled)
-  const bodies = roundBodies(shop.fixture, asMilled, grip.chuckFace)
+  const bodies = fixtureBodies(shop.fixture, asMilled, grip.chuckFace)
   const planned = part.ports.map(port => planPort({ part, port, shop, asMilled, bodies, crank, notebook }))
   const checked = planned.flatMap(({ port: planned }, i) => {
     const port = part.ports[i]
@@ -59,7 +59,10 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const gasExchange =
     engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
-  const fixture = all.length === 0 ? undefined : planFixture({ ports: all, shop, asMilled, grip, notebook })
+  const fixture =
+    all.length === 0
+      ? undefined
+      : planFixture({ ports: all, shop, asMilled, grip, bodies, longest: longestOf(all, shop), notebook })
   return {
     ...(fixture ? { fixture, chuckings: [chuckingIn(grip)] } : {}),
     ...(gasExchange ? { gasExchange } : {}),
@@ -74,6 +77,18 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     ],
     workings: notebook.workings,
   }
+}
+
+/** Stick-out of the longest tool that mills or drills a port. */
+function longestOf(ports: readonly PlannedPort[], { tools }: Shop): Millimetre {
+  const windows = ports.flatMap(port => port.windows)
+  const roughers = tools.flatMap(tool =>
+    tool.kind === 'end mill' && windows.some(window => window.tools.rougher === tool.name) ? [tool.reach] : [],
+  )
+  return Math.max(
+    ...roughers,
+    ...windows.flatMap(({ held, drillHeld }) => [held?.stickOut ?? 0, drillHeld?.stickOut ?? 0]),
+  )
 }
 
 /** Finished bore that the crown runs in, where it times a port. */
@@ -131,7 +146,7 @@ function planPort({
   readonly port: Port
   readonly shop: Shop
   readonly asMilled: AsMilled
-  readonly bodies: readonly RoundBody[]
+  readonly bodies: readonly Body[]
   readonly crank: Crank | undefined
   readonly notebook: Notebook
 }): Planned {

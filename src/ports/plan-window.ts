@@ -20,7 +20,7 @@ import { entryPlace, roomiest } from './entry-hole.ts'
 import { greatest, least } from './extreme.ts'
 import { direction, proveDirection, provePlace, withinLimits } from './fixture-setting.ts'
 import { flutesNeeded } from './flutes-needed.ts'
-import type { RoundBody } from './height-under.ts'
+import type { Body } from './height-under.ts'
 import { heldCutter, stickOutNeeded } from './held-cutter.ts'
 import { limitFaults } from './limit-faults.ts'
 import type { EdgePoint, PortWindow } from './port.ts'
@@ -49,7 +49,7 @@ export function planWindow(
   window: WindowDesign,
   shop: Shop,
   asCut: AsCut,
-  bodies: readonly RoundBody[],
+  bodies: readonly Body[],
   notebook: Notebook,
 ): { readonly window: PortWindow; readonly faults: readonly PortFault[] } {
   const about = { about: port.name }

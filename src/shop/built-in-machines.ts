@@ -68,6 +68,7 @@ export const BUILT_IN_FIXTURE: Fixture = {
   faceDistance: 80,
   pivotHeight: 50,
   positiveRotary: 'Y to Z',
+  positiveTilt: 'Z to X',
   rotaryLimits: [-360, 360],
   tiltLimits: [-10, 60],
   // Common practice, no source: sine bars are 100, 127 (5 in), 200; edge finders and probes end in a ball of 4 to 10.

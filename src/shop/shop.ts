@@ -22,6 +22,8 @@ export type Fixture = {
   /** Rotary centre line above the pivot. */
   readonly pivotHeight: Millimetre
   readonly positiveRotary: 'Y to Z' | 'Z to Y'
+  /** Which way a positive figure of the tilt axis turns, where the machine has one: an axis that moves the work may count either way. */
+  readonly positiveTilt: 'Z to X' | 'X to Z'
   readonly rotaryLimits: readonly [Degree, Degree]
   readonly tiltLimits: readonly [Degree, Degree]
   /** Between the rollers of the sine bar that sets the tilt. */
@@ -30,6 +32,31 @@ export type Fixture = {
   readonly ball: Millimetre
   readonly holder: Holder
   readonly chuck: Chuck
+  /** The next three: absent where the works does not say, and then nothing is checked against them. */
+  readonly rotary?: Rotary
+  readonly plate?: TiltPlate
+  readonly head?: MachineHead
+}
+
+/** The body of the rotary behind its chuck: the cylinder about its axis that holds all of it. */
+export type Rotary = { readonly diameter: Millimetre; readonly length: Millimetre }
+
+/** The plate that carries the rotary and tilts with it: its ends in X and its upper face in Z at zero tilt, from the pivot. */
+export type TiltPlate = {
+  readonly from: Millimetre
+  readonly to: Millimetre
+  readonly width: Millimetre
+  readonly top: Millimetre
+  readonly thickness: Millimetre
+}
+
+/** The machine's head over the spindle's face: a circle about the spindle that holds what comes down beside the work. */
+export type MachineHead = {
+  readonly diameter: Millimetre
+  /** How far the spindle's face stands below it. */
+  readonly spindleLength: Millimetre
+  /** Z of the spindle's face fully up, from the pivot; absent where the works does not say. */
+  readonly fullyUp?: Millimetre
 }
 
 /** What carries the cutter: a round nose of a length under the spindle. */
@@ -165,6 +192,8 @@ export type NcWords = {
   readonly coolantOff?: string
   /** Letter of the axis that sets the tilt; without one it is set by hand. */
   readonly tiltAxis?: string
+  readonly tiltClamp?: string
+  readonly tiltUnclamp?: string
   /** Takes the spindle fully up, which comes before every tilt; without it the program stops for that. */
   readonly spindleUp?: string
 }

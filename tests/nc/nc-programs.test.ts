@@ -18,8 +18,8 @@ const PORTS: readonly Asked[] = [
 ]
 const asMilled = milledAt(47.8, 55.2, 0.2)
 
-function planned(changes: Partial<Shop> = {}, asked = PORTS): Programmed {
-  const shop = shopWith({}, changes)
+function planned(changes: Partial<Shop> = {}, asked = PORTS, set: Partial<Shop['fixture']> = {}): Programmed {
+  const shop = shopWith(set, changes)
   const part = { ...linerOf(asked), material: { grade: '42CrMo4', written: '42CrMo4', hardness: 300 } }
   const { ports, fixture } = planPorts(part, shop, asMilled)
   const state = stateOf('mill-ports', asMilled.shape, asMilled.shape)
@@ -96,7 +96,7 @@ describe('programs of ISO 6983', () => {
       coolantOn: 'M7',
       tiltAxis: 'B',
     })
-    expect(first?.text).toContain('G53 Z0\nG0 B0.000')
+    expect(first?.text).toContain('G53 Z0\n(unclamp tilt)\nG0 B0.000\n(clamp tilt)')
     expect(first?.text).toMatch(/M11\nG0 Z[^\n]*\nG0 A[^\n]*\nM10\n/)
     expect(first?.text).toContain('M7')
   })
@@ -158,10 +158,24 @@ describe('a tool', () => {
   })
 })
 
+describe('a tilt axis', () => {
+  const words: NcWords = { tiltAxis: 'B', tiltUnclamp: 'M22', tiltClamp: 'M21', spindleUp: 'G53 Z0' }
+  const sent = (positiveTilt: Shop['fixture']['positiveTilt']) =>
+    ncPrograms(planned({ ncWords: words }, PORTS, { positiveTilt })).map(({ text }) => ({
+      tilt: Number(readNc(text).head.get('tilt')),
+      to: [...text.matchAll(/\nG53 Z0\nM22\nG0 B(-?[\d.]+)\nM21\n/g)].map(([, to]) => Number(to)),
+    }))
+
+  it('is freed, turned to the tilt in its own sense and clamped with the spindle up, and brought back to 0 at the end', () => {
+    for (const { tilt, to } of sent('Z to X')) expect(to).toEqual([tilt, 0])
+    for (const { tilt, to } of sent('X to Z')) expect(to).toEqual([0 - tilt, 0])
+  })
+})
+
 describe('a spindle', () => {
   it('is taken fully up before any tilt, and stops for that where the tilt is an axis and no word says how', () => {
     for (const { text } of programs()) expect(text.match(/spindle fully up before any tilt/g)).toHaveLength(2)
-    for (const { text } of programs({ tiltAxis: 'B' })) expect(text).toMatch(/before any tilt\)\nM0\nG0 B/)
+    for (const { text } of programs({ tiltAxis: 'B' })) expect(text.match(/before any tilt\)\nM0\n/g)).toHaveLength(2)
   })
 })
 

@@ -34,6 +34,8 @@ export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
   tilts: [
     {
       tilt: 15,
+      axis: { letter: 'B', at: -15 },
+      across: 120,
       stack: 25.9,
       blocksUnder: 'chuck end',
       perStack: 0.006,
@@ -45,5 +47,7 @@ export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
   order: [{ port: 'exhaust', at: 0, window: 1, tilt: 0, rotary: 180, cutter: 2, clock: '12:00', errors: ERRORS }],
   tiltChanges: 1,
   rotaryReversals: 0,
+  tilting: { reaches: 118, tip: 123, by: 'chuck', fullyUp: 250 },
+  notChecked: ['plate'],
   assumed: ['holder', 'chuck'],
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { toMachine } from '../../src/machine-frame.ts'
+import { unmeasuredPlaces } from '../../src/ports/fixture-plan.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import { type Asked, linerOf, milledAt, shopWith } from './liner.ts'
 
@@ -52,5 +53,42 @@ describe('proving moves say where the fixture itself goes', () => {
       toMachine(shop.fixture, { tilt, rotary: 0 }, [0, 0, 20])[2] -
       toMachine(shop.fixture, { tilt, rotary: 0 }, [0, 0, -20])[2]
     expect(fixture?.provingMoves[2]).toContain(at(5) < at(0) ? 'must go down' : 'must go up')
+  })
+})
+
+describe('a tilt axis of the machine', () => {
+  const planned = (positiveTilt: 'Z to X' | 'X to Z', set?: ReadonlySet<string>) =>
+    planPorts(
+      linerOf(PORTS),
+      shopWith({ positiveTilt }, { ncWords: { tiltAxis: 'B' }, ...(set && { set }) }),
+      milledAt(47.8, 55.2),
+    ).fixture
+
+  it('stands where its own count says, and the tilt stays that of the part', () => {
+    const tilts = (sense: 'Z to X' | 'X to Z') => planned(sense)?.tilts.map(({ tilt, axis }) => [tilt, axis?.at])
+    expect(tilts('Z to X')).toEqual([
+      [0, 0],
+      [15, 15],
+      [50, 50],
+    ])
+    expect(tilts('X to Z')).toEqual([
+      [0, 0],
+      [15, -15],
+      [50, -50],
+    ])
+  })
+
+  it('is proved by a move that says where the head end itself goes', () => {
+    const at = (tilt: number) => toMachine(shopWith().fixture, { tilt, rotary: 0 }, [0, 0, 20])[2]
+    expect(at(5)).toBeLessThan(at(0))
+    expect(planned('Z to X')?.provingMoves[2]).toBe('Turn B to +5: the head end must go down.')
+    expect(planned('X to Z')?.provingMoves[2]).toBe('Turn B to +5: the head end must go up.')
+  })
+
+  it('whose sense nobody has proved is among what no program is written without', () => {
+    const places = ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary']
+    const unproved = planned('Z to X', new Set(places.map(key => `/fixture/${key}`)))
+    expect(unproved && unmeasuredPlaces(unproved)).toEqual(['positive-tilt'])
+    expect(plan().fixture?.assumed).not.toContain('positive-tilt')
   })
 })

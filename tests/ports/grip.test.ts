@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { CHUCK, type Setting } from '../../src/ports/closest-place.ts'
-import { heldCutter, roundBodies } from '../../src/ports/held-cutter.ts'
+import type { Setting } from '../../src/ports/closest-place.ts'
+import { fixtureBodies } from '../../src/ports/fixture-bodies.ts'
+import { heldCutter } from '../../src/ports/held-cutter.ts'
 import { planPorts } from '../../src/ports/plan-ports.ts'
 import type { Fixture } from '../../src/shop/shop.ts'
 import { type Asked, FIXTURE, linerOf, milledAt, shopWith } from './liner.ts'
@@ -65,17 +66,17 @@ describe('a boost at 50° over a chuck of Ø80', () => {
     expect(nose).toBeCloseTo(Math.floor(holderDiameter * 10) / 10, 6)
   })
 
-  const bodies = roundBodies(FIXTURE, milledAt(47.8, 55.2), -2)
+  const bodies = fixtureBodies(FIXTURE, milledAt(47.8, 55.2), -2)
   const setting: Setting = { fixture: FIXTURE, tilt: 50, bodies, window: { x: [74, 78], y: [-5, 5] }, tip: 20 }
   const standing = { diameter: 2, shank: 6, flutes: 10 }
   const { remedies = {} } = heldCutter(setting, standing, 25, 2)
   const back = (by: number): Setting => ({
     ...setting,
-    bodies: bodies.map(body => (body.name === CHUCK ? { ...body, from: body.from - by, to: body.to - by } : body)),
+    bodies: bodies.map(body => (body.of === 'chuck' ? { ...body, from: body.from - by, to: body.to - by } : body)),
   })
   const jaws = (diameter: number): Setting => ({
     ...setting,
-    bodies: bodies.map(body => (body.name === CHUCK ? { ...body, radius: diameter / 2 } : body)),
+    bodies: bodies.map(body => (body.of === 'chuck' ? { ...body, radius: diameter / 2 } : body)),
   })
   const nose = (diameter: number): Setting => ({
     ...setting,

@@ -15,7 +15,7 @@ describe.each([
   ['level with the nose', -10, 89.44252, 105.06, 37.54],
   ['at the top corner', 10, 122.29115, 70, 34.6],
 ] as const)('a holder beside the chuck, closest %s', (_, tilt, x, nose, clear) => {
-  const chuck: RoundBody = { name: 'chuck', from: 20, to: 60, radius: 50 }
+  const chuck: RoundBody = { of: 'chuck', name: 'chuck', from: 20, to: 60, radius: 50 }
   it('is as far from it as computed separately', () => {
     const height = (radius: number) =>
       heightUnder({ fixture: { pivotHeight: 60 }, tilt, body: chuck, swept: at(x, 0), tool: radius })
@@ -33,7 +33,7 @@ it('finds the highest place under the tool: none that the fixture’s own transf
       between(-20, 20),
       fc.array(fc.tuple(between(0, 1), between(0, 1), between(0, 360)), { minLength: 400, maxLength: 400 }),
       (tilt, tool, x, y, places) => {
-        const body: RoundBody = { name: 'seat', from: -12, to: 76, radius: 27.5 }
+        const body: RoundBody = { of: 'part', name: 'seat', from: -12, to: 76, radius: 27.5 }
         const found = heightUnder({ fixture: FIXTURE, tilt, body, swept: at(x, y), tool })
         // Through the fixture's own transform: the part's axis points along +X, its top face stands at 80.
         for (const [along, out, turn] of places) {
@@ -50,7 +50,7 @@ it('finds the highest place under the tool: none that the fixture’s own transf
 })
 
 describe('a level cylinder under an upright tool', () => {
-  const body: RoundBody = { name: 'seat', from: 0, to: 100, radius: 30 }
+  const body: RoundBody = { of: 'part', name: 'seat', from: 0, to: 100, radius: 30 }
   it('is as high as its chord there', () => {
     expect(heightUnder({ fixture: { pivotHeight: 50 }, tilt: 0, body, swept: at(50, 0), tool: 5 })).toBeCloseTo(80, 6)
     expect(heightUnder({ fixture: { pivotHeight: 50 }, tilt: 0, body, swept: at(50, 25), tool: 5 })).toBeCloseTo(
@@ -75,7 +75,7 @@ describe('a level cylinder under an upright tool', () => {
 })
 
 it('needs as much more stick-out as a tilted wall rises under the holder', () => {
-  const body: RoundBody = { name: 'seat', from: -200, to: 200, radius: 30 }
+  const body: RoundBody = { of: 'part', name: 'seat', from: -200, to: 200, radius: 30 }
   const setting = { fixture: FIXTURE, tilt: 50, bodies: [body], window: at(60, 0), tip: 0 }
   const slim = stickOutNeeded(
     { ...setting, fixture: { ...FIXTURE, holder: { ...FIXTURE.holder, diameter: 10 } } },

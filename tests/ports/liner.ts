@@ -73,6 +73,7 @@ export const FIXTURE: Fixture = {
   faceDistance: 80,
   pivotHeight: 50,
   positiveRotary: 'Y to Z',
+  positiveTilt: 'Z to X',
   rotaryLimits: [-360, 360],
   tiltLimits: [-60, 60],
   sineBar: 100,
@@ -83,7 +84,7 @@ export const FIXTURE: Fixture = {
 
 /** What the shop file says of its fixture, where it says all that places a cut. */
 const MEASURED: ReadonlySet<string> = new Set(
-  ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary'].map(key => `/fixture/${key}`),
+  ['head-faces', 'face-distance', 'pivot-height', 'positive-rotary', 'positive-tilt'].map(key => `/fixture/${key}`),
 )
 
 export const shopWith = (fixture: Partial<Fixture> = {}, changes: Partial<Shop> = {}): Shop => ({

@@ -6,7 +6,7 @@ export const holderClearance: PortCheck = {
   name: 'holder-clearance',
   code: 'ports/holder-clearance',
   severity: 'error',
-  because: 'shank, holder and spindle go down beside the part and its chuck',
+  because: 'shank, holder, spindle and head go down beside the part and what holds it',
   source: 'derived: geometry; margin: common practice, no source',
   test: ({ windows }, limit) =>
     windows.flatMap(({ port, window: { held, drillHeld, tilt, cutter, entryHole } }) =>
@@ -22,7 +22,7 @@ export const holderClearance: PortCheck = {
             port,
             severity: room < 0 ? ('error' as const) : ('warning' as const),
             message: `at tilt ${angle(tilt, 1)}° the ${by} over the ${over} ${how} mm; ${limit('least')} mm or more is needed`,
-            hint: `${helps(held)}; \`fixture: {holder: …, chuck: …}\` in the shop file says what they are`,
+            hint: `${helps(held)}; \`fixture: {holder: …, chuck: …, rotary: …, plate: …, head: …}\` in the shop file says what they are`,
           },
         ]
       }),

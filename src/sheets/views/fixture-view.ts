@@ -24,6 +24,9 @@ export type FixtureView = {
   readonly pickUp: readonly string[]
   readonly tilts: readonly {
     readonly tilt: string
+    /** Where the machine's tilt axis stands for it; a dash where it is set by hand. */
+    readonly axis: string
+    readonly across: string
     readonly stack: string
     readonly under: string
     readonly perStack: string
@@ -45,6 +48,12 @@ export type FixtureView = {
   readonly provingMoves: readonly string[]
   /** What nobody measured and every figure rests on; empty where the works has. */
   readonly notMeasured: string
+  /** Against what every clearance was reckoned, and what nobody reckoned. */
+  readonly checked: string
+  /** How high the work rises while it tilts, and the spindle over it; empty where nothing is tilted. */
+  readonly tilting: string
+  /** Letter of the axis that sets the tilt; empty where it is set by hand. */
+  readonly tiltAxis: string
   /** How often tilt and rotary turn back, in words. */
   readonly changes: string
   readonly depths: readonly {
@@ -86,8 +95,10 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
     // A bar is known by its length as it was bought.
     sineBar: fixture ? `${inWords(fixture.sineBar)} mm` : '',
     pickUp: fixture ? pickUpLines(fixture.pickUp, figures) : [],
-    tilts: (fixture?.tilts ?? []).map(({ tilt, stack, blocksUnder, perStack, check }) => ({
+    tilts: (fixture?.tilts ?? []).map(({ tilt, axis, across, stack, blocksUnder, perStack, check }) => ({
       tilt: signed(angle(tilt, 3)),
+      axis: axis ? signed(angle(axis.at, 3)) : DASH,
+      across: signed(length(across, 1)),
       stack: length(stack),
       under: blocksUnder === 'none' ? DASH : blocksUnder,
       perStack: angle(perStack, 4),
@@ -119,6 +130,9 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
     }),
     provingMoves: fixture?.provingMoves ?? [],
     notMeasured: fixture ? notMeasuredWords(fixture) : '',
+    checked: fixture ? checkedWords(fixture, plan.shop) : '',
+    tilting: fixture ? tiltingWords(fixture, figures) : '',
+    tiltAxis: fixture?.tilts[0]?.axis?.letter ?? '',
     changes: fixture ? changesOf(fixture) : '',
     depths: inOrder(plan).map(({ name, window }) => {
       const { plunge, needed, held, tools } = window
@@ -158,6 +172,27 @@ function pickUpLines(
 function holdWords({ grip }: NonNullable<Plan['fixture']>, { length, unit }: PaperFigures): string {
   const { surface, diameter, end, toPort } = grip
   return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end, no more. Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
+}
+
+const NAMES = {
+  rotary: 'body of the rotary',
+  plate: 'its plate',
+  head: 'head of the machine',
+  tilting: 'the way up before a tilt',
+} as const
+
+function checkedWords({ notChecked }: NonNullable<Plan['fixture']>, { fixture }: Plan['shop']): string {
+  const others = (['rotary', 'plate', 'head'] as const).filter(what => fixture?.[what] !== undefined)
+  const known = ['part', 'chuck', ...others.map(what => NAMES[what])]
+  const left = notChecked.map(what => NAMES[what])
+  return `Clearances are reckoned of cutter, shank, holder and spindle to ${known.join(', ')}.${left.length === 0 ? '' : ` Not checked: ${left.join(', ')}: see them go clear with the spindle stopped.`}`
+}
+
+function tiltingWords({ tilting }: NonNullable<Plan['fixture']>, { length, unit }: PaperFigures): string {
+  if (!tilting) return ''
+  const { reaches, tip, by, fullyUp } = tilting
+  const up = fullyUp === undefined ? '' : ` Fully up the longest tool stands at Z ${signed(length(fullyUp, 1))}.`
+  return `Take the spindle fully up before any tilt: the ${by} rises to Z ${signed(length(reaches, 1))} ${unit} on the way, and a tip left under Z ${signed(length(tip, 1))} stands in it.${up}`
 }
 
 function notMeasuredWords({ assumed }: NonNullable<Plan['fixture']>): string {

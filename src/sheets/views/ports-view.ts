@@ -116,11 +116,17 @@ function edgesOf({ edges: { asCut, finished } }: PortWindow, length: PaperFigure
   }
 }
 
-function axesOf({ shop: { fixture } }: Plan, { length, unit }: PaperFigures): readonly string[] {
+function axesOf({ shop }: Plan, { length, unit }: PaperFigures): readonly string[] {
+  const { fixture } = shop
   if (!fixture) return []
   return [
     `Zero is the tilt pivot. The cutter points along −Z; the rotary axis lies along X at zero tilt.`,
     `Head faces ${fixture.headFaces}. Top face at X ${length(fixture.faceDistance)} ${unit}, rotary centre ${length(fixture.pivotHeight)} ${unit} above the pivot, both at zero tilt.`,
+    ...(shop.ncWords?.tiltAxis === undefined
+      ? []
+      : [
+          `Tilt ° is of the part, positive Z to X. Tilt axis ${shop.ncWords.tiltAxis} counts positive ${fixture.positiveTilt}.`,
+        ]),
     `Positive rotary turns ${fixture.positiveRotary}. At zero rotary the 12 o’clock mark of the part, seen from the head, points up.`,
   ]
 }

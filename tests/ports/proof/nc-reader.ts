@@ -1,4 +1,7 @@
-/** A small reader of ISO 6983 text: absolute millimetres, rapid and straight feed moves, a rotary word A. */
+/**
+ * A small reader of ISO 6983 text: absolute millimetres, rapid and straight feed moves, a rotary word A, a tilt word B, and
+ * one word of the machine's own, G53 Z0, which takes the spindle fully up.
+ */
 export type Place = { readonly x: number; readonly y: number; readonly z: number }
 export type Move = {
   readonly rapid: boolean
@@ -16,9 +19,13 @@ export type NcRead = {
   readonly moves: readonly Move[]
   /** Where the rotary turned. */
   readonly turns: readonly { readonly at: Place; readonly to: number }[]
+  /** Machine Z in which the program leaves the tip. */
+  readonly endsAt: number
+  /** Where the tilt axis turned. */
+  readonly tilts: readonly { readonly at: Place; readonly to: number }[]
 }
 
-const KNOWN = /^(G(0|1|17|21|40|54|90|94)|M(0|3|5|6|8|9|30)|[NTSF][\d.]+|[XYZA]-?\d+\.\d+)$/
+const KNOWN = /^(G(0|1|17|21|40|53|54|90|94)|M(0|3|5|6|8|9|10|11|21|22|30)|[NTSF][\d.]+|Z0|[XYZAB]-?\d+\.\d+)$/
 
 export function readNc(text: string): NcRead {
   const lines = text.trim().split('\n')
@@ -26,6 +33,7 @@ export function readNc(text: string): NcRead {
   const head = new Map<string, string>()
   const moves: Move[] = []
   const turns: { at: Place; to: number }[] = []
+  const tilts: { at: Place; to: number }[] = []
   let place: Place = { x: Number.NaN, y: Number.NaN, z: Number.NaN }
   let [rapid, rotary, turning, spindle, feed] = [true, Number.NaN, false, 0, 0]
   let ended = false
@@ -56,6 +64,12 @@ export function readNc(text: string): NcRead {
       turns.push({ at: place, to: a })
       rotary = a
     }
+    const b = value('B')
+    if (b !== undefined) tilts.push({ at: place, to: b })
+    if (words.includes('G53')) {
+      place = { ...place, z: Number.POSITIVE_INFINITY }
+      continue
+    }
     const to = { x: value('X') ?? place.x, y: value('Y') ?? place.y, z: value('Z') ?? place.z }
     if (Object.is(to.x, place.x) && Object.is(to.y, place.y) && Object.is(to.z, place.z)) continue
     if (!rapid && !(turning && spindle > 0 && feed > 0)) throw new Error(`feed without spindle or feed rate: ${line}`)
@@ -63,5 +77,5 @@ export function readNc(text: string): NcRead {
     place = to
   }
   if (!ended) throw new Error('the program has no M30')
-  return { head, moves, turns }
+  return { head, moves, turns, tilts, endsAt: place.z }
 }
