@@ -29,9 +29,7 @@ export async function killedRuns(
   { seed, from = 0, count }: { readonly seed: number; readonly from?: number; readonly count: number },
   tell: (line: string) => void = () => undefined,
 ): Promise<readonly string[]> {
-  const whole = new Map(
-    (['traveller', 'programs'] as const).map(name => [name, undisturbed({ main, root, desk }, name)] as const),
-  )
+  const whole = new Map<Name, Whole>()
   const faults: string[] = []
   for (let number = from; number < from + count; number++) {
     const random = randomOf(seed, number)
@@ -39,8 +37,8 @@ export async function killedRuns(
     const signal = random.pick(SIGNALS)
     const folder = join(desk, `run-${number}`)
     mkdirSync(folder)
-    const expected = whole.get(name)
-    if (!expected) continue
+    const expected = whole.get(name) ?? undisturbed({ main, root, desk }, name)
+    whole.set(name, expected)
     const ended = await killed({ main, root, folder, name, signal, random, takes: expected.takes })
     const wrong = [...ended.wrong, ...wrongIn({ main, root, folder }, signal, expected.files)]
     faults.push(...wrong.map(what => `number ${number}, ${name}, ${signal} ${ended.when}: ${what}`))

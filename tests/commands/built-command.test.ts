@@ -12,8 +12,16 @@ describe('the built command and the disk', () => {
     ['a folder', ['check', 'parts'], /parts: cannot be read: that is a folder/],
     ['a shop file behind a file', ['check', PART, '--shop', 'package.json/x'], /a folder on the way is a file/],
     ['a name that no disk takes', ['check', 'x'.repeat(300)], /the name is too long/],
-    ['a file where the folder for paper should be', ['traveller', PART, '--out', 'package.json'], /cannot be written/],
-    ['a folder behind a file', ['traveller', PART, '--out', 'package.json/x'], /a folder on the way is a file/],
+    [
+      'a file where the folder for paper should be',
+      ['traveller', PART, '--format', 'html', '--out', 'package.json'],
+      /cannot be written/,
+    ],
+    [
+      'a folder behind a file',
+      ['traveller', PART, '--format', 'html', '--out', 'package.json/x'],
+      /a folder on the way is a file/,
+    ],
     ['a device to write over', ['new', 'pin', '/dev/null', '--force'], /something other than a file is there/],
     ['a name too long to write', ['new', 'pin', `${'x'.repeat(300)}.yaml`], /the name is too long/],
     ['a folder that cannot be listed', ['traveller', PART, '--templates', 'nowhere'], /nowhere: cannot be read/],

@@ -84,9 +84,25 @@ function meshOf(plan: Plan, window: PortWindow) {
         places.push(at)
     }
   }
-  places.sort((a, b) => b[2] - a[2])
+  // By squares as wide as the shank's radius: what a shank covers lies in the square of its middle and those about it.
+  const squares = new Map<string, Vector[]>()
+  for (const place of places) {
+    const key = squareOf(place[0], place[1]).join()
+    const square = squares.get(key)
+    if (square) square.push(place)
+    else squares.set(key, [place])
+  }
   return {
-    highest: (x: number, y: number): number =>
-      places.find(([px, py]) => Math.hypot(px - x, py - y) <= SHANK)?.[2] ?? Number.NEGATIVE_INFINITY,
+    highest: (x: number, y: number): number => {
+      const [i, j] = squareOf(x, y)
+      let most = Number.NEGATIVE_INFINITY
+      for (const a of [i - 1, i, i + 1])
+        for (const b of [j - 1, j, j + 1])
+          for (const [px, py, pz] of squares.get([a, b].join()) ?? [])
+            if (pz > most && Math.hypot(px - x, py - y) <= SHANK) most = pz
+      return most
+    },
   }
 }
+
+const squareOf = (x: number, y: number): readonly [number, number] => [Math.floor(x / SHANK), Math.floor(y / SHANK)]

@@ -25,8 +25,22 @@ export const templates: ReadonlyMap<string, Template> = new Map(
     .map(name => [name.replace(/\.hbs$/, ''), { file: name, text: textOf(`templates/${name}`) }]),
 )
 
-/** The works' own part, planned as the command plans it. */
+const planned = new Map<string, Plan>()
+
+/** The works' own part, planned as the command plans it: once for all that read it, and closed to whoever would change it. */
 export function demoPlan(name = 'OX-098-21'): Plan {
+  const plan = planned.get(name) ?? closed(planOf(name))
+  planned.set(name, plan)
+  return plan
+}
+
+function closed<T>(value: T): T {
+  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value
+  for (const inner of Object.values(value)) closed(inner)
+  return Object.freeze(value)
+}
+
+function planOf(name: string): Plan {
   const { part } = readPart(textOf(`parts/${name}.yaml`), `parts/${name}.yaml`)
   const { shop } = readShop(textOf('parts/shop.yaml'), 'parts/shop.yaml')
   if (!part || !shop) throw new Error(`${name} does not read`)

@@ -6,7 +6,11 @@ import type { Paper } from '../../src/sheets/theme.ts'
 import { demoPlan, templates, typeface } from './demo-packet.ts'
 
 const both = { pdf: true, html: true }
-const options = (paper: Paper) => ({ templates, typeface, formats: both, paper, units: 'mm' as const })
+const [asPdf, asHtml] = [
+  { pdf: true, html: false },
+  { pdf: false, html: true },
+]
+const options = (paper: Paper, formats = both) => ({ templates, typeface, formats, paper, units: 'mm' as const })
 const plan = demoPlan()
 
 /** The words of every page, as a general-purpose reader finds them. */
@@ -23,16 +27,31 @@ async function textsOf(pdf: Uint8Array): Promise<readonly string[]> {
   )
 }
 
+/** Printed once a paper, for every claim about it. */
+const once = <T>(make: () => Promise<T>): (() => Promise<T>) => {
+  let made: Promise<T> | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+const printedOn = (paper: Paper) => {
+  const printed = once(() => packet(plan, options(paper)))
+  return { packet: printed, texts: once(async () => textsOf((await printed()).pdf ?? new Uint8Array())) }
+}
+const PRINTED = { a4: printedOn('a4'), letter: printedOn('letter') }
+
 describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
+  const { packet: printed, texts } = PRINTED[paper]
+
   it('gives the same bytes for the same plan', async () => {
-    const [first, again] = [await packet(plan, options(paper)), await packet(plan, options(paper))]
+    const [first, again] = [await printed(), await packet(plan, options(paper))]
     expect(first.pdf && again.pdf && Buffer.compare(first.pdf, again.pdf)).toBe(0)
     expect(first.html === again.html).toBe(true)
   })
 
   it('says on every page which part, batch, issue and sheet it is', async () => {
-    const { pdf } = await packet(plan, options(paper))
-    const pages = await textsOf(pdf ?? new Uint8Array())
+    const pages = await texts()
     pages.forEach((text, index) => {
       for (const word of [
         'OX-098-21 rev B',
@@ -47,8 +66,7 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
   })
 
   it('prints every size of every operation, what to hold it by, and every caution', async () => {
-    const { pdf } = await packet(plan, options(paper))
-    const whole = (await textsOf(pdf ?? new Uint8Array())).join(' ').replaceAll(' ', '')
+    const whole = (await texts()).join(' ').replaceAll(' ', '')
     for (const { holding, cautions, sizes } of plan.operations) {
       for (const text of [holding, ...cautions]) expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
       for (const { lower, upper } of sizes) {
@@ -66,7 +84,7 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
 
 describe('the packet in HTML', () => {
   it('asks nothing of the outside and carries every sheet', async () => {
-    const { html = '' } = await packet(plan, options('a4'))
+    const { html = '' } = await PRINTED.a4.packet()
     expect(/(?:src|href)=|url\(|@import|<script/.exec(html)).toBeNull()
     expect(html.match(/<section>/g)?.length).toBeGreaterThan(plan.operations.length)
     for (const { name } of plan.operations) expect(html.includes(name), name).toBe(true)
@@ -77,7 +95,7 @@ describe('the order of a visit', () => {
   it.each(plan.orders.map(order => [order.title, order] as const))(
     '%s stands alone: sizes that come, points, cautions',
     async (_, order) => {
-      const { pdf } = await subcontract(plan, order, options('a4'))
+      const { pdf } = await subcontract(plan, order, options('a4', asPdf))
       const text = (await textsOf(pdf ?? new Uint8Array())).join(' ')
       for (const word of ['What comes to you', 'Must not happen', 'acking', order.firm, plan.shop.name]) {
         expect(text).toContain(word)
@@ -95,7 +113,7 @@ describe('the specification of an order', () => {
   ] as const)('%s: thirteen numbered points', async (title, words) => {
     const order = plan.orders.find(one => one.title === title)
     if (!order) throw new Error(`the demo has no order ${title}`)
-    const { html = '' } = await subcontract(plan, order, options('a4'))
+    const { html = '' } = await subcontract(plan, order, options('a4', asHtml))
     const sheet = html.split('<h1>Specification of order')[1]?.split('<h1>')[0] ?? ''
     const numbers = [...sheet.matchAll(/<td[^>]*>(\d+)<\/td>/g)].map(([, number]) => Number(number))
     expect(numbers).toEqual(Array.from({ length: 13 }, (_, i) => i + 1))
@@ -106,7 +124,7 @@ describe('the specification of an order', () => {
 describe('the packet in inches', () => {
   // Workings keep the units that their formulas are published in.
   it('prints a bore of 48 mm as 1.88… on every sheet that is worked from', async () => {
-    const { html = '' } = await packet(plan, { ...options('letter'), units: 'inch' })
+    const { html = '' } = await packet(plan, { ...options('letter', asHtml), units: 'inch' })
     expect(html.includes('1.8898')).toBe(true)
     expect(/48\.016/.exec(html.split('<h1>Workings')[0] ?? '')).toBeNull()
   })

@@ -1,0 +1,19 @@
+import { describe, expect, it } from 'vitest'
+import { firstOf } from '../campaign/first-of.ts'
+
+describe('whatever the files say, the program refuses or plans: no fall, no hang, no figure that is none', () => {
+  it('300 damaged part, shop and batch files', { timeout: 300_000 }, async () => {
+    const { done, faults, refusals } = await firstOf('mutants', 300)
+    expect(faults).toEqual([])
+    expect(done).toBe(300)
+    // The damage is damage: the reader refuses many of them, and for many reasons.
+    expect(refusals.size).toBeGreaterThan(20)
+  })
+
+  it('60 plausible parts of all kinds, some of them through the whole packet', { timeout: 300_000 }, async () => {
+    const { done, faults, statuses } = await firstOf('plausible', 60)
+    expect(faults).toEqual([])
+    expect(done).toBe(60)
+    expect(statuses.get('status 0')).toBeGreaterThan(0)
+  })
+})
