@@ -19,10 +19,14 @@ export type NcText = {
   readonly text: () => string
 }
 
-/** Three places, without going by way of a fraction: a program has tens of thousands of words. */
+/** `.000` to `.999`. */
+const THOUSANDTHS = Array.from({ length: 1000 }, (_, thousandths) => `.${String(thousandths).padStart(3, '0')}`)
+
+/** Three places, put together from whole numbers: a program has tens of thousands of words. */
 function written(thousandths: number): string {
-  const digits = String(Math.abs(thousandths)).padStart(4, '0')
-  return `${thousandths < 0 ? '-' : ''}${digits.slice(0, -3)}.${digits.slice(-3)}`
+  const size = Math.abs(thousandths)
+  const places = size % 1000
+  return `${thousandths < 0 ? '-' : ''}${(size - places) / 1000}${THOUSANDTHS[places] ?? ''}`
 }
 
 const PLAIN: Readonly<Record<string, string>> = {
@@ -47,7 +51,7 @@ const plain = (text: string): string =>
 
 export function openNcText(): NcText {
   const lines: string[] = []
-  const last = new Map<string, number>()
+  let last: { [word in Word]?: number } = {}
   let number = 0
   let labelled = false
   const block = (words: string): void => {
@@ -70,19 +74,21 @@ export function openNcText(): NcText {
         if (value === undefined) continue
         // Adding zero turns a negative zero into a plain one.
         const thousandths = Math.round(value * 1000) + 0
-        if (last.get(word) === thousandths) continue
-        last.set(word, thousandths)
+        if (last[word] === thousandths) continue
+        last[word] = thousandths
         words += ` ${word}${written(thousandths)}`
       }
       if (words === '') return
       const feed = to.F === undefined ? undefined : Math.max(1, Math.round(to.F))
-      if (g === 'G1' && feed !== undefined && last.get('F') !== feed) {
-        last.set('F', feed)
+      if (g === 'G1' && feed !== undefined && last.F !== feed) {
+        last.F = feed
         words += ` F${feed}`
       }
       block(`${g}${words}`)
     },
-    forget: () => last.clear(),
+    forget: () => {
+      last = {}
+    },
     text: () => `%\n${lines.join('\n')}\n%\n`,
   }
 }

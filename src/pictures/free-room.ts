@@ -15,10 +15,13 @@ export function openRoom(frame: Box): FreeRoom {
   const columns = Math.ceil(frame.width / CELL) + 1
   const rows = Math.ceil(frame.height / CELL) + 1
   const taken = new Uint8Array(columns * rows)
+  /** How many cells are taken above and left of a corner of the grid, counted when first asked for. */
+  let counted: Int32Array | undefined
   const column = (x: Point): number => Math.floor((x - frame.x) / CELL)
   const row = (y: Point): number => Math.floor((y - frame.y) / CELL)
   const take = (atColumn: number, atRow: number): void => {
     if (atColumn >= 0 && atColumn < columns && atRow >= 0 && atRow < rows) taken[atRow * columns + atColumn] = 1
+    counted = undefined
   }
   return {
     takeLine: ({ from, to }) => {
@@ -36,16 +39,26 @@ export function openRoom(frame: Box): FreeRoom {
       if (x < frame.x || y < frame.y || x + width > frame.x + frame.width || y + height > frame.y + frame.height) {
         return false
       }
-      const left = column(x - CELL / 2)
-      const right = column(x + width + CELL / 2)
-      const top = row(y - CELL / 2)
-      const bottom = row(y + height + CELL / 2)
-      for (let atRow = Math.max(0, top); atRow <= Math.min(bottom, rows - 1); atRow++) {
-        for (let atColumn = Math.max(0, left); atColumn <= Math.min(right, columns - 1); atColumn++) {
-          if (taken[atRow * columns + atColumn] === 1) return false
-        }
-      }
-      return true
+      counted ??= countedFrom(taken, columns, rows)
+      const left = Math.max(0, column(x - CELL / 2))
+      const right = Math.min(columns, column(x + width + CELL / 2) + 1)
+      const top = Math.max(0, row(y - CELL / 2)) * (columns + 1)
+      const bottom = Math.min(rows, row(y + height + CELL / 2) + 1) * (columns + 1)
+      const at = (corner: number): number => counted?.[corner] ?? 0
+      return at(bottom + right) - at(bottom + left) - at(top + right) + at(top + left) === 0
     },
   }
+}
+
+/** Sums over all cells above and left of every corner: any rectangle's is then a sum of four. */
+function countedFrom(taken: Uint8Array, columns: number, rows: number): Int32Array {
+  const sums = new Int32Array((columns + 1) * (rows + 1))
+  for (let row = 0; row < rows; row++) {
+    let along = 0
+    for (let column = 0; column < columns; column++) {
+      along += taken[row * columns + column] ?? 0
+      sums[(row + 1) * (columns + 1) + column + 1] = along + (sums[row * (columns + 1) + column + 1] ?? 0)
+    }
+  }
+  return sums
 }

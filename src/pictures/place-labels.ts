@@ -43,10 +43,11 @@ const GAP: Point = 2
 export function placeLabels(labels: readonly Wanted[], around: Surroundings): readonly (Placed | undefined)[] {
   const order = labels.map((_, index) => index)
   const crowded = order.toSorted((a, b) => (labels[b]?.width ?? 0) - (labels[a]?.width ?? 0) || a - b)
+  const crossesLine = crossing(around.lines)
   let best: readonly (Found | undefined)[] = []
   let least = Number.POSITIVE_INFINITY
   for (const attempt of [order, crowded, order.toReversed()]) {
-    const found = placeInOrder(labels, attempt, around)
+    const found = placeInOrder(labels, attempt, around, crossesLine)
     const fault = found.reduce((sum, place) => sum + (place ? place.fault : WORST), 0)
     if (fault < least) [best, least] = [found, fault]
     if (fault === 0) break
@@ -62,6 +63,7 @@ function placeInOrder(
   labels: readonly Wanted[],
   order: readonly number[],
   { frame, lines, boxes }: Surroundings,
+  crossesLine: Test,
 ): readonly (Found | undefined)[] {
   const room = openRoom(frame)
   for (const segment of lines) room.takeLine(segment)
@@ -73,13 +75,10 @@ function placeInOrder(
     !letterings.some(other => enters(leader, other)) &&
     !leaders.some(other => meet(other, leader)) &&
     !lines.some(other => runsAlong(leader, other))
-  const isClear = (place: Placed): boolean => {
-    const open = tail(place.leader)
-    return !lines.some(other => meet(other, open)) && fits(place)
-  }
   for (const index of order) {
     const label = labels[index]
-    const found = label && findPlace({ label, room, fits, isClear, farthest: Math.hypot(frame.width, frame.height) })
+    const found =
+      label && findPlace({ label, room, fits, crossesLine, farthest: Math.hypot(frame.width, frame.height) })
     if (!found) continue
     places[index] = found
     room.takeBox(found.place.box)
@@ -96,21 +95,54 @@ function findPlace({
   label,
   room,
   fits,
-  isClear,
+  crossesLine,
   farthest,
 }: {
   readonly label: Wanted
   readonly room: FreeRoom
   readonly fits: Test
-  readonly isClear: Test
+  readonly crossesLine: Test
   readonly farthest: Point
 }): Found | undefined {
-  const clear = label.mayCross ? undefined : firstPlace(label, room, isClear)
+  let fitting: Placed | undefined
+  const clear = firstPlace(label, room, place => {
+    const crosses = !label.mayCross && crossesLine(place)
+    if ((crosses && fitting) || !fits(place)) return false
+    fitting ??= place
+    return !crosses
+  })
   if (clear) return { place: clear, fault: 0 }
-  const fitting = firstPlace(label, room, fits)
-  if (fitting) return { place: fitting, fault: label.mayCross ? 0 : 1 }
+  if (fitting) return { place: fitting, fault: 1 }
   const far = firstPlace({ ...label, spread: 180, reach: [2 * STEP, farthest] }, room, fits)
   return far && { place: far, fault: 3 }
+}
+
+/** Width of the upright strips that lines are kept by: what a leader crosses lies in a strip of its own. */
+const STRIP: Point = 20
+
+/** Whether a leader crosses one of the lines. A drawing has thousands of them. */
+function crossing(lines: readonly Segment[]): Test {
+  const strips = new Map<number, Segment[]>()
+  const stripsOf = ({ from, to }: Segment): readonly [number, number] => [
+    Math.floor((Math.min(from.x, to.x) - 1) / STRIP),
+    Math.floor((Math.max(from.x, to.x) + 1) / STRIP),
+  ]
+  for (const line of lines) {
+    const [first, last] = stripsOf(line)
+    for (let strip = first; strip <= last; strip++) {
+      const here = strips.get(strip)
+      if (here) here.push(line)
+      else strips.set(strip, [line])
+    }
+  }
+  return ({ leader }) => {
+    const open = tail(leader)
+    const [first, last] = stripsOf(open)
+    for (let strip = first; strip <= last; strip++) {
+      if (strips.get(strip)?.some(line => meet(line, open))) return true
+    }
+    return false
+  }
 }
 
 /** The leader without its first points, which stand on the line it is about. */
@@ -138,14 +170,13 @@ function runsAlong(leader: Segment, { from, to }: Segment): boolean {
 /** Nearest first; at one distance the way wanted first, then turning away from it to both sides. */
 function firstPlace(label: Wanted, room: FreeRoom, fits: Test): Placed | undefined {
   const [nearest, farthest] = label.reach ?? [2 * STEP, 30 * STEP]
+  const turns = TURNS.filter(turn => Math.abs(turn) <= (label.spread ?? 180))
   const starts = [label, ...(label.orFrom ?? [])]
+  const ways = turns.flatMap(turn => starts.map(({ anchor, toward }) => ({ anchor, ...wayOf(toward + turn) })))
   for (let reach = nearest; reach <= farthest; reach += STEP) {
-    for (const turn of TURNS) {
-      if (Math.abs(turn) > (label.spread ?? 180)) break
-      for (const start of starts) {
-        const place = placeAt({ start, wanted: label, reach, turn, room })
-        if (place && fits(place)) return place
-      }
+    for (const way of ways) {
+      const place = placeAt({ way, wanted: label, reach, room })
+      if (place && fits(place)) return place
     }
   }
   return undefined
@@ -157,23 +188,24 @@ const TURNS: readonly number[] = [
   180,
 ]
 
+/** One step that way, degrees clockwise from three o'clock. */
+function wayOf(degrees: number): { readonly right: number; readonly down: number } {
+  const way = (degrees * Math.PI) / 180
+  return { right: Math.cos(way), down: Math.sin(way) }
+}
+
 /** The label hangs on the end of its leader by the middle of the side that faces the anchor, if the paper is white there. */
 function placeAt({
-  start: { anchor, toward },
+  way: { anchor, right, down },
   wanted: { width, height },
   reach,
-  turn,
   room,
 }: {
-  readonly start: Start
+  readonly way: { readonly anchor: XY; readonly right: number; readonly down: number }
   readonly wanted: Wanted
   readonly reach: Point
-  readonly turn: number
   readonly room: FreeRoom
 }): Placed | undefined {
-  const way = ((toward + turn) * Math.PI) / 180
-  const right = Math.cos(way)
-  const down = Math.sin(way)
   const endX = anchor.x + reach * right
   const endY = anchor.y + reach * down
   const upright = Math.abs(right) < 0.3
