@@ -16,7 +16,7 @@ export function reportClocking({ report, part }: CuttingTask, { way, datum, minu
     })
   }
   if (!datum) return
-  const along = TIMING_DATUMS[datum.kind].touch?.along
+  const along = datum.kind === 'flat' ? TIMING_DATUMS.flat.touch?.along : undefined
   if (along !== undefined && datum.width !== undefined && datum.width < along) {
     report({
       code: 'ports/clocking-error',

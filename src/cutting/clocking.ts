@@ -1,21 +1,9 @@
-import { sidePerRotary } from '../handbook/pick-up.ts'
-import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import {
-  allTiltsEach,
-  batchEachTilt,
-  clearanceError,
-  DOWEL,
-  flatWidth,
-  TIMING_DATUMS,
-  type TimingDatum,
-  touchError,
-} from '../handbook/timing-datums.ts'
-import { fromHandbook, fromPart, told, worked } from '../known.ts'
-import { headSense } from '../machine-frame.ts'
-import { clockPosition } from '../ports/clock-position.ts'
-import { type OrderedWindow, orderedWindows, windowName } from '../ports/window-order.ts'
+import { allTiltsEach, batchEachTilt } from '../handbook/timing-datums.ts'
+import { fromHandbook, told, worked } from '../known.ts'
+import { orderedWindows } from '../ports/window-order.ts'
 import { onHand, setting } from '../shop/origin.ts'
-import type { Degree, Millimetre, Minute } from '../units.ts'
+import type { Minute } from '../units.ts'
+import { type ClockingDatum, clockingMinutes, datumOf } from './clocking-datum.ts'
 import type { CuttingTask } from './cutting-task.ts'
 
 /** Whether a piece goes through all tilts in one clamping, or the batch once for each tilt; and what then brings azimuth 0 back. */
@@ -36,27 +24,6 @@ export type Clocking = {
   readonly datum?: ClockingDatum
 }
 
-export type ClockingDatum = {
-  readonly kind: TimingDatum
-  /** Band, or window, that carries it. */
-  readonly on: string
-  readonly drawn: boolean
-  readonly at: Degree
-  /** Seen from the head, azimuth 0 at 12. */
-  readonly clock: string
-  readonly depth?: Millimetre
-  /** Of a flat. */
-  readonly width?: Millimetre
-  /** Where it is milled: rotary at tilt 0, and Z of its floor. A dowel hole is drilled before. */
-  readonly rotary?: Degree
-  readonly floor?: Millimetre
-  /** Azimuth of one loading, and between the ports of two. */
-  readonly angle: Degree
-  readonly between: Degree
-  /** Of the side edges round the bore between two loadings. Rotation about its own axis leaves heights and timing. */
-  readonly side: Millimetre
-}
-
 const PRACTICE = fromHandbook('common practice, no source')
 
 /** Minutes of a tilt set by the machine's own axis. Common practice, no source. */
@@ -75,10 +42,13 @@ export function planClocking(task: CuttingTask): Clocking {
     ...told(shop.ncWords?.tiltAxis === undefined ? setting(shop, 'habits', 'tilt-change') : PRACTICE, { change }),
   }
   const allTilts = notebook.use(allTiltsEach, counted, about)
-  if (tilts < 2) return { way: 'one tilt', passes: 1, tilts, minutes: { load, change, allTilts } }
+  if (tilts < 2) {
+    const own = task.part.datum && ordered.length > 0 ? datumOf(task, ordered) : undefined
+    return { way: 'one tilt', passes: 1, tilts, minutes: { load, change, allTilts }, ...(own && { datum: own }) }
+  }
   const datum = datumOf(task, ordered)
   if (!datum) return { way: 'all tilts a piece', passes: 1, tilts, minutes: { load, change, allTilts } }
-  const clock = TIMING_DATUMS[datum.kind].minutes
+  const clock = clockingMinutes(datum)
   const eachTilt = notebook.use(batchEachTilt, { ...counted, ...told(PRACTICE, { clock }) }, about)
   const cheaper = eachTilt < allTilts
   return {
@@ -95,93 +65,11 @@ export function clockingTime({ way, tilts, minutes, datum }: Clocking): {
   readonly each: Minute
   readonly setup: Minute
 } {
-  const making = datum?.drawn === true && datum.rotary !== undefined ? SHOP_TIMES.datum : 0
+  // A clamping of its own is one more loading.
+  const making = datum?.clamping === 'of its own' ? minutes.load : 0
   const { load, change, clock = 0 } = minutes
   if (way === 'one tilt') return { each: making, setup: 0 }
   return way === 'all tilts a piece'
     ? { each: making + tilts * change, setup: 0 }
     : { each: making + tilts * (load + clock) - load, setup: tilts * change }
-}
-
-/** Drawn, or a key in the widest window that is milled level and straight at the axis: it is there after the first tilt. */
-function datumOf(task: CuttingTask, ordered: readonly OrderedWindow[]): ClockingDatum | undefined {
-  const radius = ordered[0]?.window.walls.finished ?? 0
-  const { datum } = task.part
-  if (datum) return drawn(task, datum, radius)
-  const level = ordered
-    .filter(({ port, window }) => window.tilt === 0 && ordered[0]?.window.tilt === 0 && port.back === 0)
-    .toSorted((a, b) => b.window.width - a.window.width)[0]
-  if (!level) return undefined
-  const { window } = level
-  const angle = errorOf(task, 'window key', window.walls.bore)
-  return {
-    kind: 'window key',
-    on: windowName(level),
-    drawn: false,
-    at: window.at,
-    clock: clockPosition(window.at),
-    width: window.width,
-    ...errors(task, angle, radius),
-  }
-}
-
-function drawn(task: CuttingTask, datum: NonNullable<CuttingTask['part']['datum']>, bore: Millimetre): ClockingDatum {
-  const { shop, after, notebook, operation } = task
-  const band = after.outside.find(({ name }) => name === datum.on) ?? after.outside.at(-1)
-  const diameter = band?.diameter ?? 0
-  const { kind, on, at, depth } = datum
-  const radius = kind === 'dowel hole' ? diameter / 2 - DOWEL : diameter / 2 - depth / 2
-  const upright = 0 - headSense(shop.fixture) * at
-  const about = { operation: operation.number, about: on }
-  return {
-    kind,
-    on,
-    drawn: true,
-    at,
-    clock: clockPosition(at),
-    depth,
-    ...(kind === 'flat'
-      ? {
-          width: notebook.use(
-            flatWidth,
-            { ...told(worked('band as it stands'), { D: diameter }), ...told(fromPart('/datum/depth'), { h: depth }) },
-            about,
-          ),
-        }
-      : {}),
-    ...(kind === 'dowel hole'
-      ? {}
-      : {
-          rotary: (shop.fixture.positiveRotary === 'Y to Z' ? upright : 0 - upright) + 0,
-          floor: shop.fixture.pivotHeight + diameter / 2 - depth,
-        }),
-    ...errors(task, errorOf(task, kind, radius), bore),
-  }
-}
-
-function errorOf({ notebook, operation }: CuttingTask, kind: TimingDatum, r: Millimetre): Degree {
-  const { clearance, touch } = TIMING_DATUMS[kind]
-  const about = { operation: operation.number, about: kind }
-  return touch
-    ? notebook.use(touchError, told(PRACTICE, { e: touch.reading, w: touch.along }), about)
-    : notebook.use(
-        clearanceError,
-        { ...told(PRACTICE, { c: clearance ?? 0 }), ...told(worked('radius that the datum stands on'), { r }) },
-        about,
-      )
-}
-
-/** Two loadings are each off by as much, either way and apart from each other. */
-function errors(
-  { notebook, operation }: CuttingTask,
-  angle: Degree,
-  r: Millimetre,
-): Pick<ClockingDatum, 'angle' | 'between' | 'side'> {
-  const between = Math.SQRT2 * angle
-  const about = { operation: operation.number, about: 'clocking' }
-  const given = {
-    ...told(worked('bore, finished'), { r }),
-    ...told(worked('two loadings, each off by as much'), { dA: between }),
-  }
-  return { angle, between, side: notebook.use(sidePerRotary, given, about) }
 }

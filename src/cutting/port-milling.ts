@@ -6,6 +6,7 @@ import { type Millimetre, metres } from '../units.ts'
 import { clockingTime, planClocking } from './clocking.ts'
 import { reportClocking } from './clocking-findings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import { makeDatum } from './datum-making.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { entrySlope } from './entry-drilling.ts'
 import { figure } from './figure.ts'
@@ -49,12 +50,15 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   return {
     setUps,
     clocking,
-    steps: withCutterCounts(
-      task,
-      settings,
-      setUps,
-      planned.flatMap(({ steps }) => steps),
-    ),
+    steps: [
+      ...makeDatum(task, clocking.datum, settingOf),
+      ...withCutterCounts(
+        task,
+        settings,
+        setUps,
+        planned.flatMap(({ steps }) => steps),
+      ),
+    ],
     each: windows.length * SHOP_TIMES.index + slugs * SHOP_TIMES.slugOut + loading.each,
     setup: loading.setup,
   }

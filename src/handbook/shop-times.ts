@@ -12,8 +12,8 @@ export const SHOP_TIMES = {
   index: 0.05,
   /** Spindle stopped, the slug of a window taken out of the bore. */
   slugOut: 0.2,
-  /** A flat or a notch milled for clocking. */
-  datum: 1,
+  /** A hole reamed by hand feed, with the change of tool. */
+  ream: 0.5,
   /** Dressing, spread over the pieces that one dressing serves. */
   dressing: 2,
   piecesADressing: 5,

@@ -29,8 +29,24 @@ export const TIMING_DATUMS: Readonly<Record<TimingDatum, Row>> = {
 
 /** More than that at the bore, or of azimuth, is told. Common practice, no source. */
 export const MOST_CLOCKING_ERROR = { angle: 0.1, side: 0.05 } as const
-/** Of a pin in a flange, so that a diameter of wall stays outside it. Common practice, no source. */
-export const DOWEL: Millimetre = 3
+/** Against a straight stop in the chuck, square within that reading over the flat. Common practice, no source. */
+export const FLAT_AT_STOP: Row = { touch: { reading: 0.01, along: 11 }, minutes: 0.4 }
+
+/** Sizes of the datums themselves. Common practice, no source. */
+export const DATUM_SIZES = {
+  /** Width of a notch, 3 H9, and diameter of a hole, 3 H7. */
+  notch: 3,
+  'dowel hole': 3,
+  /** Middle of a hole from the outside: a diameter of wall stays outside it. */
+  dowelFromOutside: 3,
+  /** Of a long band as much carries the datum. */
+  along: 8,
+  /** Between cutter and jaws. */
+  clearOfJaws: 5,
+  /** What a notch's cutter is narrower, and a drill before the reamer. */
+  cutterUnder: 0.2,
+  drillUnder: 0.15,
+} as const
 
 const SOURCE = 'derived: geometry'
 const DEGREES = 180 / Math.PI

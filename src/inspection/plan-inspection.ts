@@ -1,3 +1,4 @@
+import type { ClockingDatum } from '../cutting/clocking-datum.ts'
 import type { Finding } from '../finding.ts'
 import { acceptanceFrom, acceptanceTo, gaugeRatio } from '../handbook/gauge-decision.ts'
 import { EXPANSION_SOURCE, warmReading } from '../handbook/thermal-expansion.ts'
@@ -36,8 +37,9 @@ export function planInspection(
   casePlan: CasePlan | undefined,
   pieces: number,
   plating?: PlatingPlan,
+  datum?: ClockingDatum,
 ): InspectionPlan {
-  const planned = { part, shop, operations, sizes, ports, casePlan, plating }
+  const planned = { part, shop, operations, sizes, ports, casePlan, plating, datum }
   const found = operations
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))

@@ -51,7 +51,12 @@ export function withPlaces({
       ...size,
       kind,
       // Ground from the face that locates it, a depth shrinks.
-      written: operation.axialLocator && size.measure === 'depth' ? 'shaft' : writtenAs(kind, size.measure),
+      written:
+        operation.axialLocator && size.measure === 'depth'
+          ? 'shaft'
+          : size.item
+            ? 'shaft'
+            : writtenAs(kind, size.measure),
       places: judge?.places ?? placesFor(size),
       ...(own && { characteristic: own.number }),
       ...(judge && { judge: judge.number }),

@@ -16,7 +16,7 @@ const KIND: { readonly [measure in OperationSize['measure']]: GaugeKind } = {
   diameter: 'outside',
   length: 'length',
   depth: 'depth',
-  height: 'contour',
+  height: 'depth',
   width: 'contour',
 }
 
@@ -26,30 +26,51 @@ const CLOSE = new Set(['grind', 'hone', 'lap', 'plate'])
 
 /** A size as it must measure at an operation or a check; `by` made it. */
 export function sizeWanted(part: Part, operations: readonly Operation[], { size, by }: Made, where: Where): Wanted {
-  const { feature, measure, edge, nominal, lower, upper } = size
+  const { feature, measure, edge, item, across, nominal, lower, upper } = size
   const place = placeKind(part, feature)
   const inBore = place === 'bore'
   const isPort = place === 'port'
   const isDiameter = measure === 'diameter'
-  const what = edge ? `${edge} edge` : isDiameter ? 'diameter' : feature === measure ? '' : measure
+  const plain = isDiameter ? 'diameter' : feature === measure ? '' : measure
+  const what = edge ? `${edge} edge` : (item ?? (across ? `${plain} square to ${across}` : plain))
   const close = where.stage === 'final' || CLOSE.has(by.process)
   const warm = isDiameter && close ? warmRemark(part, size) : []
-  const remarks = [...(isDiameter && inBore ? boreRemarks(part, operations, where.operation) : []), ...warm]
+  const remarks = [
+    ...(isDiameter && inBore ? boreRemarks(part, operations, where.operation) : []),
+    ...(isPort ? portRemarks(size) : []),
+    ...warm,
+  ]
   return {
     ...where,
-    name: [feature, what].filter(Boolean).join(' '),
-    kind: isDiameter && inBore ? 'bore' : KIND[measure],
+    name: `${[feature, what].filter(Boolean).join(' ')}${isPort && where.stage === 'final' ? ', finished' : ''}`,
+    // A bar between windows is metal: it is gauged from outside.
+    kind: isDiameter && inBore ? 'bore' : item ? 'outside' : KIND[measure],
     unit: 'mm',
     nominal,
     lower,
     upper,
     feature,
-    written: writtenAs(place, measure),
+    written: item ? 'shaft' : writtenAs(place, measure),
     weight: (inBore && close) || (isPort && edge === 'top') ? 'critical' : 'major',
     ...(remarks.length > 0 && { remark: remarks.join('; ') }),
     ...(warm.length > 0 && { warm: nominal }),
   }
 }
+
+/** How a gauge gets at a port. */
+function portRemarks({ measure, item, across, nominal }: OperationSize): readonly string[] {
+  if (item) return ['between the windows, square to the stream']
+  if (measure === 'height') return ['bottom edge less top edge, in the bore, at one place round it']
+  if (measure !== 'width') return []
+  const gauged =
+    nominal <= LARGEST_PIN
+      ? 'a pin of the lower limit goes through along the stream, one of the upper does not'
+      : 'seen along the stream'
+  return [...(across ? ['less than the chord that is drawn'] : []), gauged]
+}
+
+/** A wider window is read along the stream through a microscope. Common practice, no source. */
+const LARGEST_PIN: Millimetre = 20
 
 function boreRemarks(part: Part, operations: readonly Operation[], at: number): readonly string[] {
   if (drilledBore(part)) return []

@@ -1,3 +1,4 @@
+import type { ClockingDatum } from '../cutting/clocking-datum.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { Part } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
@@ -7,9 +8,10 @@ import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import { finishedCase } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
+import { datumMade } from './datum-wanted.ts'
 import { formWanted, surfacesOf } from './form-wanted.ts'
 import { finishedPlating } from './plating-wanted.ts'
-import { brokenEdges, finishedPorts } from './ports-wanted.ts'
+import { brokenEdges, finishedPorts, milledPorts } from './ports-wanted.ts'
 import { receiptWanted } from './receipt-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { type SizesByOperation, sizesMade } from './sizes-made.ts'
@@ -23,11 +25,13 @@ export type Planned = {
   readonly ports: readonly PlannedPort[]
   readonly casePlan: CasePlan | undefined
   readonly plating: PlatingPlan | undefined
+  /** What brings azimuth 0 back. */
+  readonly datum: ClockingDatum | undefined
 }
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, operations, sizes, ports, casePlan, plating } = planned
+  const { part, operations, sizes, ports, casePlan, plating, datum } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
   if (process === 'inspect') return checkWanted({ part, check: operation, operations, sizes, casePlan, plating })
@@ -42,6 +46,7 @@ export function wantedAt(planned: Planned, operation: Operation): readonly Wante
   return [
     ...(purpose === 'saw-blanks' ? receiptWanted(part, where) : []),
     ...sizesMade(operation, sizes).map(made => sizeWanted(part, operations, made, where)),
+    ...(purpose === 'mill-ports' ? [...datumMade(datum, where), ...milledPorts(ports, datum, where)] : []),
     ...surfacesOf(part)
       .filter(({ feature }) => finisherOf(feature, operations)?.number === number)
       .flatMap(surface => formWanted(surface, process, 'major', where)),
@@ -55,7 +60,7 @@ export const finisherOf = (feature: string, operations: readonly Operation[]): O
 const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
 
 function finalWanted(
-  { part, operations, sizes, ports, casePlan, plating }: Planned,
+  { part, operations, sizes, ports, casePlan, plating, datum }: Planned,
   operation: Operation,
 ): readonly Wanted[] {
   const where: Where = { operation: operation.number, stage: 'final' }
@@ -64,7 +69,7 @@ function finalWanted(
     ...surfacesOf(part).flatMap(surface =>
       formWanted(surface, finisherOf(surface.feature, operations)?.process, 'critical', where),
     ),
-    ...finishedPorts(ports, where),
+    ...finishedPorts(ports, datum, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
     ...(plating ? finishedPlating(plating, where) : []),
     toLookAt({ name: 'serial legible, clean, oiled', feature: 'all surfaces', weight: 'minor', where }),

@@ -5,7 +5,7 @@ import type { AsMilled } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 
 /** As much of the Plan as programs are written from. */
-export type Programmed = Pick<Plan, 'part' | 'shop' | 'ports' | 'setUps' | 'fixture' | 'fingerprint'> & {
+export type Programmed = Pick<Plan, 'part' | 'shop' | 'ports' | 'setUps' | 'clocking' | 'fixture' | 'fingerprint'> & {
   readonly operations: readonly Pick<Plan['operations'][number], 'number' | 'shape'>[]
 }
 

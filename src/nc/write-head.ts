@@ -5,6 +5,7 @@ import type { Written } from './programmed.ts'
 /** What a machinist must know before the first block, one thing a line. */
 export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Written): void {
   const { part, shop, fingerprint } = plan
+  const datum = plan.clocking?.datum
   const set = plan.fixture?.tilts.find(({ tilt }) => tilt === setUp.tilt)
   const lines: readonly (readonly [string, string | undefined])[] = [
     ['part', part.number],
@@ -35,6 +36,8 @@ export function writeHead(nc: NcText, { plan, fixture, setUp, asMilled }: Writte
     ['pivot-height', fixed(fixture.pivotHeight, 3)],
     ['positive-rotary', fixture.positiveRotary],
     ['positive-tilt', shop.ncWords?.tiltAxis === undefined ? undefined : fixture.positiveTilt],
+    ['clocked by', datum?.name],
+    ['on top at rotary', datum && fixed(datum.rotary, 3)],
     ['origin', 'tilt pivot'],
     ['X Y Z', 'middle of the cutter at its tip'],
   ]

@@ -82,7 +82,7 @@ function rowOf(group: readonly PlacedSize[], units: Units): LabelRow {
   const limits = inwardLimits(size.lower, size.upper, size.places, units)
   const [first, second] = size.written === 'hole' ? limits : limits.toReversed()
   const sign = size.measure === 'diameter' ? 'Ø' : ''
-  const what = size.edge ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
+  const what = size.edge ?? size.item ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
   const small = [
     ...(size.drawn === undefined ? [] : [`drawing ${asDrawn(size.drawn, units)}`]),
     ...(size.roughness === undefined ? [] : [`Ra ${size.roughness}${units === 'inch' ? ' µm' : ''}`]),

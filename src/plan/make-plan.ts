@@ -47,7 +47,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
 
   const ports = stock.asMilled
     ? planPorts(part, shop, stock.asMilled)
-    : { ports: [], sizes: [], findings: [], workings: [] }
+    : { ports: [], sizes: [], finished: [], findings: [], workings: [] }
   const edges = planEdges({ part, shop, operations, ports: ports.ports, stock })
 
   const sizes = new Map<number, readonly OperationSize[]>(
@@ -56,6 +56,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       edges.sizesOf(operation.number, [
         ...(operation.purpose === 'saw-blanks' ? batch.sawn.sizes : (stock.sizes.get(operation.number) ?? [])),
         ...(operation.purpose === 'mill-ports' ? ports.sizes : []),
+        ...(operation.purpose === 'final-inspection' ? ports.finished : []),
       ]),
     ]),
   )
@@ -76,6 +77,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     stock.case,
     batch.batch.start,
     stock.plating,
+    cutting.clocking?.datum,
   )
 
   const checked = { operations, characteristics: inspection.characteristics }

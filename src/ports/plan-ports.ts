@@ -31,7 +31,9 @@ import { wallsAsMilled } from './walls-as-milled.ts'
 
 export type PortsPlanned = {
   readonly ports: readonly PlannedPort[]
+  /** As milled, and as the finished ports must measure. */
   readonly sizes: readonly OperationSize[]
+  readonly finished: readonly OperationSize[]
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
   /** Absent without an engine, or when no port is timed by the crown. */
@@ -59,6 +61,8 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const gasExchange =
     engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
+  const { habits } = shop
+  const sizes = checked.map(({ port, planned }) => portSizes({ port, planned, topStock: asMilled.topStock, habits }))
   const fixture =
     all.length === 0
       ? undefined
@@ -67,9 +71,8 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     ...(fixture ? { fixture, chuckings: [chuckingIn(grip)] } : {}),
     ...(gasExchange ? { gasExchange } : {}),
     ports: all,
-    sizes: planned.flatMap(({ port, bore }) =>
-      port && bore !== undefined ? portSizes(port, bore, asMilled.topStock, shop.habits) : [],
-    ),
+    sizes: sizes.flatMap(({ milled }) => milled),
+    finished: sizes.flatMap(({ finished }) => finished),
     findings: [
       ...planned.flatMap(({ findings }) => findings),
       ...runChecks(part, shop, asMilled, checked, gasExchange),
@@ -113,6 +116,7 @@ function withMirror(planned: PlannedPort, part: Part, all: readonly CheckedPort[
 const locked = (part: Part): PortsPlanned => ({
   ports: [],
   sizes: [],
+  finished: [],
   findings: [
     {
       code: 'ports/linkage-locks',
@@ -125,10 +129,8 @@ const locked = (part: Part): PortsPlanned => ({
   workings: [],
 })
 
-/** `bore`: radius as cut. */
 type Planned = {
   readonly port?: PlannedPort
-  readonly bore?: Millimetre
   readonly timed?: TimedPort
   readonly findings: readonly Finding[]
 }
@@ -187,7 +189,6 @@ function planPort({
   const timed = crank && timedPort(planned, design, crank)
   const uncovered = timed ? { uncovered: curveOf([timed]) } : {}
   return {
-    bore: walls.value.bore,
     port: { ...planned, ...uncovered },
     ...(timed ? { timed } : {}),
     findings: found(faults),

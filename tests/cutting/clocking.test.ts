@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { clockingTime } from '../../src/cutting/clocking.ts'
 import { allTiltsEach, batchEachTilt, clearanceError, flatWidth, touchError } from '../../src/handbook/timing-datums.ts'
 import type { Datum, Part } from '../../src/part/part.ts'
 import type { PlannedPort } from '../../src/ports/port.ts'
@@ -91,5 +92,63 @@ describe('a datum of the drawing', () => {
   it('is too narrow where an indicator finds no 8 mm', () => {
     expect(planned(tilted([15, 50]), { datum: { ...flat, depth: 0.2 } }, 18).codes).toContain('ports/clocking-error')
     expect(codes).not.toContain('ports/clocking-error')
+  })
+})
+
+describe('how a datum of the drawing is made', () => {
+  const steps = (datum: Datum, ports = tilted([0, 15])) => {
+    const state = stateOf('mill-ports', wall, { ...wall, ported: true })
+    return cut(partOf({ datum }), state, BUILT_IN_SHOP, ports, 18)
+  }
+  const notch: Datum = { kind: 'notch', on: 'seat', at: 0, depth: 2, path: '/body/datum' }
+
+  it('is by a step of its own before all others, with tool, feed and time', () => {
+    const [first] = steps(flat).steps
+    expect(first?.action).toBe('mill the flat on outside')
+    expect(first?.tool).toMatch(/end mill/)
+    expect(first?.tableFeed).toBeGreaterThan(0)
+    expect(first?.time).toBeGreaterThan(0)
+    expect(first?.remarks.join()).toContain('first of all, tilt 0')
+  })
+  it('is a notch by a cutter that goes into its 3 mm, down the middle and along both flanks', () => {
+    const [first] = steps(notch).steps
+    const diameter = Number(/end mill ([\d.]+)/.exec(first?.tool ?? '')?.[1])
+    expect(diameter).toBeLessThan(3)
+    expect(first?.remarks.join()).toContain('both flanks to 3 H9')
+    expect((first?.depth ?? 0) * (first?.passes ?? 0)).toBeCloseTo(2, 9)
+  })
+  it('is a hole drilled under its size and reamed, in a clamping of its own that costs one more loading', () => {
+    const hole = steps({ kind: 'dowel hole', on: 'seat', at: 0, depth: 4, path: '/body/datum' })
+    const [drill, ream] = hole.steps
+    expect(drill?.action).toBe('drill the dowel hole in seat')
+    expect(drill?.feedUnit).toBe('mm/rev')
+    expect(ream?.tool).toBe('reamer 3 H7')
+    expect(hole.clocking?.datum).toMatchObject({ clamping: 'of its own', place: { radius: 54 / 2 - 3 } })
+    const [own, milled] = [hole.clocking, steps(notch).clocking]
+    if (!own || !milled) throw new Error('not clocked')
+    expect(clockingTime(own).each - clockingTime(milled).each).toBeCloseTo(own.minutes.load, 9)
+  })
+  it('leaves a band at the lower end to a clamping of its own, since the jaws cover it there, and goes by a stop', () => {
+    const stepped = {
+      ...wall,
+      ported: true,
+      outside: [
+        { name: 'seat', from: 0, to: 74, diameter: 54 },
+        { name: 'foot', from: 74, to: 80, diameter: 52 },
+      ],
+    }
+    const foot: Datum = { kind: 'flat', on: 'foot', at: 0, depth: 1.5, path: '/body/datum' }
+    const found = cut(partOf({ datum: foot }), stateOf('mill-ports', wall, stepped), BUILT_IN_SHOP, tilted([0, 15]), 18)
+    expect(found.clocking?.datum).toMatchObject({ clamping: 'of its own', place: { from: 74, to: 80, end: 'bottom' } })
+    expect(found.clocking?.datum?.floor).toBeUndefined()
+    // Square within 0.01 over 11 of the stop: 0.052°.
+    expect(found.clocking?.datum?.angle).toBeCloseTo((180 / Math.PI) * (0.01 / 11), 6)
+    expect(found.clocking?.minutes.clock).toBe(0.4)
+    expect(found.steps[0]?.remarks.join()).toContain('the lower end with foot out of the jaws')
+  })
+  it('is made where one tilt is all there is, too', () => {
+    const { clocking, steps: made } = steps(flat, tilted([0, 0]))
+    expect(clocking).toMatchObject({ way: 'one tilt', datum: { kind: 'flat' } })
+    expect(made[0]?.action).toBe('mill the flat on outside')
   })
 })

@@ -2,7 +2,7 @@ import { angle, fixed, inWords, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { SettingStep } from '../../ports/fixture-plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
-import { clockingLines } from './clocking-lines.ts'
+import { clockedLines, clockingLines } from './clocking-lines.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** A window with its name: a bridged port has two, and the name carries which. */
@@ -94,7 +94,10 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
     hold: fixture ? holdWords(fixture, figures) : '',
     // A bar is known by its length as it was bought.
     sineBar: fixture ? `${inWords(fixture.sineBar)} mm` : '',
-    pickUp: fixture ? pickUpLines(fixture.pickUp, figures) : [],
+    pickUp: [
+      ...(fixture ? pickUpLines(fixture.pickUp, figures) : []),
+      ...(plan.clocking ? clockedLines(plan.clocking, figures) : []),
+    ],
     tilts: (fixture?.tilts ?? []).map(({ tilt, axis, across, stack, blocksUnder, perStack, check }) => ({
       tilt: signed(angle(tilt, 3)),
       axis: axis ? signed(angle(axis.at, 3)) : DASH,

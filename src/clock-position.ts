@@ -1,4 +1,4 @@
-import type { Degree } from '../units.ts'
+import type { Degree } from './units.ts'
 
 /**
  * Where an azimuth stands on a clock face seen from the head, azimuth 0 at 12: azimuth counts counter-clockwise, so 90 is
