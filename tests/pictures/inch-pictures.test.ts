@@ -77,7 +77,7 @@ describe('pictures in inches', () => {
     const drawings = words.filter(text => text.startsWith('drawing '))
     expect(drawings.length).toBeGreaterThan(3)
     for (const text of drawings) {
-      expect(text).toMatch(/^drawing \S.* mm(, | finished|$)/)
+      expect(text).toMatch(/^drawing \S.* mm(, | finished| chord|$)/)
       if (text.includes('Ra')) expect(text).toMatch(/Ra [\d.]+ µm$/)
     }
   })
