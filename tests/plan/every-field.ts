@@ -1,5 +1,6 @@
 import type { Plan } from '../../src/plan/plan.ts'
 import { EVERY_CASE_FIELD } from './every-case-field.ts'
+import { EVERY_CLOCKING_FIELD } from './every-clocking-field.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
@@ -171,30 +172,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
   },
   ports: [EVERY_PORT_FIELD],
   setUps: [EVERY_SET_UP_FIELD],
-  clocking: {
-    way: 'the batch at each tilt',
-    passes: 3,
-    tilts: 3,
-    minutes: { load: 3, change: 8, clock: 0.5, allTilts: 486, eachTilt: 213 },
-    datum: {
-      kind: 'flat',
-      name: 'flat on flange',
-      on: 'flange',
-      drawn: true,
-      at: 0,
-      clock: '12:00',
-      depth: 0.5,
-      width: 11.1,
-      rotary: 0,
-      floor: 80.5,
-      x: 78,
-      clamping: 'with the ports',
-      place: { from: 0, to: 4, diameter: 62, radius: 28, end: 'top' },
-      angle: 0.072,
-      between: 0.1,
-      side: 0.04,
-    },
-  },
+  clocking: EVERY_CLOCKING_FIELD,
   fixture: EVERY_FIXTURE_FIELD,
   gasExchange: EVERY_GAS_FIELD,
   inspection: {
