@@ -98,7 +98,7 @@ type CaseCode =
   | 'case/bridge-eaten'
   | 'case/core-tension'
   | 'case/core-softens'
-  | 'case/cycle-beyond-process'
+  | 'case/deeper-than-usual'
   | 'case/depth-not-asked'
   | 'case/depth-share'
   | 'case/edges-to-break'

@@ -81,6 +81,7 @@ function caseLines({ case: ordered }: StockSide, { units }: Options): string {
   const { process, definition, left, asked, growth, time, stages, surfaceHardness, coreHardness, testLoad } = ordered
   return [
     `Order ${process}: depth ${mm(ordered.ordered.least)} to ${mm(ordered.ordered.most)} ${units} as hardened (${definition}).`,
+    ...(ordered.decidedBy === undefined ? [] : [`Decided by ${ordered.decidedBy}.`]),
     `Left after finishing at the worst place: ${length(left.least, units)} ${units}; asked for: ${length(asked, units)} ${units}.`,
     `Growth per side: outside ${growthText(growth.outside)} µm, bore ${growthText(growth.bore)} µm (least / expected / most).`,
     `About ${hours(time.nominal)} h at ${stages.map(({ temperature }) => `${fixed(temperature, 0)} °C`).join(', then ')} (${hours(time.least)} to ${hours(time.most)} h): the hardener decides.`,

@@ -45,5 +45,3 @@ export const REMOVAL_SHARE = { warn: 0.33, refuse: 0.5 } as const
 export const REMOVAL_SHARE_CARBURISED = { warn: 0.2, refuse: 0.5 } as const
 /** Case left on a running surface when the drawing asks no depth: estimate, 0.10 to 0.25. */
 export const LEAST_CASE_LEFT = 0.15
-/** Hardness depths over this are dear: common practice, no source. */
-export const DEAR_DEPTH = 0.6

@@ -62,6 +62,26 @@ export const hardnessAtDepth: Formula<{ H_s: 'HV'; H_c: 'HV'; z: 'mm'; w: 'mm'; 
   value: ({ H_s, H_c, z, w, n }) => H_c + (H_s - H_c) * Math.exp(-((z / w) ** n)),
 })
 
+/** The surface hardness whose profile of shape n passes through the hardness asked where s is taken off. */
+export const surfaceForHardness: Formula<{ H: 'HV'; H_c: 'HV'; H_L: 'HV'; s: 'mm'; N: 'mm'; n: '' }, 'HV'> = formula({
+  symbol: 'H_order',
+  meaning: 'least surface hardness to order so that a hardness is held where most is taken off',
+  unit: 'HV',
+  expression: 'H_c + (H_L - H_c) * ((H - H_c) / (H_L - H_c))^(1 / (1 - (s / N)^n))',
+  inputs: {
+    H: hardness('hardness asked after finishing'),
+    H_c: hardness('core hardness'),
+    H_L: hardness('hardness where the depth ends'),
+    s: { meaning: 'taken off per side at the worst place', unit: 'mm', from: 0, upTo: 5 },
+    N,
+    n,
+  },
+  source: `derived: inverse of the ${SHAPE_SOURCE}`,
+  // 566.5 HV are left of 650 where 0.1 goes off a case of 0.3.
+  example: { given: { H: 566.5, H_c: 320, H_L: 370, s: 0.1, N: 0.3, n: 1.7 }, gives: 650, digits: 0 },
+  value: ({ H, H_c, H_L, s, N, n }) => H_c + (H_L - H_c) * ((H - H_c) / (H_L - H_c)) ** (1 / (1 - (s / N) ** n)),
+})
+
 export const depthForHardness: Formula<{ s: 'mm'; p: ''; q: ''; n: '' }, 'mm'> = formula({
   symbol: 'N',
   meaning: 'hardness depth to order so that a hardness is held where most is taken off',

@@ -4,7 +4,8 @@ import { DEEPEST_CASE, LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-l
 import { DEPTH_TOLERANCE_SOURCE, type DepthTerm, upperTolerance } from '../handbook/case-tolerance.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
 import { DEPTH_DEFINITIONS, type HardeningWindow } from '../handbook/hardening-processes.ts'
-import { depthForHardness, SHAPE, shareOfRise } from '../handbook/hardness-profile.ts'
+import { depthForPlateau, PLATEAU_SHARE, surfaceForPlateau } from '../handbook/hardness-plateau.ts'
+import { depthForHardness, SHAPE, shareOfRise, surfaceForHardness } from '../handbook/hardness-profile.ts'
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
 import { fromHandbook, fromPart, type Known, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
@@ -13,16 +14,22 @@ import type { Millimetre, Vickers } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import { DEPTH_STEP } from './case-limit.ts'
+import { type Removal, worstOf } from './removal.ts'
+
+/** Bounds of the least figure of an order. */
+export type DepthBounds = { readonly least: Millimetre; readonly most: Millimetre }
 
 export type OrderedDepth = {
   readonly asked: Known<'mm'>
   readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
+  /** The need that is deepest, in words. */
+  readonly decidedBy: string
   readonly findings: readonly Finding[]
 }
 
 /**
  * Depth to order: the depth asked is left, the hardness asked is held by the expected model, and no more than half of the
- * case goes, all where most is taken off. No minus side. A face, on which nothing slides, decides by its depth alone.
+ * case goes, all where most is taken off. No minus side. Nothing slides on a face: it is treated, and no depth is asked of it.
  */
 export function orderedDepth({
   notebook,
@@ -31,55 +38,51 @@ export function orderedDepth({
   figures,
   removal,
   wall,
+  between,
 }: {
   readonly notebook: Notebook
   readonly part: Part
   readonly window: HardeningWindow
   readonly figures: CaseFigures
-  readonly removal: readonly { readonly most: Millimetre; readonly face?: true }[]
+  readonly removal: readonly Removal[]
   readonly wall: Millimetre
+  readonly between?: DepthBounds | undefined
 }): OrderedDepth | { readonly refused: Finding } {
-  const s = Math.max(0, ...removal.filter(({ face }) => !face).map(({ most }) => most))
-  const s_any = Math.max(0, ...removal.map(({ most }) => most))
+  const worst = worstOf(removal)
+  const s = worst?.most ?? 0
   const { asked, findings } = depthAsked(part, window, wall)
   if (asked === undefined) return { refused: depthMissing(part, window) }
   const { core, limit, surface } = figures
   if (!(core.value < limit && limit < surface.usual)) return { refused: noRise(part, window, figures) }
   const about = { about: 'case' }
+  const off = worst === undefined ? '' : `, with up to ${fixed(s, 3)} mm a side off ${worst.surface}`
   const reasons = [
     {
-      why: 'the depth asked',
+      why: `${fixed(asked.value, 2)} mm to be left${off}`,
       depth: notebook.use(
         depthToOrder,
-        { N_f: asked, s_max: known(s_any, 'mm', worked('most taken off a surface')) },
+        { N_f: asked, s_max: known(s, 'mm', worked('most taken off a surface')) },
         about,
       ),
     },
     {
-      why: `no more than ${REMOVAL_SHARE.refuse * 100} % of the case taken off`,
+      why: `no more than ${REMOVAL_SHARE.refuse * 100} % of the case taken off${off}`,
       depth: notebook.use(depthForShare, { s_max: s, f: REMOVAL_SHARE.refuse }, about),
     },
   ]
   const hardness = part.hardening?.hardness?.least
   if (hardness !== undefined && hardness > figures.core.value) {
     if (hardness >= figures.surface.usual) return { refused: outOfReach(part, figures, hardness) }
-    const share = (H: number) =>
-      notebook.use(
-        shareOfRise,
-        { H, H_s: known(figures.surface.usual, 'HV', figures.surface), H_c: figures.core },
-        about,
-      )
-    if (s > 0) {
-      const given = { s, p: share(figures.limit), q: share(hardness), n: SHAPE.expected }
+    if (s > 0)
       reasons.push({
-        why: `${fixed(hardness, 0)} HV by the expected model`,
-        depth: notebook.use(depthForHardness, given, about),
+        why: `${fixed(hardness, 0)} HV to be left${off}`,
+        depth: hardEnough({ notebook, figures, hardness, s }),
       })
-    }
   }
   const deciding = reasons.reduce((deepest, reason) => (reason.depth > deepest.depth ? reason : deepest))
   const least = Math.round(Math.ceil(deciding.depth / DEPTH_STEP - 1e-6)) * DEPTH_STEP
-  const rounded = Math.max(DEPTH_STEP, Number(least.toFixed(2)))
+  const bounded = Math.min(Math.max(Number(least.toFixed(2)), between?.least ?? 0), between?.most ?? Infinity)
+  const rounded = Math.max(DEPTH_STEP, bounded)
   if (rounded > DEEPEST_CASE[window.term].depth) {
     return {
       refused: partFinding({
@@ -87,7 +90,7 @@ export function orderedDepth({
         severity: 'error',
         code: 'case/too-deep',
         path: '/hardening/depth',
-        message: `${fixed(s, 3)} mm off at the worst place needs a case of ${fixed(rounded, 2)} mm (${deciding.why}); ${window.process} is ordered to ${DEEPEST_CASE[window.term].depth} mm at most`,
+        message: `a case of ${fixed(rounded, 2)} mm is needed for ${deciding.why}; ${window.process} is ordered to ${DEEPEST_CASE[window.term].depth} mm at most`,
         hint: `take off less after hardening, or ask for less depth or hardness${window.term === 'NHD' ? ', or choose a steel that nitrides harder' : ''}`,
       }),
     }
@@ -102,7 +105,52 @@ export function orderedDepth({
     expression: `max(${reasons.map(({ depth }) => fixed(depth, 4)).join(', ')}), +${upper} -0`,
     source: `derived: the deepest of the needs; upper deviation ${DEPTH_TOLERANCE_SOURCE}`,
   })
-  return { asked, ordered: { least: rounded, most: Number((rounded + upper).toFixed(3)) }, findings }
+  return {
+    asked,
+    ordered: { least: rounded, most: Number((rounded + upper).toFixed(3)) },
+    decidedBy: deciding.why,
+    findings,
+  }
+}
+
+type Hardness = {
+  readonly notebook: Notebook
+  readonly figures: CaseFigures
+  readonly hardness: Vickers
+  readonly s: Millimetre
+}
+
+/** The depth that holds the hardness asked where s comes off, by the expected model and the usual surface. */
+function hardEnough({ notebook, figures: { term, surface, core, limit }, hardness, s }: Hardness): Millimetre {
+  const about = { about: 'case' }
+  const H_s = known(surface.usual, 'HV', surface)
+  if (term === 'SHD') {
+    const given = { s, H: hardness, H_s, H_c: core, H_L: limit, p: PLATEAU_SHARE.expected }
+    return notebook.use(depthForPlateau, given, about)
+  }
+  const share = (H: number) => notebook.use(shareOfRise, { H, H_s, H_c: core }, about)
+  return notebook.use(depthForHardness, { s, p: share(limit), q: share(hardness), n: SHAPE.expected }, about)
+}
+
+/** Surface hardness is ordered in steps of this, HV: a reading is no closer. Common practice, no source. */
+const HARDNESS_STEP = 10
+
+/** What the surface must have as hardened, so that the hardness asked is left where s comes off a case of N. */
+export function leastSurface({
+  notebook,
+  figures: { term, core, limit, surface },
+  hardness,
+  s,
+  N,
+}: Hardness & { readonly N: Millimetre }): Vickers {
+  if (hardness <= core.value || s >= N) return hardness
+  const about = { about: 'case' }
+  const needed =
+    term === 'SHD'
+      ? notebook.use(surfaceForPlateau, { H: hardness, H_c: core }, about)
+      : notebook.use(surfaceForHardness, { H: hardness, H_c: core, H_L: limit, s, N, n: SHAPE.expected }, about)
+  const stepped = Math.ceil(Math.max(needed, hardness) / HARDNESS_STEP - 1e-6) * HARDNESS_STEP
+  return needed <= surface.usual ? Math.min(stepped, surface.usual) : stepped
 }
 
 type Asked = { readonly asked?: Known<'mm'>; readonly findings: readonly Finding[] }

@@ -1,7 +1,8 @@
 import { CARBURISED_CORE, CARBURISED_SURFACE, CHD_LIMIT } from '../handbook/carburising.ts'
+import type { DepthTerm } from '../handbook/case-tolerance.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
-import { CARBON, martensiteHardness, SHD_SHARE } from '../handbook/induction.ts'
+import { CARBON, INDUCTION_SURFACE, martensiteHardness, SHD_SHARE } from '../handbook/induction.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { type NitridedGrade, nitridedGrade, type Range } from '../handbook/nitriding-steels.ts'
 import { fromHandbook, type Known, known, type Origin } from '../known.ts'
@@ -12,6 +13,7 @@ import type { Notebook } from '../working.ts'
 
 /** What the grade reaches in the process. */
 export type CaseFigures = {
+  readonly term: DepthTerm
   readonly surface: Range & Origin
   readonly core: Known<'HV'>
   /** Where the hardness depth ends. */
@@ -107,6 +109,7 @@ export function caseFigures(
     })
   }
   return {
+    term: window.term,
     surface,
     core,
     limit: limitHardness(window, core.value, part.hardening?.hardness?.least ?? surface.usual),
@@ -134,9 +137,21 @@ function limitHardness({ term }: HardeningWindow, core: Vickers, asked: Vickers)
 function listedFigures(notebook: Notebook, grade: string, { term }: HardeningWindow): NitridedGrade | undefined {
   if (term === 'NHD') return nitridedGrade(grade)
   if (term === 'CHD') return carburisedGrade(grade)
+  const about = { about: 'case' }
+  const tempered = INDUCTION_SURFACE[grade]
+  if (tempered) {
+    const at = (HRC: number) => notebook.use(vickersFromRockwell, { HRC }, about)
+    const { least, most } = tempered
+    const surface = { least: at(least), usual: at((least + most) / 2), most: at(most) }
+    return {
+      grade,
+      surface,
+      tempered: false,
+      source: `memory: ${least} to ${most} HRC after a temper at 160 to 180 °C`,
+    }
+  }
   const C = CARBON[grade]
   if (C === undefined) return undefined
-  const about = { about: 'case' }
   const HRC = notebook.use(martensiteHardness, { C }, about)
   const surface = exactly(notebook.use(vickersFromRockwell, { HRC }, about))
   return { grade, surface, tempered: false, source: `${martensiteHardness.source}; carbon by the designation` }

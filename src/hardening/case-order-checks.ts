@@ -1,13 +1,12 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { DEAR_DEPTH } from '../handbook/case-limits.ts'
 import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { CHOICE_SOURCE, hardeningChoice } from '../handbook/hardening-choice.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Celsius, Hour, Millimetre } from '../units.ts'
+import type { Celsius, Millimetre } from '../units.ts'
 import { boreOf, treatedSides } from './case-surfaces.ts'
 
 /** Walls up to this warp when one side alone is treated. Common practice, no source. */
@@ -63,50 +62,6 @@ export function temperatureFindings(part: Part, window: HardeningWindow, tempera
       hint: `write a temperature from ${least} to ${most}, or leave it out`,
     }),
   ]
-}
-
-/** Time and depth that cost more than they look. */
-export function cycleFindings({
-  part,
-  shop,
-  window,
-  depth,
-  hours,
-}: {
-  readonly part: Part
-  readonly shop: Shop
-  readonly window: HardeningWindow
-  readonly depth: Millimetre
-  readonly hours: Hour
-}): readonly Finding[] {
-  const usual = window.hours?.most ?? Number.POSITIVE_INFINITY
-  const findings: Finding[] = []
-  const limit = shop.habits.nitridingTimeLimit
-  const nitriding = window.term === 'NHD'
-  if (hours > usual && usual < limit) {
-    findings.push(
-      partFinding({
-        part,
-        severity: 'warning',
-        code: 'case/cycle-beyond-process',
-        path: '/hardening/process',
-        message: `${fixed(depth, 2)} mm takes about ${fixed(hours, 0)} h; ${window.process} usually ends at ${usual} h`,
-        hint: 'nitride in gas or plasma, or ask for less depth',
-      }),
-    )
-  } else if (nitriding && (hours > limit || depth > DEAR_DEPTH)) {
-    findings.push(
-      partFinding({
-        part,
-        severity: 'warning',
-        code: 'case/long-cycle',
-        path: '/hardening/depth',
-        message: `${fixed(depth, 2)} mm takes about ${fixed(hours, 0)} h: dear over ${fixed(limit, 0)} h or ${DEAR_DEPTH} mm`,
-        hint: 'take off less after hardening: a truer set-up buys back furnace time',
-      }),
-    )
-  }
-  return findings
 }
 
 /** What the order must not lack. */

@@ -1,7 +1,7 @@
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import type { Part } from '../part/part.ts'
-import type { Celsius, Millimetre } from '../units.ts'
+import type { Celsius, Millimetre, Vickers } from '../units.ts'
 import { openNotebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import type { CaseOrder } from './case-plan.ts'
@@ -14,12 +14,14 @@ export function caseOrder({
   figures: { surface, tempered },
   depth,
   temperature,
+  surfaceLeast,
 }: {
   readonly part: Part
   readonly window: HardeningWindow
   readonly figures: CaseFigures
   readonly depth: Millimetre
   readonly temperature: Celsius
+  readonly surfaceLeast: Vickers | undefined
 }): CaseOrder {
   const { hardness, temper } = part.material
   const asked = part.hardening?.hardness?.least
@@ -31,6 +33,7 @@ export function caseOrder({
     surfaceLoad: `HV${load}`,
     masked: part.hardening?.masked ?? [],
     ...(asked !== undefined && { hardness: asked }),
+    ...(surfaceLeast !== undefined && { surfaceLeast }),
     ...(hardness !== undefined && { barHardness: hardness }),
     ...(tempered && temper !== undefined && { temper }),
     ...(relief &&

@@ -9,7 +9,9 @@ export type CasePlan = {
   /** As hardened, before any finishing. */
   readonly ordered: { readonly least: Millimetre; readonly most: Millimetre }
   readonly growth: Growth
-  /** At the worst place, after finishing. */
+  /** The need that the depth is ordered for, in words. */
+  readonly decidedBy?: string
+  /** At the worst place of what runs, after finishing. */
   readonly left: { readonly least: Millimetre; readonly most: Millimetre }
   readonly asked: Millimetre
   /** The deepest that may be ordered: what comes off is judged on no deeper case. */
@@ -65,6 +67,8 @@ export type CaseOrder = {
   readonly term: 'NHD' | 'CHD' | 'SHD'
   /** Asked for after finishing. */
   readonly hardness?: Vickers
+  /** Least as hardened, so that what is asked after finishing is left where most comes off. */
+  readonly surfaceLeast?: Vickers
   /** Test load of the surface as hardened: `HV1`. */
   readonly surfaceLoad: string
   /** Of the bar. */

@@ -10,12 +10,12 @@ import type { Shop } from '../shop/shop.ts'
 import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
 import { caseCycle } from './case-cycle.ts'
-import { orderedDepth } from './case-depth.ts'
+import { type DepthBounds, leastSurface, orderedDepth } from './case-depth.ts'
 import { type CaseFigures, caseFigures } from './case-figures.ts'
 import { type CaseDepth, growthIn } from './case-growth.ts'
 import { caseLimit } from './case-limit.ts'
 import { caseOrder } from './case-order.ts'
-import { choiceFindings, cycleFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
+import { choiceFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
 import type { CaseLimit, CasePlan } from './case-plan.ts'
 import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
@@ -26,6 +26,7 @@ import { caseTime } from './case-time.ts'
 import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
 import type { Removal } from './removal.ts'
+import { beyondUsual } from './usual-depth.ts'
 
 export type PlannedCase = {
   /** Absent where a figure is missing or the process is refused: the findings say which. */
@@ -56,20 +57,20 @@ export function growthFor(
 
 /**
  * The case to order so that enough of it is left everywhere, with what the hardener's order and the stock sheet need.
- * `orderedFor` is the removal that the depth is ordered for, where what comes off is judged against an order that stands.
+ * `between` bounds the depth ordered, where what comes off is the part file's choice or the order stands.
  */
 export function planCase({
   part,
   shop,
   removal,
   wall,
-  orderedFor = removal,
+  between,
 }: {
   readonly part: Part
   readonly shop: Shop
   readonly removal: readonly Removal[]
   readonly wall: Millimetre
-  readonly orderedFor?: readonly Removal[] | undefined
+  readonly between?: DepthBounds | undefined
 }): PlannedCase {
   const notebook = openNotebook()
   // Written out only when read: the stock is settled by trial, and most trials go nowhere.
@@ -98,16 +99,20 @@ export function planCase({
   const figures = caseFigures(notebook, part, shop, window)
   if ('missing' in figures) return outcome({ findings: [...before, gradeUnknown(part, figures.missing)] })
 
-  const most = Math.max(0, ...removal.map(({ most }) => most))
-  const depth = orderedDepth({ notebook, part, window, figures, removal: orderedFor, wall })
+  const depth = orderedDepth({ notebook, part, window, figures, removal, wall, between })
   if ('refused' in depth) return outcome({ findings: [...before, depth.refused] })
   const { asked, ordered } = depth
   const middle = (ordered.least + ordered.most) / 2
-  const profile = caseProfile(notebook, figures, ordered.least)
-  const after = hardnessAfter(notebook, profile, removal)
+  const N = ordered.least
+  const running = removal.filter(({ face }) => !face)
+  const most = Math.max(0, ...running.map(({ most }) => most))
+  const hardness = hardening.hardness?.least
+  const surfaceLeast = hardness === undefined ? undefined : leastSurface({ notebook, figures, hardness, s: most, N })
+  const profile = caseProfile({ notebook, figures, N, surfaceLeast: surfaceLeast ?? 0 })
+  const after = hardnessAfter(notebook, profile, running)
   const left = {
     least: notebook.use(caseLeft, { N: ordered.least, s: most }, { about: 'case, worst place' }),
-    most: ordered.most - Math.max(0, Math.min(...removal.map(({ least }) => least), most)),
+    most: ordered.most - Math.max(0, Math.min(...running.map(({ least }) => least), most)),
   }
   const time = caseTime({ notebook, window, figures, middle, cycle })
   const { layer } = cycle
@@ -116,10 +121,14 @@ export function planCase({
   const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
   const load = standardLoad(Math.min(SURFACE_LOAD, borne))
 
+  const { decidedBy } = depth
+  const beyond = beyondUsual({ part, shop, window, ordered, decidedBy, time })
+
   return outcome({
     case: {
       process: hardening.process,
       ordered,
+      decidedBy: depth.decidedBy,
       growth,
       left,
       asked: asked.value,
@@ -140,17 +149,16 @@ export function planCase({
       treated: treatedSides(part),
       limitHardness: figures.limit,
       hardnessAfter: after,
-      order: caseOrder({ part, window, figures, depth: ordered.least, temperature }),
+      order: caseOrder({ part, window, figures, depth: N, temperature, surfaceLeast }),
     },
     findings: [
       ...before,
       ...depth.findings,
       ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
-      ...shareFindings(part, window, removal, ordered.least),
-      ...hardnessFindings(part, after, removal),
+      ...(beyond.length > 0 ? beyond : shareFindings(part, window, running, N)),
+      ...hardnessFindings({ part, after, figures, surfaceLeast }),
       ...roomFindings({ notebook, part, window, wall, ordered }),
       ...tensionFindings({ notebook, part, shop, core: figures.core, depth: ordered }),
-      ...cycleFindings({ part, shop, window, depth: middle, hours: time.nominal }),
     ],
   })
 

@@ -22,7 +22,13 @@ export const depthOrdered = (planned: CasePlan, standing: Standing): Quantity =>
 export const depthLeft = (planned: CasePlan, standing: Standing): Quantity =>
   length(standing, `case depth ${termOf(planned)}`, { least: planned.asked }, { state: FINISHED, places: 2 })
 
-/** A reading to report: only what is asked for after finishing is held to. */
+/** What is held to on the coupon; nothing where the drawing asks no hardness. */
+export function surfaceAsked({ order }: CasePlan): Quantity | undefined {
+  if (order?.surfaceLeast === undefined) return undefined
+  return hardness(order.surfaceLoad)('asked', 'surface hardness', { least: order.surfaceLeast }, { state: AS_HARDENED })
+}
+
+/** What the plan reckons with. */
 export const surfaceExpected = ({ surfaceHardness, order }: CasePlan, standing: Standing = 'expected'): Quantity =>
   hardness(order?.surfaceLoad ?? 'HV1')(
     standing,

@@ -3,7 +3,7 @@ import { hardeningSafety } from '../handbook/hardening-safety.ts'
 import { stopOffsFor } from '../handbook/stop-off.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import { sizeLabel } from './arriving.ts'
-import { AS_HARDENED, depthOrdered, firstCuts, isNitrided, surfaceExpected } from './case-words.ts'
+import { AS_HARDENED, depthOrdered, firstCuts, isNitrided, surfaceAsked, surfaceExpected } from './case-words.ts'
 import type { Drafted } from './drafted.ts'
 import { coreExpected, layer, layerAsked, processAllowed, result } from './hardening-result.ts'
 import { identity } from './identity.ts'
@@ -88,11 +88,14 @@ function zones(
   const masked = order?.masked ?? []
   const sides = [...(treated?.outside === false ? [] : ['outside']), ...(treated?.bore === false ? [] : ['bore'])]
   const must = surfaces.filter(surface => !masked.includes(surface))
+  const faces = must.filter(surface => surface === 'top' || surface === 'bottom')
   const methods = stopOffsFor(process).map(({ method }) => method)
   return point(
     'Zones',
     `Must be treated: ${listed(must.length > 0 ? must : sides)}.`,
     ported && 'May be treated: the walls and edges of the ports.',
+    faces.length > 0 &&
+      `No depth is asked of the end face${faces.length > 1 ? 's' : ''}, ${listed(faces)}: nothing slides there.`,
     ...(masked.length > 0
       ? [
           `Must not be treated: ${listed(masked)}. Masked zones are exempt from the limits of depth and layer.`,
@@ -189,7 +192,7 @@ function returnsOf(
   const measured = [...new Map(firstCuts(source).map(cut => [sizeLabel(cut), cut])).keys()]
   return [
     coupon(depthOrdered(planned, 'asked')),
-    coupon(surfaceExpected(planned)),
+    coupon(surfaceAsked(planned) ?? surfaceExpected(planned)),
     coupon(coreExpected(planned)),
     ...(isNitrided(planned) ? [coupon(layerAsked(planned))] : []),
     ...measured.flatMap(label => [

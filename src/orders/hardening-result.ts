@@ -6,6 +6,7 @@ import {
   depthOrdered,
   firstCuts,
   isNitrided,
+  surfaceAsked,
   surfaceExpected,
   surfaceLeft,
 } from './case-words.ts'
@@ -45,6 +46,7 @@ export function result(planned: CasePlan): readonly Draft[] {
   const scatter = isNitrided(planned) ? usualScatter((ordered.least + ordered.most) / 2) : undefined
   const tight = scatter !== undefined && ordered.most - ordered.least < 2 * scatter
   const left = surfaceLeft(planned, 'planned')
+  const asked = surfaceAsked(planned)
   return point(
     'Result',
     say`As hardened: ${order?.term ?? 'depth'} ${depthOrdered(planned, 'asked')}, from the surface as treated.`,
@@ -52,7 +54,10 @@ export function result(planned: CasePlan): readonly Draft[] {
     order?.term === 'SHD' &&
       limitHardness !== undefined &&
       say`The depth ends at ${hardness('HV')('asked', 'hardness where the depth ends', { value: limitHardness })}.`,
-    say`As hardened: surface ${surfaceExpected(planned)} expected, core ${coreExpected(planned)} expected: report both.`,
+    asked
+      ? say`As hardened: surface not under ${asked}, read on the coupon where ${isNitrided(planned) ? 'the compound layer is polished off' : 'the skin is polished off'}.`
+      : say`As hardened: surface ${surfaceExpected(planned)} expected: report it.`,
+    say`Core ${coreExpected(planned)} expected: report it.`,
     tight &&
       say`The band is closer than the usual scatter of ±${length('given', 'usual scatter of the depth, either way', { value: scatter }, { places: 2 })} about the mean: confirm it before the charge, or say what you hold.`,
     left

@@ -51,7 +51,7 @@ export function planSweep(values: readonly number[], changedTo: (value: number) 
     if (hasErrors(route.findings)) return { value, entries: [], serves: false, findings: route.findings }
     const plan = planStock(changed.part, changed.shop, route.operations, {
       chances: false,
-      ...(chosen && { chosen }),
+      ...(chosen && { chosen, orderStands: true }),
     })
     return {
       value,

@@ -23,7 +23,9 @@ export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, set
     const cuts = cutsOf(notebook, solved)
     const { chain } = solved
     if (cuts.length === 0) return { entries: [], findings: turnedFindings(part, solved) }
-    const margin = chain.cased ? caseMarginOf(notebook, settled.orderedLeast, cuts, asked) : undefined
+    // Nothing slides on a face: it is treated, and no depth is asked of it.
+    const margin =
+      chain.cased && chain.kind !== 'face' ? caseMarginOf(notebook, settled.orderedLeast, cuts, asked) : undefined
     const window = { part, solved, settled, asked, step }
     const entries = cuts.map((cut): StockEntry => {
       const { cleanUp, ...rest } = cut
@@ -72,7 +74,7 @@ function leastRemoval({ part, solved, settled }: Window): Millimetre {
 
 /** Whether any figure cleans up and keeps the case. */
 function serves(window: Window): boolean {
-  return !window.solved.chain.cased || shortOfLimit(window) <= -ENOUGH
+  return !window.solved.chain.cased || window.solved.chain.kind === 'face' || shortOfLimit(window) <= -ENOUGH
 }
 
 /** What the deepest order is short of, where the least is taken that cleans up. A process that is not planned has no limit. */

@@ -53,6 +53,8 @@ export type StockOptions = {
   readonly chances?: boolean
   /** What the planner chooses for this part, where it has been settled before. */
   readonly chosen?: ChosenStock
+  /** The case is ordered as for that choice, whatever the part file fixes. */
+  readonly orderStands?: boolean
 }
 
 /** Every in-between size, worked backward from the drawing, what each finishing operation then takes, and the case to order. */
@@ -60,11 +62,11 @@ export function planStock(
   part: Part,
   shop: Shop,
   operations: readonly Operation[],
-  { chances = true, chosen }: StockOptions = {},
+  { chances = true, chosen, orderStands = false }: StockOptions = {},
 ): StockPlan {
   const notebook = openNotebook()
   const chains = finishChains(notebook, part, shop, operations)
-  const settled = settleStock({ part, shop, chains, wall: thinnestWall(part), chosen })
+  const settled = settleStock({ part, shop, chains, wall: thinnestWall(part), chosen, orderStands })
   const along = growthsOf(notebook, part, settled.growth)
   for (const chain of chains)
     for (const index of chain.finishes.keys()) stockThatCleansUp(notebook, chain, index, along.of(chain))

@@ -1,6 +1,8 @@
+import type { DepthBounds } from '../hardening/case-depth.ts'
 import type { Growth } from '../hardening/growth.ts'
 import { growthFor, type PlannedCase, planCase } from '../hardening/plan-case.ts'
-import type { Removal } from '../hardening/removal.ts'
+import { type Removal, worstOf } from '../hardening/removal.ts'
+import { usualDepthOf } from '../hardening/usual-depth.ts'
 import type { KnownSpread } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { takesCase } from '../part/takes-case.ts'
@@ -25,15 +27,13 @@ export type SettledStock = {
 /** Above this a nitrided surface burns and cracks in grinding, on diameter. Source: common practice, no source. */
 export const HEAVY_STOCK = 0.25
 const ROUNDS = 20
-/** What the trade leaves on diameter after nitriding, out of habit: common practice, no source. */
-const USUAL_STOCK = { from: 20, to: 60, grind: 0.2, hone: 0.03, preplate: 0.03, lap: 0.01 } as const
 /** Clean-up to spare at the worst place beyond which more stock only costs wheel and furnace time: common practice, no source. */
 const SPARE = 0.01
 
 /**
  * Stock, growth and case order hang together: more stock wants a deeper case, a deeper case grows more, and growth moves
  * the stock. The order is rounded up to steps, so a few rounds settle it. Then what the order has to spare is shared
- * between clean-up and case. A stock that the part file fixes is laid over that, and judged against the order that stands.
+ * between clean-up and case. A stock that the part file fixes is laid over that, and the case ordered for what it takes.
  */
 export function settleStock({
   part,
@@ -41,25 +41,37 @@ export function settleStock({
   chains,
   wall,
   chosen = chooseStock(part, shop, chains, wall),
+  orderStands = false,
 }: {
   readonly part: Part
   readonly shop: Shop
   readonly chains: readonly FinishChain[]
   readonly wall: Millimetre
   readonly chosen?: ChosenStock | undefined
+  /** The planner's own order is kept, so that margins can be read against the stock. */
+  readonly orderStands?: boolean
 }): SettledStock {
   if (!chains.some(chain => chain.finishes.some(({ fixed }) => fixed))) return chosen
-  const orderedFor = usualRemovals(chains, chosen)
-  const then =
-    planCase({ part, shop, removal: removals(chains, chosen.cuts), wall, orderedFor }).case?.growth ?? chosen.growth
-  const along = growthsOf(SCRATCH, part, then)
-  const stocks = chains.map((chain, at) => {
-    const least = leastStocks(SCRATCH, chain, along.of(chain), shop.habits.stockStep)
-    return chain.finishes.map(
-      ({ fixed }, index) => fixed?.value ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
-    )
-  })
-  return evaluate({ part, shop, chains, growth: then, stocks, wall, orderedFor })
+  // Ordered for what is taken, no deeper than is usual: else any stock would be met by a deeper case, and none called deep.
+  const usual = usualDepthOf(part)
+  const between = orderStands
+    ? { least: chosen.orderedLeast, most: chosen.orderedLeast }
+    : usual && { least: 0, most: Math.max(chosen.orderedLeast, usual.most) }
+  let { growth } = chosen
+  let settled = chosen
+  for (let round = 0; round < ROUNDS; round++) {
+    const along = growthsOf(SCRATCH, part, growth)
+    const stocks = chains.map((chain, at) => {
+      const least = leastStocks(SCRATCH, chain, along.of(chain), shop.habits.stockStep)
+      return chain.finishes.map(
+        ({ fixed }, index) => fixed?.value ?? Math.max(chosen.stocks[at]?.[index] ?? 0, least[index] ?? 0),
+      )
+    })
+    settled = evaluate({ part, shop, chains, growth, stocks, wall, between })
+    if (sameGrowth(growth, settled.growth)) break
+    growth = settled.growth
+  }
+  return settled
 }
 
 /** What the planner chooses when the part file leaves every stock open. */
@@ -80,28 +92,6 @@ export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain
   return balanced({ part, shop, chains, least, wall })
 }
 
-/**
- * Where the part file fixes a stock, the order bears the trade's habit too, for the sizes that have one, but never more:
- * else any stock would be met by a deeper case, and none would be called deep.
- */
-function usualRemovals(chains: readonly FinishChain[], { stocks, cuts }: ChosenStock): readonly Removal[] {
-  const more = new Map(
-    chains.map((chain, at) => [
-      chain.surface,
-      chain.finishes.reduce((sum, { stockKey, fixed }, index) => {
-        const usual = chain.kind !== 'face' && fixed ? USUAL_STOCK : undefined
-        const D = chain.final.nominal
-        const most =
-          usual && D >= usual.from && D <= usual.to
-            ? usual[stockKey === 'hone' || stockKey === 'preplate' || stockKey === 'lap' ? stockKey : 'grind']
-            : 0
-        return sum + Math.max(0, most - (stocks[at]?.[index] ?? 0)) / 2
-      }, 0),
-    ]),
-  )
-  return removals(chains, cuts).map(removal => ({ ...removal, most: removal.most + (more.get(removal.surface) ?? 0) }))
-}
-
 export type ChosenStock = SettledStock & {
   readonly cuts: readonly (readonly Cut[])[]
   readonly stocks: readonly Stocks[]
@@ -114,7 +104,7 @@ function evaluate({
   growth,
   stocks,
   wall,
-  orderedFor,
+  between,
 }: {
   readonly part: Part
   readonly shop: Shop
@@ -122,14 +112,14 @@ function evaluate({
   readonly growth: Growth
   readonly stocks: readonly Stocks[]
   readonly wall: Millimetre
-  readonly orderedFor?: readonly Removal[] | undefined
+  readonly between?: DepthBounds | undefined
 }): ChosenStock {
   const along = growthsOf(SCRATCH, part, growth)
   const solved = chains.map((chain, index) => solveChain(SCRATCH, chain, along.of(chain), stocks[index] ?? []))
   const cuts = solved.map(chain => cutsOf(SCRATCH, chain))
   const removal = removals(chains, cuts)
-  const planned = planCase({ part, shop, removal, wall, orderedFor })
-  const wanted = Math.max(0, ...(orderedFor ?? removal).map(({ most }) => most)) + (part.hardening?.depth?.least ?? 0)
+  const planned = planCase({ part, shop, removal, wall, between })
+  const wanted = (worstOf(removal)?.most ?? 0) + (part.hardening?.depth?.least ?? 0)
   const orderedLeast = Math.min(planned.limit?.least ?? wanted, planned.case?.ordered.least ?? wanted)
   return {
     chains: solved,
@@ -185,7 +175,7 @@ function balanced({
   const { case: order } = planned
   if (!order) return least
   const { asked } = order
-  const deepest = Math.max(0, ...least.cuts.map(cuts => removalOf(cuts).most))
+  const deepest = worstOf(removals(chains, least.cuts))?.most ?? 0
   const raised = (room: (chain: FinishChain, cuts: readonly Cut[]) => Millimetre): readonly Stocks[] =>
     chains.map((chain, index) => {
       const stocks = least.stocks[index] ?? []

@@ -130,57 +130,6 @@ describe('material and process', () => {
   })
 })
 
-describe('depth and hardness', () => {
-  it('warns over a third of the case, and not at a third', () => {
-    // 0.30 is ordered for both.
-    expect(severity(hardenedBy({ depth: { least: 0.15 } }), 'case/depth-share', 0.12)).toBe('warning')
-    expect(severity(SLEEVE, 'case/depth-share', 0.099)).toBeUndefined()
-  })
-  it('judges a face by the depth left on it alone: nothing slides there', () => {
-    const face = { surface: 'top', least: 0, nominal: 0.07, most: 0.15, face: true as const }
-    const { case: planned, findings } = planCase({ part: SLEEVE, shop: SHOP, removal: [face], wall: 4 })
-    expect(planned?.ordered.least).toBe(0.35)
-    expect(findings.map(({ code }) => code)).not.toContain('case/depth-share')
-    // 0.20 to be left and 0.15 off, where half of the case and 500 HV would ask the same of a running surface.
-    expect(
-      planCase({ part: SLEEVE, shop: SHOP, removal: [{ ...face, most: 0.25 }], wall: 4 }).case?.ordered.least,
-    ).toBe(0.45)
-  })
-  it('warns where the low model falls under the hardness asked', () => {
-    // 0.30 mm with 0.0975 off: 498.7 HV by the low model.
-    expect(severity(SLEEVE, 'case/hardness-after', 0.0975)).toBe('warning')
-    expect(severity(hardenedBy({ hardness: { least: 498 } }), 'case/hardness-after', 0.0975)).toBeUndefined()
-  })
-  it('refuses a case that no process makes', () => {
-    expect(severity(SLEEVE, 'case/too-deep', 0.9)).toBe('error')
-    expect(
-      planCase({ part: SLEEVE, shop: SHOP, removal: [{ surface: 'seat', least: 0, nominal: 0.4, most: 0.9 }], wall: 4 })
-        .case,
-    ).toBeUndefined()
-  })
-  it('notes a depth that is not asked, and plans 0.15', () => {
-    const { depth: _unasked, ...hardening } = SLEEVE.hardening ?? {}
-    const part = { ...SLEEVE, hardening } as Part
-    expect(severity(part, 'case/depth-not-asked')).toBe('note')
-    expect(planCase({ part, shop: SHOP, removal: [], wall: 4 }).case?.asked).toBe(0.15)
-  })
-  it('does not carburise to a depth that nobody asks', () => {
-    const { depth: _unasked, ...hardening } = hardenedBy({ process: 'carburising' }).hardening ?? {}
-    const part = of({ grade: '16MnCr5' }, { ...SLEEVE, hardening } as Part)
-    expect(severity(part, 'case/depth-not-asked')).toBe('error')
-  })
-  it('says when a cycle is dear: over 100 h, or over 0.6 mm', () => {
-    expect(severity(hardenedBy({ depth: { least: 0.35 } }), 'case/long-cycle', 0.1)).toBe('warning')
-    expect(severity(SLEEVE, 'case/long-cycle', 0.1)).toBeUndefined()
-    expect(severity(SLEEVE, 'case/long-cycle', 0.1, 4, withHabits({ nitridingTimeLimit: 40 }))).toBe('warning')
-  })
-  it('says when a salt bath would have to run past its 4 h', () => {
-    expect(severity(hardenedBy({ process: 'salt-bath nitriding' }), 'case/cycle-beyond-process')).toBe('warning')
-    const thin = hardenedBy({ process: 'salt-bath nitriding', depth: { least: 0.05 }, hardness: { least: 400 } })
-    expect(severity(thin, 'case/cycle-beyond-process', 0)).toBeUndefined()
-  })
-})
-
 describe('room for the case (limits: ISO 18669 pins for the wall; bridges common practice)', () => {
   it('0.70 mm of case in a wall of 4 passes', () => {
     expect(severity(SLEEVE, 'case/wall-eaten', 0.0475)).toBeUndefined()

@@ -32,9 +32,23 @@ describe('the order to the heat treater (fields common practice, no source; cert
     expect(textOf('Result')).toContain('core hardness + 50 HV')
   })
 
-  it('only expects the surface as hardened, and holds nobody to it: 650 HV is what 42CrMo4 reaches (working value of a hardener)', () => {
-    expect(quantityOf(order, 'surface hardness', 'as hardened')).toMatchObject({ standing: 'expected', value: 650 })
-    expect(sentencesOf(order).filter(line => /surface/.test(line) && /not under/i.test(line))).toEqual([])
+  it('asks of the surface as hardened what the finished one needs where most comes off, once and with one load', () => {
+    const { case: planned } = planOf(demo('OX-098-21'))
+    const asked = quantityOf(order, 'surface hardness', 'as hardened')
+    // Derived: the stretched exponential of shape 1.7 through 350 HV (core 300 + 50) at the depth, turned round.
+    const worst = Math.max(...(planned?.hardnessAfter ?? []).map(({ off }) => off.most))
+    const left = 1 - (worst / (planned?.ordered.least ?? 0)) ** 1.7
+    const needed = 300 + 50 * ((470 - 300) / 50) ** (1 / left)
+    expect(asked).toMatchObject({ standing: 'asked', least: Math.ceil(needed / 10) * 10, unit: 'HV1' })
+    expect(sentencesOf(order).filter(line => /surface/.test(line) && /not under/i.test(line))).toHaveLength(1)
+    expect(order.returns).toContainEqual(expect.objectContaining({ of: 'coupon', label: 'surface hardness' }))
+  })
+  it('expects what the grade reaches where the drawing asks no hardness: 650 HV (working value of a hardener)', () => {
+    const open = orderFor(planOf(demo('OX-098-21', ['hardness: min 470 HV, ', ''])), 'nitride')
+    expect(quantityOf(open, 'surface hardness', 'as hardened')).toMatchObject({ standing: 'expected', value: 650 })
+  })
+  it('says of the end faces that no depth is asked there', () => {
+    expect(textOf('Zones')).toContain('No depth is asked of the end faces, top and bottom')
   })
 
   it('reads the surface with HV1 in both states, since the case is a gradient (HV0.5 to HV1 on thin cases)', () => {

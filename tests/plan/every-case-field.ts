@@ -30,6 +30,7 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
     { temperature: 540, hours: 27 },
   ],
   compoundLayer: { nominal: 0.01, most: 0.015 },
+  decidedBy: '0.20 mm to be left, with up to 0.097 mm a side off seat',
   surfaceHardness: 650,
   coreHardness: 320,
   profile: [{ depth: 0, ...BAND }],
@@ -41,6 +42,7 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
   order: {
     term: 'NHD',
     hardness: 550,
+    surfaceLeast: 560,
     surfaceLoad: 'HV1',
     barHardness: 300,
     temper: 620,

@@ -14,14 +14,18 @@ describe('sweep of a stock', () => {
   const sweep = sweepOf('bore')
   const bore = (index: number) => sweep.points[index]?.entries.find(({ operation }) => operation === 140)
 
-  it('has one point for each value, each as it is planned alone', () => {
+  it('has one point for each value, each as it is planned alone but for the order, which stands', () => {
     expect(sweep.points.map(({ value }) => value)).toEqual(values)
-    for (const index of [0, 8, 26]) {
-      const alone = planned({ ...part, stock: { bore: values[index] ?? 0 } })
+    const order = planned(part).case?.ordered
+    const alike = values.flatMap((value, index) => {
+      const alone = planned({ ...part, stock: { bore: value } })
       const found = sweep.points[index]
+      expect(found?.ordered).toBe(order?.least)
+      if (alone.case?.ordered.least !== order?.least) return []
       expect(found?.entries.map(({ margin }) => margin)).toEqual(alone.entries.map(({ margin }) => margin))
-      expect(found?.ordered).toBe(alone.case?.ordered.least)
-    }
+      return [value]
+    })
+    expect(alike.length).toBeGreaterThan(1)
   })
 
   it('raises the clean-up margin and lowers the case margin all along', () => {

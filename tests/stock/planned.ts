@@ -54,17 +54,30 @@ export const expectConsistent = (plan: Planned): void => {
     expect(onDiameter.nominal).toBeCloseTo(expected.nominal, 9)
     expect(onDiameter.most).toBeCloseTo(expected.most, 9)
   }
-  for (const { surface, onDiameter, perSide, margin, eccentricity, form } of plan.entries) {
+  for (const { surface, kind, onDiameter, perSide, margin, eccentricity, form } of plan.entries) {
     expect(perSide.least).toBeCloseTo(onDiameter.least / 2 - eccentricity - form, 9)
     expect(perSide.most).toBeCloseTo(onDiameter.most / 2 + eccentricity + form, 9)
     expect(margin.cleanUp).toBeCloseTo(perSide.least - perSide.needed, 9)
     const all = plan.entries.filter(entry => entry.surface === surface)
     const taken = all.reduce((sum, entry) => sum + entry.perSide.most, 0)
-    if (plan.case)
+    // No depth is asked of a face.
+    if (kind === 'face') expect(margin.case).toBeUndefined()
+    else if (plan.case)
       expect(margin.case).toBeCloseTo(
         Math.min(plan.case.ordered.least, plan.case.limit.least) - taken - plan.case.asked,
         9,
       )
   }
   for (const size of [...plan.sizes.values()].flat()) expect(size.lower).toBeLessThanOrEqual(size.upper)
+}
+
+/** Margins of one entry beside the order: what is left of the case follows the order, which is made for what is taken. */
+export function caseOf(
+  { entries, case: order }: Planned,
+  index = 0,
+): { readonly cleanUp: number; readonly ordered: number; readonly overOrder: number } | undefined {
+  const entry = entries[index]
+  if (!entry || !order || entry.margin.case === undefined) return undefined
+  const { cleanUp, case: left } = entry.margin
+  return { cleanUp, ordered: order.ordered.least, overOrder: left - order.ordered.least }
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Shop } from '../../src/shop/shop.ts'
 import { partFrom, sleeveText } from '../route/part-text.ts'
-import { expectConsistent, type Planned, planned } from './planned.ts'
+import { caseOf, expectConsistent, type Planned, planned } from './planned.ts'
 
 describe('properties of the stock, whatever the part', () => {
   const sizes = fc.record({
@@ -41,13 +41,14 @@ describe('properties of the stock, whatever the part', () => {
     )
   })
 
-  it('more stock never lowers the clean-up margin and never raises the case margin', () => {
+  it('more stock never lowers the clean-up margin, never orders less case, and never leaves more of it', () => {
     fc.assert(
       fc.property(sizes, fc.integer({ min: 5, max: 40 }), fc.integer({ min: 1, max: 10 }), (size, stock, more) => {
-        const at = (hundredths: number) => planned(part(size, `{outside: ${hundredths / 100}}`)).entries[0]?.margin
+        const at = (hundredths: number) => caseOf(planned(part(size, `{outside: ${hundredths / 100}}`)))
         const [a, b] = [at(stock), at(stock + more)]
         expect(b?.cleanUp).toBeGreaterThan(a?.cleanUp ?? Infinity)
-        expect(b?.case).toBeLessThan(a?.case ?? -Infinity)
+        expect(b?.ordered).toBeGreaterThanOrEqual(a?.ordered ?? Infinity)
+        expect(b?.overOrder).toBeLessThan(a?.overOrder ?? -Infinity)
       }),
       { numRuns: 25 },
     )

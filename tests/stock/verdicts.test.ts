@@ -22,7 +22,7 @@ describe('verdicts', () => {
   })
 
   it('call a stock that eats the case deep, and say which would not', () => {
-    const plan = liner('{bore: 0.60}')
+    const plan = liner('{bore: 0.80}')
     expect(plan.entries.find(({ surface }) => surface === 'bore')?.verdict).toBe('deep')
     const [finding] = plan.findings.filter(({ code }) => code === 'stock/deep')
     const less = Number(/leave ([\d.]+) mm/.exec(finding?.hint ?? '')?.[1])
