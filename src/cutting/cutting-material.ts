@@ -2,9 +2,16 @@ import type { Finding } from '../finding.ts'
 import { CUTTING_FAMILY, type CuttingFamily, rowAt, STEELS, USUAL_HARDNESS } from '../handbook/cutting-grades.ts'
 import { DRILLING_ROWS, type DrillingRow } from '../handbook/drilling-speeds.ts'
 import { convertedFrom } from '../handbook/hardness-conversion.ts'
+import { FORCE_FACTORS_SOURCE } from '../handbook/kienzle.ts'
 import { MILLING_ROWS, type MillingRow } from '../handbook/milling-speeds.ts'
-import { SPECIFIC_FORCE_ROWS, type SpecificForceRow, TEXTBOOK_FORCE } from '../handbook/specific-force.ts'
+import {
+  SPECIFIC_FORCE_ROWS,
+  SPECIFIC_FORCE_SOURCE,
+  type SpecificForceRow,
+  TEXTBOOK_FORCE,
+} from '../handbook/specific-force.ts'
 import { TURNING_ROWS, type TurningRow } from '../handbook/turning-speeds.ts'
+import { fromHandbook, type Told, told } from '../known.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { Vickers } from '../units.ts'
 
@@ -20,6 +27,15 @@ export type CuttingMaterial = {
   /** None where the bar is too hard for small end mills. */
   readonly milling?: MillingRow
 }
+
+/** The specific force of the row, with what wear and the way of cutting make of it. */
+export const specificForceOf = (
+  { force: { kc11, mc } }: Pick<CuttingMaterial, 'force'>,
+  K: number,
+): { readonly kc11: Told; readonly mc: Told; readonly K: Told } => ({
+  ...told(fromHandbook(SPECIFIC_FORCE_SOURCE), { kc11, mc }),
+  ...told(fromHandbook(FORCE_FACTORS_SOURCE), { K }),
+})
 
 export type KnownMaterial = { readonly material?: CuttingMaterial; readonly findings: readonly Finding[] }
 

@@ -2,6 +2,7 @@ import { fixed } from '../figures.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { DATUM_SIZES } from '../handbook/timing-datums.ts'
 import { feedRate } from '../handbook/turning.ts'
+import { fromHandbook, told } from '../known.ts'
 import { type EndMill, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { ClockingDatum } from './clocking-datum.ts'
@@ -9,6 +10,7 @@ import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import { spindleFor } from './spindle.ts'
 import { type Step, timeOnly } from './step.ts'
+import { ofTool, SETTLED } from './where-from.ts'
 
 type SettingOf = (mill: EndMill) => EndMillSetting
 
@@ -65,7 +67,8 @@ function milled(task: CuttingTask, datum: ClockingDatum, settingOf: SettingOf): 
 /** Of a cutter's diameter, how far its lines stand apart. Common practice, no source. */
 const LINE = 0.7
 
-function reamed({ shop, machine, material, notebook, operation }: CuttingTask, datum: ClockingDatum): readonly Step[] {
+function reamed(task: CuttingTask, datum: ClockingDatum): readonly Step[] {
+  const { shop, machine, material, notebook, operation } = task
   const { on, depth = 0 } = datum
   const size = DATUM_SIZES['dowel hole']
   const drill = toolsOf(shop, 'drill')
@@ -78,9 +81,19 @@ function reamed({ shop, machine, material, notebook, operation }: CuttingTask, d
   if (!drill) return [timeOnly('drill, to get', `drill the dowel hole in ${on}`, 0, said), ream]
   const about = { operation: operation.number, about: `dowel hole in ${on}` }
   const D: Millimetre = drill.diameter
-  const { spindleSpeed: n, cuttingSpeed, limitedBy } = spindleFor(machine, material.drilling.speed, D, notebook, about)
+  const {
+    spindleSpeed: n,
+    cuttingSpeed,
+    limitedBy,
+  } = spindleFor({
+    machine,
+    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
+    ...told(ofTool(task, drill), { diameter: D }),
+    notebook,
+    about,
+  })
   const feed = material.drilling.feed * D
-  const vf = notebook.use(feedRate, { f: feed, n }, about)
+  const vf = notebook.use(feedRate, told(SETTLED, { f: feed, n }), about)
   return [
     {
       tool: drill.name,

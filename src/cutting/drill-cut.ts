@@ -1,11 +1,15 @@
 import { drillChipThickness, drillPower, drillThrust, drillTorque } from '../handbook/drilling.ts'
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
+import { type Origin, told, worked } from '../known.ts'
 import type { Degree, Kilowatt, Millimetre, MillimetrePerRevolution, Newton, SpindleSpeed } from '../units.ts'
 import type { About, Notebook } from '../working.ts'
-import type { CuttingMaterial } from './cutting-material.ts'
+import { type CuttingMaterial, specificForceOf } from './cutting-material.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
+import { SETTLED } from './where-from.ts'
 
 type Drill = { readonly diameter: Millimetre; readonly point: Degree }
+
+const ON_HAND: Origin = worked('the drill on hand that was chosen')
 
 /** What a worn drill in the full pushes with, and takes of the motor. */
 export function drillForces({
@@ -27,15 +31,15 @@ export function drillForces({
   readonly forceBand: { readonly least: Newton; readonly most: Newton }
   readonly power: Kilowatt
 } {
-  const h = notebook.use(drillChipThickness, { f, sigma }, about)
-  const { kc11, mc } = material.force
+  const [fed, size, point] = [told(SETTLED, { f }), told(ON_HAND, { D }), told(ON_HAND, { sigma })]
+  const h = notebook.use(drillChipThickness, { ...fed, ...point }, about)
   const K = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn
-  const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K }, about)
-  const M = notebook.use(drillTorque, { kc, f, D }, about)
-  const force = notebook.use(drillThrust, { kc, f, D, sigma }, about)
+  const kc = notebook.use(specificCuttingForce, { ...specificForceOf(material, K), h }, about)
+  const M = notebook.use(drillTorque, { kc, ...fed, ...size }, about)
+  const force = notebook.use(drillThrust, { kc, ...fed, ...size, ...point }, about)
   return {
     force,
     forceBand: drillThrustBand(material, D, f, force),
-    power: notebook.use(drillPower, { M, n }, about),
+    power: notebook.use(drillPower, { M, ...told(SETTLED, { n }) }, about),
   }
 }

@@ -3,6 +3,7 @@ import { DRILL_FEED_LIMIT, LEAST_BORING_STOCK } from '../handbook/drilling-speed
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import { toolsOf } from '../shop/tool.ts'
 import type { Kilowatt, Millimetre, MillimetrePerRevolution } from '../units.ts'
 import { SCRATCH } from '../working.ts'
@@ -11,6 +12,7 @@ import { drillForces } from './drill-cut.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
+import { ofTool, PRACTICE, SETTLED } from './where-from.ts'
 
 export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
 
@@ -51,7 +53,13 @@ export function drillThrough(
     material.drilling.feed * D,
     changeable ? DRILL_FEED_LIMIT.changeableEdges : DRILL_FEED_LIMIT.solid,
   )
-  const spindle = spindleFor(machine, material.drilling.speed, D, notebook, about)
+  const spindle = spindleFor({
+    machine,
+    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
+    ...told(ofTool(task, drill), { diameter: D }),
+    notebook,
+    about,
+  })
   let { spindleSpeed: n } = spindle
   const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
   const powerAt = (f: MillimetrePerRevolution): Kilowatt =>
@@ -65,21 +73,25 @@ export function drillThrough(
   }
 
   const { force, forceBand, power } = drillForces({ notebook, material, drill, feed, n, about })
-  const point = notebook.use(pointLength, { D, sigma: drill.point }, about)
+  const point = notebook.use(pointLength, told(ofTool(task, drill), { D, sigma: drill.point }), about)
   const time = notebook.use(
     turningTime,
-    { L: length + point, La: TURNING_STARTS.approach, Lo: BREAKTHROUGH.clearance, i: 1, f: feed, n },
+    {
+      ...told(worked('length of the part and of the point'), { L: length + point }),
+      ...told(PRACTICE, { La: TURNING_STARTS.approach, Lo: BREAKTHROUGH.clearance }),
+      ...told(SETTLED, { i: 1, f: feed, n }),
+    },
     about,
   )
   const step: Step = {
     tool: drill.name,
     action: 'drill through',
     feature: 'bore',
-    cuttingSpeed: notebook.use(cuttingSpeed, { n, D }, about),
+    cuttingSpeed: notebook.use(cuttingSpeed, { ...told(SETTLED, { n }), ...told(ofTool(task, drill), { D }) }, about),
     spindleSpeed: n,
     feed,
     feedUnit: 'mm/rev',
-    tableFeed: notebook.use(feedRate, { f: feed, n }, about),
+    tableFeed: notebook.use(feedRate, told(SETTLED, { f: feed, n }), about),
     depth: D / 2,
     passes: 1,
     time: time + SHOP_TIMES.rapid,

@@ -18,6 +18,8 @@ import {
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { peakMillingForce } from '../handbook/milling-force.ts'
 import { MILLING_STARTS, type MillingRow } from '../handbook/milling-speeds.ts'
+import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { EndMill } from '../shop/tool.ts'
 import {
   type Kilowatt,
@@ -29,9 +31,11 @@ import {
   type Newton,
   type SpindleSpeed,
 } from '../units.ts'
+import { specificForceOf } from './cutting-material.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
+import { ofTool, PRACTICE, SETTLED } from './where-from.ts'
 
 /** How a cutter runs in a full slot: everything that its windows share. */
 export type EndMillSetting = {
@@ -63,22 +67,53 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
   const { machine, material, notebook, operation } = task
   const about = { operation: operation.number, about: mill.name }
   const { diameter: D, teeth } = mill
-  const spindle = spindleFor(machine, row.speed.start, D, notebook, about)
+  const cutter = ofTool(task, mill)
+  const spindle = spindleFor({
+    machine,
+    ...told(fromHandbook(row.source), { wanted: row.speed.start }),
+    ...told(cutter, { diameter: D }),
+    notebook,
+    about,
+  })
   const fz = Math.max(row.feed * D, 0)
   warnAboutChip(task, mill, fz, spindle.cuttingSpeed)
   const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
 
-  const tableFeed = notebook.use(millingFeed, { fz, z: teeth, n: spindle.spindleSpeed }, about)
-  const hm = Math.max(notebook.use(meanChip, { fz, r: 1 }, about), THINNEST_MILLING_CHIP.chip)
+  const tableFeed = notebook.use(
+    millingFeed,
+    { ...told(SETTLED, { fz, n: spindle.spindleSpeed }), ...told(cutter, { z: teeth }) },
+    about,
+  )
+  const hm = Math.max(notebook.use(meanChip, told(SETTLED, { fz, r: 1 }), about), THINNEST_MILLING_CHIP.chip)
   const { kc11, mc } = material.force
-  const kc = notebook.use(specificCuttingForce, { kc11, mc, h: hm, K: FORCE_FACTORS.worn }, about)
-  const unitPower = notebook.use(millingPower, { ap: 1, ae: D, vf: tableFeed, kc }, about)
+  const kc = notebook.use(
+    specificCuttingForce,
+    {
+      ...specificForceOf(material, FORCE_FACTORS.worn),
+      ...told(worked('mean chip, the thinnest that cuts at least'), { h: hm }),
+    },
+    about,
+  )
+  const unitPower = notebook.use(
+    millingPower,
+    { ...told(worked('for each mm of depth, in a full slot'), { ap: 1, ae: D }), vf: tableFeed, kc },
+    about,
+  )
   const cut = { kc11: kc11 * FORCE_FACTORS.worn, mc, teeth, diameter: D, radialShare: MILLING_STARTS.radialShare }
   const unitForce = peakMillingForce({ ...cut, feedPerTooth: fz, axialDepth: 1, radialDepth: D, helix: 0 })
 
   const t = Math.max(runout.share * fz, runout.least)
-  const Delta = teeth < 2 ? 0 : notebook.use(runoutChip, { t, z: teeth }, about)
-  const worst = notebook.use(runoutForce, { Delta, fz, mc }, about)
+  const Delta =
+    teeth < 2 ? 0 : notebook.use(runoutChip, { ...told(PRACTICE, { t }), ...told(cutter, { z: teeth }) }, about)
+  const worst = notebook.use(
+    runoutForce,
+    {
+      ...told(worked('thicker chip of the worst tooth'), { Delta }),
+      ...told(SETTLED, { fz }),
+      ...told(fromHandbook(SPECIFIC_FORCE_SOURCE), { mc }),
+    },
+    about,
+  )
   const leastMargin = Math.max(
     BREAKAGE_MARGIN.least,
     BREAKAGE_MARGIN.leastWithRunoutAndCorner * BREAKAGE_MARGIN.corner * worst,
@@ -153,13 +188,20 @@ export const edgesOf = ({ neck, fluteLength }: EndMill): Millimetre => neck?.edg
 export type Strain = { readonly deflection: Micrometre; readonly breakageMargin: number }
 
 /** Bend and margin of a cutter under a force at its tip, kept as workings. */
-export function strainOf({ notebook, operation }: CuttingTask, mill: EndMill, force: Newton): Strain {
+export function strainOf(task: CuttingTask, mill: EndMill, force: Newton): Strain {
+  const { notebook, operation } = task
   const about = { operation: operation.number, about: mill.name }
-  const given = { F: force, ...asBeam(mill) }
+  const { E, ...sizes } = asBeam(mill)
+  const F = told(worked('force at the tip, greatest of a turn'), { F: force })
+  const given = { ...F, ...told(PRACTICE, { E }), ...told(ofTool(task, mill), sizes) }
   const deflection = mill.neck
-    ? notebook.use(neckedEndMillDeflection, { ...given, l0: mill.neck.edges, dn: mill.neck.diameter }, about)
+    ? notebook.use(
+        neckedEndMillDeflection,
+        { ...given, ...told(ofTool(task, mill), { l0: mill.neck.edges, dn: mill.neck.diameter }) },
+        about,
+      )
     : notebook.use(endMillDeflection, given, about)
-  const sigma = notebook.use(bendingStress, { F: force, ...weakest(mill) }, about)
+  const sigma = notebook.use(bendingStress, { ...F, ...told(ofTool(task, mill), weakest(mill)) }, about)
   return { deflection, breakageMargin: notebook.use(breakageMargin, { sigma }, about) }
 }
 

@@ -3,6 +3,7 @@ import { HELIX_HOLE, helixFeed, helixPath } from '../handbook/helical-entry.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { feedRate } from '../handbook/turning.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import { ENTRY_CLEARANCE, ENTRY_WALL } from '../ports/entry-hole.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree, Millimetre } from '../units.ts'
@@ -11,19 +12,21 @@ import { drillForces } from './drill-cut.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
+import { AS_CUT, ofTool, PRACTICE, SETTLED } from './where-from.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
 
 /** Angle at which the hole meets the outside: the tilt, and the distance of the hole from the axis plane. */
 export const entrySlope = (
   { notebook, operation }: CuttingTask,
   named: string,
-  tilt: Degree,
-  offset: Millimetre,
-  outside: Millimetre,
+  { tilt, offset, outside }: { readonly tilt: Degree; readonly offset: Millimetre; readonly outside: Millimetre },
 ): Degree =>
   notebook.use(
     slopeOfEntry,
-    { theta: Math.abs(tilt), q: Math.min(1, Math.abs(offset) / (outside / 2)) },
+    told(worked('tilt of the set-up, and place of the entry hole on the outside'), {
+      theta: Math.abs(tilt),
+      q: Math.min(1, Math.abs(offset) / (outside / 2)),
+    }),
     { operation: operation.number, about: named },
   )
 
@@ -57,18 +60,23 @@ function wound({ roughing: { mill }, window: { entryHole } }: WindowJob): Millim
 }
 
 function windDown(
-  { notebook, operation }: CuttingTask,
+  task: CuttingTask,
   job: WindowJob,
   { kind, action, hole, why }: { kind: 'flat' | 'wind down'; action: string; hole: Millimetre; why: string },
 ): MadeCut {
+  const { notebook, operation } = task
   const { mill, row, ...setting } = job.roughing
   const about = { operation: operation.number, about: job.named }
   const edgeFeed = row.rampFeed * setting.tableFeed
-  const vf = notebook.use(helixFeed, { vf: edgeFeed, Dh: hole, D: mill.diameter }, about)
+  const vf = notebook.use(
+    helixFeed,
+    { ...told(SETTLED, { vf: edgeFeed, Dh: hole }), ...told(ofTool(task, mill), { D: mill.diameter }) },
+    about,
+  )
   const shape = { kind, cutter: mill.diameter, hole, ramp: MILLING_STARTS.ramp } as const
   const cut = measuredCut(job, shape, vf)
   const depth = cut.down
-  notebook.use(helixPath, { a: depth, epsilon: MILLING_STARTS.ramp }, about)
+  notebook.use(helixPath, { ...told(AS_CUT, { a: depth }), ...told(PRACTICE, { epsilon: MILLING_STARTS.ramp }) }, about)
   const step: Step = {
     tool: mill.name,
     action,
@@ -95,14 +103,28 @@ export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefin
   const D = drill.diameter
   const policy = policyFor(faceSlope)
   const flat = policy?.first === 'mill a flat'
-  const { spindleSpeed: n, cuttingSpeed, limitedBy } = spindleFor(machine, material.drilling.speed, D, notebook, about)
+  const {
+    spindleSpeed: n,
+    cuttingSpeed,
+    limitedBy,
+  } = spindleFor({
+    machine,
+    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
+    ...told(ofTool(task, drill), { diameter: D }),
+    notebook,
+    about,
+  })
   const feed = material.drilling.feed * D
-  const vf = notebook.use(feedRate, { f: feed, n }, about)
+  const vf = notebook.use(feedRate, told(SETTLED, { f: feed, n }), about)
   // The flat is square to the drill; the bore is not, and slopes about as much as the outside does.
   const slope = Math.min(faceSlope, STEEPEST_EXIT)
   const share = flat ? 1 : (policy?.feedShare ?? BREAKTHROUGH.feedShare)
-  const into = share === 1 ? 0 : notebook.use(entryLength, { D, theta: slope, sigma: drill.point }, about)
-  const out = notebook.use(entryLength, { D, theta: slope, sigma: drill.point }, about)
+  const entry = {
+    ...told(ofTool(task, drill), { D, sigma: drill.point }),
+    ...told(worked('slope of the face'), { theta: slope }),
+  }
+  const into = share === 1 ? 0 : notebook.use(entryLength, entry, about)
+  const out = notebook.use(entryLength, entry, about)
   const shape: CutShape = {
     kind: 'drill',
     cutter: D,

@@ -2,7 +2,9 @@ import { nearestBandAt } from '../band.ts'
 import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
 import { feedForRoughness, ridgeHeightOfRa } from '../handbook/turning.ts'
 import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
+import { fromPart, told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
+import { habit } from '../shop/habit.ts'
 import { type Micrometre, type Millimetre, type MillimetrePerRevolution, micrometres } from '../units.ts'
 import { wallAt } from '../wall.ts'
 import { SCRATCH } from '../working.ts'
@@ -17,6 +19,7 @@ import type { Step } from './step.ts'
 import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
 import { forceOf, settlePass } from './turned-pass.ts'
 import { facingStep, turningStep } from './turning-step.ts'
+import { AS_CUT, SETTLED } from './where-from.ts'
 
 const { semiFinish, finish, thinWall, leastFeed, mostFeedOverNose } = TURNING_STARTS
 /** Less than this is not worth a semi-finishing pass. Common practice, no source. */
@@ -128,7 +131,13 @@ function cutAt({ machine, material }: CuttingTask, cut: BandCut, depth: Millimet
   const speed = turningSpeed(material.turning, depth)
   return {
     force: forceOf(material.force, depth, feed, factor),
-    spindleSpeed: spindleFor(machine, speed, Math.max(cut.from, cut.to), SCRATCH, {}).spindleSpeed,
+    spindleSpeed: spindleFor({
+      machine,
+      ...told(SETTLED, { wanted: speed }),
+      ...told(AS_CUT, { diameter: Math.max(cut.from, cut.to) }),
+      notebook: SCRATCH,
+      about: {},
+    }).spindleSpeed,
   }
 }
 
@@ -153,8 +162,18 @@ function feedWanted(task: CuttingTask, feature: string, nose: Millimetre): Wante
   const { sizes, notebook, operation, shop } = task
   const about = { operation: operation.number, about: feature }
   const Ra = sizes.find(size => size.feature === feature && size.roughness !== undefined)?.roughness
-  const Rz: Micrometre = Ra === undefined ? shop.habits.turnedRoughness : notebook.use(ridgeHeightOfRa, { Ra }, about)
-  const smooth = notebook.use(feedForRoughness, { Rz, r: nose }, about)
+  const Rz: Micrometre =
+    Ra === undefined
+      ? shop.habits.turnedRoughness
+      : notebook.use(ridgeHeightOfRa, told(fromPart(`Ra of ${feature}`), { Ra }), about)
+  const smooth = notebook.use(
+    feedForRoughness,
+    {
+      Rz: Ra === undefined ? habit(shop, 'turnedRoughness', 'µm') : Rz,
+      ...told(worked('nose radius of the tool on hand'), { r: nose }),
+    },
+    about,
+  )
   const usual = Math.min(finish.feed, mostFeedOverNose * nose)
   const wanted = Ra === undefined ? `Rz ${figure(Rz)}` : `Ra ${figure(Ra)}`
   if (smooth < leastFeed) {

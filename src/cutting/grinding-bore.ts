@@ -1,6 +1,7 @@
 import { barStiffness, ELASTIC_MODULUS } from '../handbook/boring-bar.ts'
 import { equivalentDiameterInside, grindingStroke } from '../handbook/grinding.ts'
 import { LONGEST_QUILL, PORTED_BORE, WHEEL_IN_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { told } from '../known.ts'
 import { type InternalWheel, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
@@ -12,6 +13,7 @@ import { watchPorts } from './ports-and-wheel.ts'
 import type { Step } from './step.ts'
 import { traverseGrinding, wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, boreCuts } from './turned-cuts.ts'
+import { AS_CUT, ofTool, PRACTICE } from './where-from.ts'
 
 /** The spindle nose stays this far off the work. Common practice, no source. */
 const NOSE_CLEARANCE: Millimetre = 2
@@ -29,7 +31,12 @@ function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
   if (!wheel) return []
   const spin = wheelSpin(task, wheel, WHEEL_SPEED.bore)
   const overrun = PORTED_BORE.overrun * wheel.width
-  const stroke = Math.max(notebook.use(grindingStroke, { L: cut.length, ov: overrun, b: wheel.width }, about), overrun)
+  const given = {
+    ...told(AS_CUT, { L: cut.length }),
+    ...told(PRACTICE, { ov: overrun }),
+    ...told(ofTool(task, wheel), { b: wheel.width }),
+  }
+  const stroke = Math.max(notebook.use(grindingStroke, given, about), overrun)
   if (before.ported) watchPorts(task, cut, wheel.width)
   const stiffness = quillStiffness(task, cut, wheel, overrun)
   return [
@@ -42,7 +49,11 @@ function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
       wheel,
       spin,
       setting: grindingSetting(task, 'bore'),
-      equivalentDiameter: notebook.use(equivalentDiameterInside, { dw: cut.from, q: wheel.diameter / cut.from }, about),
+      equivalentDiameter: notebook.use(
+        equivalentDiameterInside,
+        { ...told(AS_CUT, { dw: cut.from }), ...told(ofTool(task, wheel), { q: wheel.diameter / cut.from }) },
+        about,
+      ),
       ...(stiffness === undefined ? {} : { bend: 1 / stiffness }),
       remarks: [
         startingWheel(task, 'bore'),
@@ -85,11 +96,13 @@ function wheelFor(task: CuttingTask, cut: BandCut): InternalWheel | undefined {
 
 /** N/µm, of a steel quill that takes the wheel through to its overrun at the far end. */
 function quillStiffness(
-  { notebook, operation, report }: CuttingTask,
+  task: CuttingTask,
   cut: BandCut,
-  { name, width, quill }: InternalWheel,
+  wheel: InternalWheel,
   overrun: Millimetre,
 ): number | undefined {
+  const { notebook, operation, report } = task
+  const { name, width, quill } = wheel
   if (!quill) return undefined
   const needed = cut.length + overrun - width + NOSE_CLEARANCE
   if (needed > quill.length || quill.length > LONGEST_QUILL.steel * quill.diameter) {
@@ -100,6 +113,9 @@ function quillStiffness(
     const hint = `a thicker or carbide quill of ${figure(needed)} mm, or grind from both ends`
     report({ code: 'cutting/quill-overhang', severity: 'warning', message, hint, path: '/body/bore' })
   }
-  const given = { L: Math.max(quill.length, needed), E: ELASTIC_MODULUS.quillSteel, d: quill.diameter }
+  const given = {
+    ...told(ofTool(task, wheel), { L: Math.max(quill.length, needed), d: quill.diameter }),
+    ...told(PRACTICE, { E: ELASTIC_MODULUS.quillSteel }),
+  }
   return notebook.use(barStiffness, given, { operation: operation.number, about: cut.feature })
 }

@@ -3,6 +3,7 @@ import { plungeTime } from '../handbook/grinding.ts'
 import { PLUNGE_INFEED, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
+import { told } from '../known.ts'
 import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
@@ -11,6 +12,7 @@ import { grindingSetting } from './ground-work.ts'
 import type { Step } from './step.ts'
 import { wheelSpin } from './traverse-grinding.ts'
 import { faceCuts } from './turned-cuts.ts'
+import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
 
 /** Of the face stock. Common practice, no source. */
 const FINISH_STOCK: Millimetre = 0.01
@@ -35,9 +37,17 @@ export function faceGrinding(task: CuttingTask): readonly Step[] {
     const setting = grindingSetting(task, 'outside')
     const spin = wheelSpin(task, wheel, WHEEL_SPEED.face)
     const infeed = PLUNGE_INFEED[setting.hard ? 'alloy or tool steel, hardened' : 'soft steel']
-    const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: face.outside }, about)
+    const nw = notebook.use(
+      spindleSpeed,
+      { ...told(PRACTICE, { vc: setting.workSpeed }), ...told(AS_CUT, { D: face.outside }) },
+      about,
+    )
     const zf = Math.min(FINISH_STOCK, face.stock)
-    const given = { zr: face.stock - zf, zf, fr: infeed.rough, ff: infeed.finish, N: SPARK_OUT_TURNS, nw }
+    const given = {
+      ...told(AS_CUT, { zr: face.stock - zf, zf }),
+      ...told(PRACTICE, { fr: infeed.rough, ff: infeed.finish, N: SPARK_OUT_TURNS }),
+      ...told(SETTLED, { nw }),
+    }
     return [
       {
         tool: wheel.name,

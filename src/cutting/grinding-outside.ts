@@ -1,5 +1,6 @@
 import { equivalentDiameterOutside, grindingStroke } from '../handbook/grinding.ts'
 import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
+import { told } from '../known.ts'
 import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
@@ -9,6 +10,7 @@ import { grindThrough } from './grinding-through.ts'
 import { grindingSetting, startingWheel } from './ground-work.ts'
 import { traverseGrinding, type Wheel, wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, outsideCuts } from './turned-cuts.ts'
+import { AS_CUT, ofTool, PRACTICE } from './where-from.ts'
 
 /** Grinds the outside bands that change, between centres, on a mandrel, or through a centreless grinder. */
 export function grindOutside(task: CuttingTask): PlannedCuts {
@@ -24,7 +26,12 @@ export function grindOutside(task: CuttingTask): PlannedCuts {
     const freeEnds = [cut.top, cut.bottom].filter(depth => !blocked(task, cut, depth)).length
     // A wheel wider than the band still swings a little to even its wear.
     const overrun = PORTED_BORE.overrun * wheel.width
-    const given = { L: cut.length, ov: (overrun * freeEnds) / 2, b: wheel.width }
+    const wheelOf = ofTool(task, wheel)
+    const given = {
+      ...told(AS_CUT, { L: cut.length }),
+      ...told(PRACTICE, { ov: (overrun * freeEnds) / 2 }),
+      ...told(wheelOf, { b: wheel.width }),
+    }
     const stroke = Math.max(notebook.use(grindingStroke, given, about), overrun)
     return traverseGrinding(task, {
       feature: cut.feature,
@@ -35,7 +42,11 @@ export function grindOutside(task: CuttingTask): PlannedCuts {
       wheel,
       spin,
       setting,
-      equivalentDiameter: notebook.use(equivalentDiameterOutside, { ds: wheel.diameter, dw: cut.from }, about),
+      equivalentDiameter: notebook.use(
+        equivalentDiameterOutside,
+        { ...told(wheelOf, { ds: wheel.diameter }), ...told(AS_CUT, { dw: cut.from }) },
+        about,
+      ),
       remarks: [
         startingWheel(task, 'outside'),
         ...(freeEnds < 2 ? ['dwell one turn at the shoulder, do not run into it'] : []),

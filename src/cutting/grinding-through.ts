@@ -10,6 +10,7 @@ import {
 import { WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
+import { told, worked } from '../known.ts'
 import { type ToolOf, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
@@ -18,6 +19,7 @@ import { startingWheel } from './ground-work.ts'
 import type { Step } from './step.ts'
 import { wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, outsideCuts } from './turned-cuts.ts'
+import { AS_CUT, ofTool, PRACTICE } from './where-from.ts'
 
 /** Feeds a pin through between grinding and regulating wheel: passes on diameter, the last ones fine. */
 export function grindThrough(task: CuttingTask): PlannedCuts {
@@ -69,13 +71,20 @@ function passes({
   if (z <= 1e-9) return []
   const { notebook, operation } = task
   const about = { operation: operation.number, about: cut.feature }
-  const turning = { dr: regulating.diameter, nr: CENTRELESS.regulatingSpeed, a: CENTRELESS.tilt }
+  const turning = {
+    ...told(ofTool(task, regulating), { dr: regulating.diameter }),
+    ...told(PRACTICE, { nr: CENTRELESS.regulatingSpeed, a: CENTRELESS.tilt }),
+  }
   const infeed = CENTRELESS.infeed[stage]
-  const N = notebook.use(centrelessPasses, { z, i: infeed.usual }, about)
+  const N = notebook.use(centrelessPasses, { ...told(AS_CUT, { z }), ...told(PRACTICE, { i: infeed.usual }) }, about)
   const vf = notebook.use(throughFeed, turning, about)
   const vw = notebook.use(centrelessWorkSpeed, turning, about)
-  const nw = notebook.use(spindleSpeed, { vc: vw, D: cut.from }, about)
-  const q = notebook.use(pinsPerMinute, { vf, L: cut.length }, about)
+  const nw = notebook.use(
+    spindleSpeed,
+    { ...told(worked('work speed, by the regulating wheel'), { vc: vw }), ...told(AS_CUT, { D: cut.from }) },
+    about,
+  )
+  const q = notebook.use(pinsPerMinute, { vf, ...told(AS_CUT, { L: cut.length }) }, about)
   const spin = wheelSpin(task, wheel, WHEEL_SPEED.outside)
   return [
     {
@@ -111,10 +120,22 @@ function settingRemarks(
 ): readonly string[] {
   const { notebook, operation } = task
   const about = { operation: operation.number, about: cut.feature }
-  const wheels = { ds: wheel.diameter, dr: regulating.diameter, dw: cut.from }
-  const best = notebook.use(centreHeight, { gamma: CENTRELESS.centreHeightAngle, ...wheels }, about)
+  const wheels = {
+    ...told(ofTool(task, wheel), { ds: wheel.diameter }),
+    ...told(ofTool(task, regulating), { dr: regulating.diameter }),
+    ...told(AS_CUT, { dw: cut.from }),
+  }
+  const best = notebook.use(
+    centreHeight,
+    { ...told(PRACTICE, { gamma: CENTRELESS.centreHeightAngle }), ...wheels },
+    about,
+  )
   const h = Math.min(best, CENTRELESS.mostHeight)
-  const angle = notebook.use(centreHeightAngle, { h, ...wheels }, about)
+  const angle = notebook.use(
+    centreHeightAngle,
+    { ...told(worked('height of the work, within the rule'), { h }), ...wheels },
+    about,
+  )
   return [
     `regulating wheel ${regulating.name}: ${CENTRELESS.regulatingSpeed} rpm, tilted ${CENTRELESS.tilt}° (${CENTRELESS.practice})`,
     `centre of the work ${figure(h)} mm above the wheels' centres, ${figure(angle, 2)}°; blade ${CENTRELESS.bladeAngle}° (${CENTRELESS.practice})`,

@@ -19,6 +19,7 @@ import {
 } from '../handbook/honing-data.ts'
 import { platingOf } from '../handbook/plating.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { told, worked } from '../known.ts'
 import type { Roughness } from '../limits.ts'
 import { type Millimetre, millimetresPerMinute } from '../units.ts'
 import { chooseStones, type Stones } from './choose-stones.ts'
@@ -28,6 +29,7 @@ import { type Belt, portBelt } from './ports-and-wheel.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
 import { type BandCut, boreCuts } from './turned-cuts.ts'
+import { AS_CUT, ofTool, PRACTICE, SETTLED } from './where-from.ts'
 
 /** Where the drawing gives none. Common practice, no source. */
 const USUAL_ROUGHNESS: Roughness = 0.5
@@ -91,17 +93,35 @@ function honeStep({
   const iron = material.family === 'grey iron' || material.family === 'ductile iron'
   const cbn = stones.abrasive === 'CBN'
   const wanted = cbn ? HONING_SPEED.cbn : iron ? HONING_SPEED.castIron : HONING_SPEED.hardSteel
-  const spindle = spindleFor(machine, wanted, cut.to, notebook, about)
+  const spindle = spindleFor({
+    machine,
+    ...told(PRACTICE, { wanted }),
+    ...told(AS_CUT, { diameter: cut.to }),
+    notebook,
+    about,
+  })
   const ov = STONE_RULES.overrun * stones.length
-  const S = notebook.use(honingStroke, { L: cut.length, ov, l_s: stones.length }, about)
-  const va = notebook.use(axialSpeed, { vt: spindle.cuttingSpeed, alpha: CROSS_HATCH_ANGLE }, about)
+  const S = notebook.use(
+    honingStroke,
+    {
+      ...told(AS_CUT, { L: cut.length }),
+      ...told(PRACTICE, { ov }),
+      ...told(ofTool(task, stones), { l_s: stones.length }),
+    },
+    about,
+  )
+  const va = notebook.use(
+    axialSpeed,
+    { ...told(SETTLED, { vt: spindle.cuttingSpeed }), ...told(PRACTICE, { alpha: CROSS_HATCH_ANGLE }) },
+    about,
+  )
   const strokes = notebook.use(doubleStrokes, { va, S }, about)
   const { n, vt } = clearOfRetracing(spindle, strokes)
-  const angle = notebook.use(crossHatchAngle, { va, vt }, about)
+  const angle = notebook.use(crossHatchAngle, { va, ...told(SETTLED, { vt }) }, about)
   const rate = rateOf(stage, iron, cbn)
-  const time = notebook.use(honingTime, { z: stock, rate }, about)
-  notebook.use(honingSpeed, { vt, va }, about)
-  notebook.use(honedVolume, { d: cut.to, L: cut.length, z: stock }, about)
+  const time = notebook.use(honingTime, { ...told(AS_CUT, { z: stock }), ...told(PRACTICE, { rate }) }, about)
+  notebook.use(honingSpeed, { ...told(SETTLED, { vt }), va }, about)
+  notebook.use(honedVolume, told(AS_CUT, { d: cut.to, L: cut.length, z: stock }), about)
   return {
     tool: stones.name,
     action: `${stage} hone ${cut.feature}`,
@@ -147,10 +167,22 @@ function clearOfRetracing(
 
 function overPorts({ notebook, operation }: CuttingTask, cut: BandCut, stones: Stones, belt: Belt): readonly string[] {
   const about = { operation: operation.number, about: cut.feature }
-  const lambda = notebook.use(landShare, { w: belt.width, d: cut.to }, about)
+  const lambda = notebook.use(
+    landShare,
+    { ...told(worked('width of all ports at their height'), { w: belt.width }), ...told(AS_CUT, { d: cut.to }) },
+    about,
+  )
   // Ports that overlap leave no land, which the ports' own checks report.
   if (lambda <= 0) return []
-  const under = notebook.use(landUnderStone, { lambda, h_p: belt.height, l_s: stones.length }, about)
+  const under = notebook.use(
+    landUnderStone,
+    {
+      lambda,
+      ...told(worked('height of the belt of ports'), { h_p: belt.height }),
+      ...told(worked('stones on hand'), { l_s: stones.length }),
+    },
+    about,
+  )
   return [
     `ports: the belt hones ${figure(1 / under)} times as fast; reverse clear of it, measure away from the ports`,
     `stones ${figure(STONE_RULES.overPortWidth)} times as wide as a port, or guide shoes, or half the pressure; port edges broken first`,

@@ -10,12 +10,14 @@ import {
   outwardBetweenJaws,
 } from '../handbook/chuck-distortion.ts'
 import type { CuttingFamily } from '../handbook/cutting-grades.ts'
+import { told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
 import { type Micrometre, type Millimetre, micrometres, type Newton, type SpindleSpeed } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import type { BandCut } from './turned-cuts.ts'
+import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
 
 /**
  * Bored soft jaws of a small lathe. Safety, 1.5 on the cut and 1.5 on the setting: VDI 3106 as quoted in chuck manuals; the
@@ -90,16 +92,36 @@ function springOf({
   const { after, operation, material } = task
   const about = { operation: operation.number, about: cut.feature }
   const { outside, wall, R } = ring
-  const turning = { F_c: force, d_c: cut.to, d_g: outside, F_f: JAWS.feedForceShare * force }
-  const needed = use(jawForce, { S: JAWS.safety, ...turning, mu: JAWS.friction, N: JAWS.count }, about)
-  const lost = use(jawPull, { m: JAWS.mass, r: outside / 2 + JAWS.outward, n: held.spindleSpeed }, about)
-  const set = use(jawSetting, { F: needed, S_sp: JAWS.settingSafety, F_z: lost }, about)
+  const turning = {
+    ...told(worked('cutting force, and its share along the axis'), { F_c: force, F_f: JAWS.feedForceShare * force }),
+    ...told(AS_CUT, { d_c: cut.to, d_g: outside }),
+  }
+  const needed = use(
+    jawForce,
+    { ...turning, ...told(PRACTICE, { S: JAWS.safety, mu: JAWS.friction, N: JAWS.count }) },
+    about,
+  )
+  const lost = use(
+    jawPull,
+    { ...told(PRACTICE, { m: JAWS.mass, r: outside / 2 + JAWS.outward }), ...told(SETTLED, { n: held.spindleSpeed }) },
+    about,
+  )
+  const set = use(jawSetting, { F: needed, ...told(PRACTICE, { S_sp: JAWS.settingSafety }), F_z: lost }, about)
   const F = use(gripAtSpeed, { F_set: set, F_z: lost }, about)
-  const b = use(loadedLength, { l_j: JAWS.length, R, L: after.bottom - after.top }, about)
-  const pressed = { F, R, t: wall, b, E: STIFFNESS[material.family] ?? STEEL, N: JAWS.count }
+  const b = use(
+    loadedLength,
+    { ...told(PRACTICE, { l_j: JAWS.length }), ...told(AS_CUT, { R, L: after.bottom - after.top }) },
+    about,
+  )
+  const pressed = {
+    ...told(worked('force that each jaw has left at speed'), { F }),
+    ...told(AS_CUT, { R, t: wall }),
+    ...told(worked('length that carries the load of the jaws'), { b }),
+    ...told(PRACTICE, { E: STIFFNESS[material.family] ?? STEEL, N: JAWS.count }),
+  }
   const delta_L = use(inwardAtJaw, pressed, about)
   const delta_M = use(outwardBetweenJaws, pressed, about)
-  const k = use(arcFactor, { arc: JAWS.arc }, about)
+  const k = use(arcFactor, told(PRACTICE, { arc: JAWS.arc }), about)
   return { set, lost, grip: F, lobes: micrometres(use(lobing, { delta_L, delta_M, k }, about)) }
 }
 

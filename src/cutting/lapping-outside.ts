@@ -1,5 +1,6 @@
 import { LAPPING, lappingTime } from '../handbook/lapping.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { told } from '../known.ts'
 import { toolsOf } from '../shop/tool.ts'
 import { type Millimetre, micrometres } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
@@ -7,6 +8,7 @@ import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import { type Step, timeOnly } from './step.ts'
 import { type BandCut, outsideCuts } from './turned-cuts.ts'
+import { AS_CUT, PRACTICE } from './where-from.ts'
 
 /** Laps the bands that change with a ring: to size with the coarse compound, then smooth with the fine one where the drawing asks. */
 export function lapOutside(task: CuttingTask): PlannedCuts {
@@ -24,10 +26,16 @@ export function lapOutside(task: CuttingTask): PlannedCuts {
 function lapBand(task: CuttingTask, cut: BandCut): readonly Step[] {
   const { notebook, operation, machine } = task
   const about = { operation: operation.number, about: cut.feature }
-  const { spindleSpeed, cuttingSpeed, limitedBy } = spindleFor(machine, LAPPING.speed.usual, cut.to, notebook, about)
+  const { spindleSpeed, cuttingSpeed, limitedBy } = spindleFor({
+    machine,
+    ...told(PRACTICE, { wanted: LAPPING.speed.usual }),
+    ...told(AS_CUT, { diameter: cut.to }),
+    notebook,
+    about,
+  })
   const z = cut.from - cut.to
   const { least, most, usual } = LAPPING.rate
-  const time = notebook.use(lappingTime, { z, rate: usual }, about)
+  const time = notebook.use(lappingTime, { ...told(AS_CUT, { z }), ...told(PRACTICE, { rate: usual }) }, about)
   const [quickest, slowest] = [most, least].map(rate => lappingTime.value({ z, rate }))
   const wanted = task.sizes.find(
     ({ feature, roughness }) => feature === cut.feature && roughness !== undefined,

@@ -1,5 +1,6 @@
 import { cutLife, cuttersNeeded } from '../handbook/cutter-life.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { told as from, fromHandbook, worked } from '../known.ts'
 import { type OrderedWindow, orderedWindows, windowName } from '../ports/window-order.ts'
 import type { EndMill } from '../shop/tool.ts'
 import { type Millimetre, metres } from '../units.ts'
@@ -15,6 +16,7 @@ import { cutterFor, drillFor } from './port-tools.ts'
 import { roughingOf } from './roughing-cutter.ts'
 import type { SetUp, WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
+import { ofTool } from './where-from.ts'
 import type { WindowJob } from './window-job.ts'
 
 /** Every window, set-up by set-up, with what loading, clocking and tilting take. */
@@ -79,7 +81,11 @@ function jobFor(
     setting,
     ...roughingOf(task, window, setting, settingOf),
     ...(drill ? { drill } : {}),
-    slope: entrySlope(task, named, window.tilt, window.entryHole.y, 2 * window.walls.outside),
+    slope: entrySlope(task, named, {
+      tilt: window.tilt,
+      offset: window.entryHole.y,
+      outside: 2 * window.walls.outside,
+    }),
   }
 }
 
@@ -91,17 +97,22 @@ const FIRST = [/^(rough|cut through) /, /^finish /]
 
 /** Says beside the first cut of each cutter how many of it the batch wears out. */
 function withCutterCounts(
-  { notebook, operation, start }: CuttingTask,
+  task: CuttingTask,
   settings: ReadonlyMap<string, EndMillSetting>,
   setUps: readonly SetUp[],
   steps: readonly Step[],
 ): readonly Step[] {
+  const { notebook, operation, start } = task
   const told = new Map(
     [...settings].map(([name, { mill, row }]) => {
       const about = { operation: operation.number, about: name }
-      const life = notebook.use(cutLife, { life2: row.life, D: mill.diameter }, about)
+      const life = notebook.use(
+        cutLife,
+        { ...from(fromHandbook(row.source), { life2: row.life }), ...from(ofTool(task, mill), { D: mill.diameter }) },
+        about,
+      )
       const s = metres(lengthOf(name, setUps) * start)
-      const count = notebook.use(cuttersNeeded, { s, life }, about)
+      const count = notebook.use(cuttersNeeded, { ...from(worked('cut length of the batch'), { s }), life }, about)
       const remark = `${count} cutters for the batch: ${figure(s)} m of cut at about ${figure(life)} m each, a quarter over`
       return [name, { first: firstOf(name, steps), remark }]
     }),

@@ -1,10 +1,12 @@
 import { PORTED_BORE } from '../handbook/grinding-data.ts'
 import { landShare } from '../handbook/honing.ts'
+import { told, worked } from '../known.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import type { BandCut } from './turned-cuts.ts'
+import { AS_CUT } from './where-from.ts'
 
 /** The stretch of the bore that has ports in it. */
 export type Belt = {
@@ -40,7 +42,11 @@ export function portBelt(ports: readonly PlannedPort[], cut: Pick<BandCut, 'top'
 export function watchPorts(task: CuttingTask, cut: BandCut, width: Millimetre): void {
   const belt = portBelt(task.ports, cut)
   if (!belt) return
-  task.notebook.use(landShare, { w: belt.width, d: cut.to }, { operation: task.operation.number, about: 'ports' })
+  const given = {
+    ...told(worked('width of all ports at their height'), { w: belt.width }),
+    ...told(AS_CUT, { d: cut.to }),
+  }
+  task.notebook.use(landShare, given, { operation: task.operation.number, about: 'ports' })
   const least = PORTED_BORE.wheelOverPort * belt.tallest
   if (width < least) {
     task.report({

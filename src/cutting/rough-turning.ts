@@ -2,6 +2,7 @@ import { barDeflection } from '../handbook/boring-bar.ts'
 import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { told, worked } from '../known.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import { type Micrometre, type Millimetre, micrometres, type Newton } from '../units.ts'
 import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
@@ -110,7 +111,14 @@ export const bend = (task: CuttingTask, { feature }: BandCut, bar: StandingBar, 
   micrometres(
     task.notebook.use(
       barDeflection,
-      { F: force, L: bar.overhang, E: bar.elasticModulus, d: bar.diameter },
+      {
+        ...told(worked('share of the cutting force that pushes the bar off'), { F: force }),
+        ...told(worked('boring bar on hand, sticking out as far as the bore asks'), {
+          L: bar.overhang,
+          E: bar.elasticModulus,
+          d: bar.diameter,
+        }),
+      },
       { operation: task.operation.number, about: feature },
     ),
   )

@@ -15,6 +15,7 @@ import { THIN_HARD_LINER } from '../handbook/grinding-data.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { spindleSpeed } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
+import { told, worked } from '../known.ts'
 import {
   kilowatts,
   type MetrePerSecond,
@@ -29,6 +30,7 @@ import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import type { GrindingSetting } from './ground-work.ts'
 import type { Step } from './step.ts'
+import { AS_CUT, ofTool, PRACTICE, SETTLED } from './where-from.ts'
 
 export type Wheel = {
   readonly name: string
@@ -49,7 +51,7 @@ export function wheelSpin(task: CuttingTask, wheel: Pick<Wheel, 'name' | 'diamet
   const { machine, notebook, operation } = task
   const n = notebook.use(
     wheelSpindleSpeed,
-    { vs: wanted, ds: wheel.diameter },
+    { ...told(PRACTICE, { vs: wanted }), ...told(ofTool(task, wheel), { ds: wheel.diameter }) },
     { operation: operation.number, about: wheel.name },
   )
   const limit = machine.speedLimit ?? Infinity
@@ -80,10 +82,14 @@ export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): read
   const { setting, wheel, spin, stroke } = cut
   const available = machine.power === undefined ? Infinity : watts(machine.power) * TURNING_STARTS.driveEfficiency
   const about = { operation: operation.number, about: cut.feature }
-  const nw = notebook.use(spindleSpeed, { vc: setting.workSpeed, D: cut.diameter }, about)
+  const nw = notebook.use(
+    spindleSpeed,
+    { ...told(PRACTICE, { vc: setting.workSpeed }), ...told(AS_CUT, { D: cut.diameter }) },
+    about,
+  )
   const finishStock = Math.min(cut.stock, THIN_HARD_LINER.finishStock)
   const passes = (z: Millimetre, ae: Millimetre): number =>
-    z > 1e-9 ? notebook.use(grindingPasses, { z, ae }, about) : 0
+    z > 1e-9 ? notebook.use(grindingPasses, told(SETTLED, { z, ae }), about) : 0
 
   const step = (stage: 'rough' | 'finish', z: Millimetre): readonly Step[] => {
     const wanted = stage === 'rough' ? setting.roughInfeed : setting.finishInfeed
@@ -98,11 +104,31 @@ export function traverseGrinding(task: CuttingTask, cut: TraverseGrinding): read
     const count = passes(z, ae)
     if (count === 0) return []
     const sparkOut = stage === 'finish' ? setting.sparkOut : 0
-    const vfa = notebook.use(traverseFeed, { s, b: wheel.width, nw }, about)
-    const time = notebook.use(traverseTime, { N: count + sparkOut, L_s: stroke, vfa }, about)
-    const Ft = notebook.use(grindingForce, { ...forced, ae }, about)
-    notebook.use(specificRemovalRate, { ae, vw: setting.workSpeed }, about)
-    notebook.use(equivalentChip, { ae, vw: setting.workSpeed, vs: spin.speed }, about)
+    const vfa = notebook.use(
+      traverseFeed,
+      { ...told(PRACTICE, { s }), ...told(ofTool(task, wheel), { b: wheel.width }), ...told(SETTLED, { nw }) },
+      about,
+    )
+    const time = notebook.use(
+      traverseTime,
+      {
+        ...told(SETTLED, { N: count + sparkOut }),
+        ...told(worked('stroke, the overrun at least'), { L_s: stroke }),
+        vfa,
+      },
+      about,
+    )
+    const Ft = notebook.use(
+      grindingForce,
+      {
+        ...told(PRACTICE, { vw: forced.vw, s, u }),
+        ...told(ofTool(task, wheel), { b: forced.b }),
+        ...told(SETTLED, { vs: forced.vs, ae }),
+      },
+      about,
+    )
+    notebook.use(specificRemovalRate, told(SETTLED, { ae, vw: setting.workSpeed }), about)
+    notebook.use(equivalentChip, told(SETTLED, { ae, vw: setting.workSpeed, vs: spin.speed }), about)
     screenForBurn(task, cut, ae, u)
     return [
       {
@@ -154,7 +180,17 @@ function bendAfter({
 }): Micrometre {
   const normal = NORMAL_FORCE_SHARE * tangential
   const about = { operation: task.operation.number, about: cut.feature }
-  const rest = task.notebook.use(sparkOutRest, { kc: normal / micrometres(ae), ks: 1 / bend, N }, about)
+  const rest = task.notebook.use(
+    sparkOutRest,
+    {
+      ...told(worked('normal force for the infeed; stiffness of the quill'), {
+        kc: normal / micrometres(ae),
+        ks: 1 / bend,
+      }),
+      ...told(SETTLED, { N }),
+    },
+    about,
+  )
   return normal * bend * rest
 }
 
@@ -164,7 +200,14 @@ function screenForBurn(task: CuttingTask, cut: TraverseGrinding, ae: Millimetre,
   // The constants are of steel.
   if (!STEELS.has(material.family)) return
   const about = { operation: operation.number, about: cut.feature }
-  const u = notebook.use(burnThreshold, { de: cut.equivalentDiameter, ae, vw: cut.setting.workSpeed }, about)
+  const u = notebook.use(
+    burnThreshold,
+    {
+      ...told(worked('equivalent diameter'), { de: cut.equivalentDiameter }),
+      ...told(SETTLED, { ae, vw: cut.setting.workSpeed }),
+    },
+    about,
+  )
   const limit = cut.where === 'bore' ? BORE_BURN_SHARE * u : u
   if (spent <= limit) return
   task.report({

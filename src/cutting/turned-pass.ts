@@ -8,6 +8,7 @@ import {
 } from '../handbook/kienzle.ts'
 import { feedRate } from '../handbook/turning.ts'
 import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
+import { fromHandbook, told } from '../known.ts'
 import type {
   Kilowatt,
   MetrePerMinute,
@@ -17,9 +18,10 @@ import type {
   Newton,
   SpindleSpeed,
 } from '../units.ts'
-import type { CuttingMaterial } from './cutting-material.ts'
+import { type CuttingMaterial, specificForceOf } from './cutting-material.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { spindleFor } from './spindle.ts'
+import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
 
 /** What is to be taken off, and how it would be done on a machine without limits. */
 export type WantedPass = {
@@ -64,13 +66,13 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
   let passes = roundedUp(wanted.stock / wanted.mostDepth)
   let depth = wanted.stock / passes
   let { feed } = wanted
-  const speed = spindleFor(
-    { ...machine, gripLimit: wanted.mostSpindleSpeed },
-    turningSpeed(material.turning, depth),
-    wanted.diameter,
+  const speed = spindleFor({
+    machine: { ...machine, gripLimit: wanted.mostSpindleSpeed },
+    ...told(fromHandbook(material.turning.source), { wanted: turningSpeed(material.turning, depth) }),
+    ...told(AS_CUT, { diameter: wanted.diameter }),
     notebook,
     about,
-  )
+  })
   if (speed.limitedBy) limitedBy.push(speed.limitedBy)
 
   const factor = wanted.operationFactor * FORCE_FACTORS.worn
@@ -87,10 +89,10 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
     }
   }
 
-  const h = notebook.use(chipThickness, { f: feed, kappa: KAPPA }, about)
-  const b = notebook.use(chipWidth, { ap: depth, kappa: KAPPA }, about)
-  const { kc11, mc } = material.force
-  const kc = notebook.use(specificCuttingForce, { kc11, mc, h, K: factor }, about)
+  const [f, kappa] = [told(SETTLED, { f: feed }), told(PRACTICE, { kappa: KAPPA })]
+  const h = notebook.use(chipThickness, { ...f, ...kappa }, about)
+  const b = notebook.use(chipWidth, { ...told(SETTLED, { ap: depth }), ...kappa }, about)
+  const kc = notebook.use(specificCuttingForce, { ...specificForceOf(material, factor), h }, about)
   const force = notebook.use(cuttingForce, { kc, b, h }, about)
   return {
     passes,
@@ -98,10 +100,10 @@ export function settlePass(task: CuttingTask, wanted: WantedPass): SettledPass {
     feed,
     cuttingSpeed: speed.cuttingSpeed,
     spindleSpeed: speed.spindleSpeed,
-    tableFeed: notebook.use(feedRate, { f: feed, n: speed.spindleSpeed }, about),
+    tableFeed: notebook.use(feedRate, { ...f, ...told(SETTLED, { n: speed.spindleSpeed }) }, about),
     force,
     forceBand: forceBand(material, depth, feed, wanted.operationFactor),
-    power: notebook.use(cuttingPower, { Fc: force, vc: speed.cuttingSpeed }, about),
+    power: notebook.use(cuttingPower, { Fc: force, ...told(SETTLED, { vc: speed.cuttingSpeed }) }, about),
     ...(limitedBy.length > 0 ? { limitedBy: limitedBy.join('; ') } : {}),
   }
 }

@@ -13,6 +13,7 @@ import {
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
+import { told, worked } from '../known.ts'
 import { finishLevels } from '../ports/path/levels.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import { micrometres, millimetres } from '../units.ts'
@@ -20,6 +21,7 @@ import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { bendFor, edgesOf, marginReason, strainOf, strengthLimit } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
+import { ofTool, SETTLED } from './where-from.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
 
 /** A finishing pass may bend the cutter by this share of the tolerance of a port's edge. Common practice, no source. */
@@ -33,7 +35,7 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
   const D = mill.diameter
   const r = ae / D
   const hmax = MILLING_STARTS.finishChip * setting.feedPerTooth
-  const thinned = notebook.use(feedForChip, { hmax, r }, about)
+  const thinned = notebook.use(feedForChip, told(SETTLED, { hmax, r }), about)
   const usual = Math.min(thinned, MOST_FEED_FOR_THINNING * setting.feedPerTooth)
 
   const planned = finishLevels(window, { cutter: D, most: Math.min(MILLING_STARTS.finishDepth * D, edgesOf(mill)) })
@@ -63,12 +65,20 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
     })
   }
 
-  const vf = notebook.use(millingFeed, { fz, z: mill.teeth, n }, about)
-  const hm = Math.max(notebook.use(meanChip, { fz, r }, about), THINNEST_MILLING_CHIP.chip)
+  const vf = notebook.use(
+    millingFeed,
+    { ...told(SETTLED, { fz, n }), ...told(ofTool(task, mill), { z: mill.teeth }) },
+    about,
+  )
+  const hm = Math.max(notebook.use(meanChip, told(SETTLED, { fz, r }), about), THINNEST_MILLING_CHIP.chip)
   const kc = specificCuttingForce.value({ ...material.force, h: hm, K: FORCE_FACTORS.worn })
   const corner = Math.max(D / 2, window.tightestCorner ?? window.largestCutter / 1.6)
   const nearCorner = D / 2 > LARGEST_CUTTER_IN_CORNER * corner + 1e-9
-  const inCorner = notebook.use(insideCornerFeed, { vf, R: corner, rc: D / 2 }, about)
+  const inCorner = notebook.use(
+    insideCornerFeed,
+    { vf, ...told(worked('tightest corner of the window'), { R: corner }), ...told(ofTool(task, mill), { rc: D / 2 }) },
+    about,
+  )
   const shapeOf = (kind: 'finish' | 'spring'): CutShape => ({
     kind,
     cutter: D,
@@ -93,7 +103,11 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
     action: `finish ${named}`,
     force,
     forceBand: { least: 0.5 * force, most: 1.5 * force },
-    power: notebook.use(millingPower, { ap: depth, ae, vf, kc }, about),
+    power: notebook.use(
+      millingPower,
+      { ...told(SETTLED, { ap: depth, ae }), vf, ...told(worked('specific force at the mean chip'), { kc }) },
+      about,
+    ),
     ...strain,
     ...(fz < usual
       ? {

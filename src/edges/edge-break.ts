@@ -1,4 +1,5 @@
 import { breakLeft, breakPlated, EDGE_BREAK } from '../handbook/edge-break.ts'
+import { told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { EdgeBreak } from '../ports/edge-plan.ts'
@@ -33,6 +34,10 @@ export function edgeBreakOf(asked: Asked): EdgeBreak {
   return { of, ...made, ...(sooner && { sooner: { least: sooner(least), most: sooner(most) } }) }
 }
 
+const PLANNED = worked('break planned for the bench')
+const TAKEN = worked('taken off the bore, and slope of the wall')
+const PLATED = worked('chamfer for plating, layer as plated and left')
+
 const upToStep = (value: Millimetre): Millimetre => Math.ceil(value * 100 - 1e-6) / 100
 
 function broken({ part, planned, milled: { slope, taken }, notebook }: Asked, of: EdgeBreak['of']) {
@@ -52,8 +57,14 @@ function broken({ part, planned, milled: { slope, taken }, notebook }: Asked, of
     taken: { least: taken.least, most: taken.most },
     left: {
       // Where finishing takes more, the stone breaks the edge anew.
-      least: Math.max(least, notebook.use(breakLeft, { b: broken.least, s: shallowest, k }, about)),
-      most: Math.max(most, notebook.use(breakLeft, { b: broken.most, s: deepest, k }, about)),
+      least: Math.max(
+        least,
+        notebook.use(breakLeft, { ...told(PLANNED, { b: broken.least }), ...told(TAKEN, { s: shallowest, k }) }, about),
+      ),
+      most: Math.max(
+        most,
+        notebook.use(breakLeft, { ...told(PLANNED, { b: broken.most }), ...told(TAKEN, { s: deepest, k }) }, about),
+      ),
     },
   }
 }
@@ -66,8 +77,14 @@ function platedOver({ planned, notebook }: Asked, { chamfer, layer, left }: Plat
     taken: { least: -left.most, most: -left.least },
     layer: { least: layer.least, most: layer.most },
     left: {
-      least: Math.max(least, notebook.use(breakPlated, { b: chamfer.least, p: layer.most, t: left.least }, about)),
-      most: Math.max(most, notebook.use(breakPlated, { b: chamfer.most, p: layer.least, t: left.most }, about)),
+      least: Math.max(
+        least,
+        notebook.use(breakPlated, told(PLATED, { b: chamfer.least, p: layer.most, t: left.least }), about),
+      ),
+      most: Math.max(
+        most,
+        notebook.use(breakPlated, told(PLATED, { b: chamfer.most, p: layer.least, t: left.most }), about),
+      ),
     },
   }
 }

@@ -13,7 +13,9 @@ const ap: Input<'mm'> = { meaning: 'depth of cut', unit: 'mm', over: 0, upTo: 20
 const vc: Input<'m/min'> = { meaning: 'cutting speed', unit: 'm/min', over: 0, upTo: 20_000 }
 const Fc: Input<'N'> = { meaning: 'cutting force', unit: 'N', from: 0, upTo: 10_000_000 }
 
-/** Factors on the specific force. Source: memory: Tschätsch and Dubbel. */
+export const FORCE_FACTORS_SOURCE = 'memory: Tschätsch and Dubbel'
+
+/** Factors on the specific force. */
 export const FORCE_FACTORS = {
   worn: 1.3,
   externalTurning: 1,

@@ -1,4 +1,5 @@
 import { setUpStop, USUAL_STOP } from '../handbook/set-up-stop.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import type { Visit } from './order-source.ts'
 import { length } from './quantity.ts'
@@ -61,7 +62,14 @@ export function eccentricity(visit: Visit): readonly Draft[] {
         margin.case ?? Number.POSITIVE_INFINITY,
         margin.plating ?? Number.POSITIVE_INFINITY,
       )
-      const stop = notebook.use(setUpStop, { e, m: spare, e_0: USUAL_STOP }, { operation, about: surface })
+      const stop = notebook.use(
+        setUpStop,
+        {
+          ...told(worked('off axis as planned for, and margin to spare'), { e, m: spare }),
+          ...told(fromHandbook('common practice, no source'), { e_0: USUAL_STOP }),
+        },
+        { operation, about: surface },
+      )
       const planned = length('planned', `off axis as planned for, ${called}`, { value: e }, { state, places: 4 })
       const most = length('asked', `off axis at set-up, ${called}`, { most: stop }, { state })
       return say`${called}: planned for ${planned} off axis, radial. Stop and ring over ${most}.`
