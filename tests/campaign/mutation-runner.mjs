@@ -1,55 +1,70 @@
-// Runs the tests of a room again and again in one warm process, at the word of its parent, quickest files first.
-import { createVitest } from 'vitest/node'
+// node --experimental-vm-modules mutation-runner.mjs DESK: runs bundled files of tests with one fault switched on, at the word of
+// its parent. Each run loads the file and our modules anew, so that nothing worked out with another fault is left; packages stay.
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { SourceTextModule, SyntheticModule } from 'node:vm'
+import { collector } from './plain-tests.mjs'
 
-const root = process.argv[2]
-process.chdir(root)
+const [desk] = process.argv.slice(2)
+process.chdir(join(desk, 'tree'))
 
-class AsGiven {
-  sort = files => files
-  shard = files => files
+let tried = -1
+let reached = new Set()
+globalThis.linerwrightFault = id => {
+  reached.add(id)
+  return id === tried
 }
 
-/** The files of this run alone: what vitest keeps knows the earlier runs too. */
-let ended = []
-
-const vitest = await createVitest('test', {
-  root,
-  config: 'tests/vitest.config.ts',
-  watch: false,
-  // Every file of a run shares the modules that an earlier one loaded: most of a short run is loading them.
-  isolate: false,
-  pool: 'threads',
-  maxWorkers: 1,
-  fileParallelism: false,
-  bail: 1,
-  reporters: [{ onTestModuleEnd: module => ended.push(module) }],
-  sequence: { sequencer: AsGiven },
-})
-
-const took = new Map()
-const costOf = ({ moduleId }) => took.get(moduleId) ?? 0
-
-async function run({ filters, leftOut, changed }) {
-  for (const path of changed) vitest.invalidateFile(path)
-  const all = await vitest.globTestSpecifications(filters)
-  const specs = all.filter(({ moduleId }) => !leftOut.some(part => moduleId.includes(part)))
-  ended = []
-  await vitest.runTestSpecifications(
-    specs.sort((one, other) => costOf(one) - costOf(other)),
-    true,
-  )
-  for (const module of ended) if (!took.has(module.moduleId)) took.set(module.moduleId, module.diagnostic().duration)
-  const failed = ended.filter(module => module.state() === 'failed')
-  const file = failed[0]?.relativeModuleId
-  return { files: specs.length, passed: failed.length === 0 && ended.length === specs.length, file, by: file }
+const synthetic = namespace =>
+  new SyntheticModule(Object.keys(namespace), function () {
+    for (const [name, value] of Object.entries(namespace)) this.setExport(name, value)
+  })
+const packages = new Map()
+async function packageOf(name) {
+  if (!packages.has(name)) packages.set(name, synthetic(await import(name)))
+  return packages.get(name)
 }
 
-process.on('message', async message => {
+const bundles = new Map()
+function bundleOf(file) {
+  if (!bundles.has(file))
+    bundles.set(file, { code: readFileSync(join(desk, 'bundles', file.replace(/ts$/, 'js')), 'utf8') })
+  return bundles.get(file)
+}
+
+async function failureIn(file) {
+  const url = pathToFileURL(join(desk, 'tree', file)).href
+  const { library, failure } = collector(url)
+  const bundle = bundleOf(file)
+  const module = new SourceTextModule(bundle.code, {
+    identifier: url,
+    ...(bundle.cachedData && { cachedData: bundle.cachedData }),
+    initializeImportMeta: meta => {
+      meta.url = url
+    },
+    importModuleDynamically: name => import(name),
+  })
+  bundle.cachedData ??= module.createCachedData()
   try {
-    process.send(await run(message))
+    await module.link(name => (name === 'vitest' ? synthetic(library) : packageOf(name)))
+    await module.evaluate()
   } catch (error) {
-    process.send({ files: 0, passed: false, by: String(error) })
+    return `does not load: ${String(error?.message ?? error).split('\n')[0]}`
   }
-})
+  return await failure()
+}
+
+async function run({ file, fault }) {
+  tried = fault
+  reached = new Set()
+  const began = process.cpuUsage()
+  const by = await failureIn(file)
+  const { user, system } = process.cpuUsage(began)
+  return { passed: by === undefined, by, ...(fault < 0 && { reached: [...reached] }), took: (user + system) / 1e6 }
+}
+
+process.on('unhandledRejection', () => undefined)
+process.on('message', async message => process.send(await run(message)))
 process.on('disconnect', () => process.exit())
 process.send('ready')

@@ -1,40 +1,38 @@
-// node tests/campaign/mutation.mjs [--count 200] [--seed N] [--seconds N] [--room stock]... [--at src/stock/shapes.ts:40]...
-// Puts one small fault at a time into the rooms that work figures out and runs the tests of that room, of the plan and of the house
-// over it, in a worktree of its own at the last commit. A fault that no test sees survives: a check is missing there, the code has
-// no effect, or the fault changes nothing. A fault that the compiler refuses is killed, as `npm test` compiles first.
-import { execFileSync, fork, spawnSync } from 'node:child_process'
-import { once } from 'node:events'
-import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+// node tests/campaign/mutation.mjs [--count 200] [--seed N] [--each 20] [--longest 6] [--room stock]... [--at src/stock/shapes.ts:40]...
+//   [--number 7]... [--test tests/stock]...
+// Puts small faults into the rooms that work figures out and runs over each the tests that reach its place, quickest first, until
+// one fails, for `--each` seconds of the processor's time at most; files of tests over `--longest` stay out. All are compiled in at
+// once, each behind a switch. A fault that no test sees survives: a check is missing there, the code has no effect, or the fault
+// changes nothing. One that the compiler refuses is killed, as `npm test` compiles first. `--number` and `--test` try some faults of
+// a sample, and some files of tests, alone.
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
-import { transformSync } from 'esbuild'
 import { bundled } from '../bench/bundled.mjs'
-import { lineOf, mutated, mutationsOf } from './mutations.mjs'
+import { bundledTests, compilerOn, copied, reachOf, runnerOn } from './mutation-desk.mjs'
+import { lineOf, mutationsOf } from './mutations.mjs'
+import { fits } from './switched.mjs'
 
 const ROOMS = ['stock', 'hardening', 'ports', 'cutting', 'orders']
-/** The proof takes minutes, so that a fault which it alone sees counts as a survivor; the others judge names and imports, not figures. */
-const leftOut = [
-  '/tests/ports/proof/',
-  ...['rooms', 'no-shelf', 'developers'].map(name => `/tests/house/${name}.test.ts`),
-]
-/** A fault that never ends is seen. */
-const AT_MOST_MS = 240_000
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const { values } = parseArgs({
   options: {
     count: { type: 'string', default: '200' },
     seed: { type: 'string', default: String(Date.now() % 1_000_000) },
-    seconds: { type: 'string', default: '86400' },
+    longest: { type: 'string', default: '6' },
+    each: { type: 'string', default: '20' },
     room: { type: 'string', multiple: true, default: ROOMS },
     at: { type: 'string', multiple: true, default: [] },
+    test: { type: 'string', multiple: true, default: ['tests/'] },
+    number: { type: 'string', multiple: true, default: [] },
   },
 })
-const until = Date.now() + Number(values.seconds) * 1000
 const desk = mkdtempSync(join(tmpdir(), 'linerwright-mutation-'))
-const tree = join(desk, 'tree')
+const tree = copied(root, desk)
+const runner = runnerOn(desk)
 
 const filesOf = room =>
   readdirSync(join(tree, 'src', room), { recursive: true })
@@ -65,117 +63,86 @@ function sampled({ pick, count, files }) {
     const open = left.filter(({ all }) => all.length > 0)
     if (open.length === 0) break
     const chosen = weighted(open, pick())
-    sample.push(...chosen.all.splice(Math.floor(pick() * chosen.all.length), 1))
+    const [fault] = chosen.all.splice(Math.floor(pick() * chosen.all.length), 1)
+    if (fits(textOf(fault.file), fault)) sample.push(fault)
   }
   return sample
 }
 
-let runner
-/** What the runner still knows with a fault in it. */
-let stale = []
-async function started() {
-  runner = fork(join(tree, 'tests/campaign/mutation-runner.mjs'), [tree], { stdio: 'ignore' })
-  await new Promise(resolve => runner.once('message', resolve))
-}
-async function tested(room, changed) {
-  if (!runner?.connected) await started()
-  const answer = new Promise(resolve => {
-    runner.once('message', resolve)
-    runner.once('exit', () => resolve({ passed: false, by: 'the runner fell' }))
-    setTimeout(() => resolve({ passed: false, by: 'no end' }), AT_MOST_MS).unref()
-  })
-  runner.send({
-    filters: [`tests/${room}/`, 'tests/plan/', 'tests/house/'],
-    leftOut,
-    changed: [...stale, ...changed],
-  })
-  const result = await answer
-  runner.removeAllListeners()
-  if (result.by === 'no end') {
-    const ended = once(runner, 'exit')
-    runner.kill('SIGKILL')
-    await ended
-  }
-  return result
-}
+/** The tests of the fault's own room come first among those that take as long. */
+const ranked = (fault, reach) =>
+  [...reach]
+    .filter(([, { reached }]) => reached.has(fault.id))
+    .map(([file, { took, atMost }]) => ({
+      file,
+      took,
+      atMost,
+      rank: file.startsWith(`tests/${fault.room}/`) ? took / 4 : took,
+    }))
+    .sort((one, other) => one.rank - other.rank)
 
-const compiles = text => {
-  try {
-    return transformSync(text, { loader: 'ts' }) !== undefined
-  } catch {
-    return false
+async function judged(fault, reach, compiles) {
+  let spent = 0
+  const files = ranked(fault, reach)
+  for (const { file, took, tried } of files) {
+    if (spent > 0 && spent + took > Number(values.each)) break
+    const { passed, by } = await tried(fault.id)
+    if (!passed) return { state: 'killed', by: `${file}: ${by}` }
+    spent += took
   }
-}
-const typed = () =>
-  spawnSync(process.execPath, [join(tree, 'node_modules/typescript/bin/tsc'), '-p', '.'], { cwd: tree }).status === 0
-
-async function judged(mutation) {
-  const path = join(tree, mutation.file)
-  const text = textOf(mutation.file)
-  const changed = mutated(text, mutation)
-  if (!compiles(changed)) return { state: 'skipped' }
-  writeFileSync(path, changed)
-  try {
-    const { passed, by } = await tested(mutation.room, [path])
-    if (!passed) return { state: 'killed', by }
-    return typed() ? { state: 'survived' } : { state: 'killed', by: 'tsc' }
-  } finally {
-    writeFileSync(path, text)
-    stale = [path]
-  }
+  if (!compiles(fault)) return { state: 'refused' }
+  return { state: 'survived', by: `${files.length} files of tests that reach it, ${spent.toFixed(1)} s` }
 }
 
 const said = ({ file, line, start, end, to }) =>
   `${file}:${line} ${textOf(file).slice(start, end).replaceAll(/\s+/g, ' ')} -> ${to.replaceAll(/\s+/g, ' ')}`
 
 function tabled(results) {
-  console.log('room        killed survived skipped  rate')
+  console.log('room         killed refused survived  rate')
   for (const room of [...ROOMS, 'all']) {
     const of = results.filter(result => room === 'all' || result.room === room)
-    const [killed, survived, skipped] = ['killed', 'survived', 'skipped'].map(
-      state => of.filter(result => result.state === state).length,
-    )
-    const rate = killed + survived > 0 ? `${Math.round((100 * killed) / (killed + survived))} %` : '-'
-    console.log(
-      `${room.padEnd(10)} ${[killed, survived, skipped].map(n => String(n).padStart(7)).join(' ')} ${rate.padStart(6)}`,
-    )
+    const numbers = ['killed', 'refused', 'survived'].map(state => of.filter(result => result.state === state).length)
+    const [killed, refused] = numbers
+    const rate = of.length > 0 ? `${Math.round((100 * (killed + refused)) / of.length)} %` : '-'
+    console.log(`${room.padEnd(11)} ${numbers.map(n => String(n).padStart(7)).join(' ')} ${rate.padStart(6)}`)
   }
 }
 
 try {
-  execFileSync('git', ['worktree', 'add', '--quiet', '--detach', tree, 'HEAD'], { cwd: root })
-  symlinkSync(join(root, 'node_modules'), join(tree, 'node_modules'))
   const { randomOf } = await bundled(root, desk, 'random', ['./tests/campaign/random.ts'])
   const { next: pick } = randomOf(Number(values.seed), 0)
-  const files = values.room.flatMap(filesOf)
   const isAsked = ({ file, line }) => values.at.some(at => at === file || at === `${file}:${line}`)
-  const sample =
+  const sample = (
     values.at.length > 0
-      ? ROOMS.flatMap(filesOf).flatMap(everyMutationOf).filter(isAsked)
-      : sampled({ pick, count: Number(values.count), files })
+      ? ROOMS.flatMap(filesOf)
+          .flatMap(everyMutationOf)
+          .filter(fault => isAsked(fault) && fits(textOf(fault.file), fault))
+      : sampled({ pick, count: Number(values.count), files: values.room.flatMap(filesOf) })
+  ).map((fault, id) => ({ ...fault, id }))
   console.log(`mutation: ${sample.length} faults, seed ${values.seed}`)
-  for (const room of new Set(sample.map(mutation => mutation.room))) {
-    let soundness = await tested(room, [])
-    for (; !soundness.passed && soundness.file; soundness = await tested(room, [])) {
-      console.log(`  ${room}: ${soundness.file} fails before any fault is put in and is left out`)
-      leftOut.push(soundness.file)
-    }
-    if (!soundness.passed) throw new Error(`the tests of ${room} do not run: ${soundness.by}`)
-    console.log(`  ${room}: ${soundness.files} files of tests pass`)
-  }
+  const files = await bundledTests({ tree, desk, faults: sample, tests: values.test })
+  const reach = await reachOf({
+    desk,
+    tree,
+    files,
+    runner,
+    longest: Number(values.longest),
+    tell: line => console.log(line),
+  })
+  console.log(`  ${reach.length} files of tests pass without a fault`)
+  const compiles = compilerOn(tree, desk)
+  const isTried = ({ id }) => values.number.length === 0 || values.number.includes(String(id + 1))
   const results = []
-  for (const mutation of sample) {
-    if (Date.now() > until) break
-    const result = { ...mutation, ...(await judged(mutation)) }
+  for (const fault of sample.filter(isTried)) {
+    const result = { ...fault, ...(await judged(fault, reach, compiles)) }
     results.push(result)
-    console.log(`${results.length} ${result.state}${result.by ? ` by ${result.by}` : ''}: ${said(mutation)}`)
+    console.log(`${fault.id + 1} ${result.state}${result.by ? ` (${result.by})` : ''}: ${said(fault)}`)
   }
   tabled(results)
   const survivors = results.filter(({ state }) => state === 'survived')
   console.log(`${survivors.length} survived`)
-  for (const mutation of survivors) console.log(`  ${said(mutation)}`)
+  for (const fault of survivors) console.log(`  ${said(fault)}`)
 } finally {
-  runner?.kill('SIGKILL')
-  spawnSync('git', ['worktree', 'remove', '--force', tree], { cwd: root })
+  runner.stop()
   rmSync(desk, { recursive: true, force: true })
 }
