@@ -111,6 +111,8 @@ type CaseCode =
   | 'case/process-limited'
   | 'case/process-not-planned'
   | 'case/process-refused'
+  | 'case/record-passed-over'
+  | 'case/record-undivided'
   | 'case/stress-relief-window'
   | 'case/temper-margin'
   | 'case/temper-unknown'

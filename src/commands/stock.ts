@@ -78,12 +78,14 @@ const signed = (value: number, units: Options['units']): string =>
 function caseLines({ case: ordered }: StockSide, { units }: Options): string {
   if (!ordered) return 'No hardening.\n'
   const mm = (value: number): string => length(value, units, 2)
-  const { process, definition, left, asked, growth, time, stages, surfaceHardness, coreHardness, testLoad } = ordered
+  const { process, definition, left, asked, growth, records, time, stages, surfaceHardness, coreHardness, testLoad } =
+    ordered
   return [
     `Order ${process}: depth ${mm(ordered.ordered.least)} to ${mm(ordered.ordered.most)} ${units} as hardened (${definition}).`,
     ...(ordered.decidedBy === undefined ? [] : [`Decided by ${ordered.decidedBy}.`]),
     `Left after finishing at the worst place: ${length(left.least, units)} ${units}; asked for: ${length(asked, units)} ${units}.`,
     `Growth per side: outside ${growthText(growth.outside)} µm, bore ${growthText(growth.bore)} µm (least / expected / most).`,
+    ...records.map(({ record, used, why }) => `Record of ${record}: ${used ? 'used for' : 'passed over,'} ${why}.`),
     `About ${hours(time.nominal)} h at ${stages.map(({ temperature }) => `${fixed(temperature, 0)} °C`).join(', then ')} (${hours(time.least)} to ${hours(time.most)} h): the hardener decides.`,
     `Surface ${hardness(surfaceHardness)} HV as hardened, core ${hardness(coreHardness)} HV; test the finished surface with ${testLoad} at most.`,
     '',

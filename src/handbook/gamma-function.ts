@@ -5,7 +5,7 @@ const LANCZOS = [
 ] as const
 
 /** Natural logarithm of the gamma function. Range: x over 0. */
-function logGamma(x: number): number {
+export function logGamma(x: number): number {
   if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - logGamma(1 - x)
   const t = x + 6.5
   const sum = LANCZOS.reduce((total, c, index) => total + (index === 0 ? c : c / (x - 1 + index)), 0)

@@ -1,14 +1,16 @@
 import { type KnownSpread, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
-import { hardeningPurpose } from '../route/hard-tasks.ts'
-import { measuredFor, measuredOrigin } from '../shop/measured.ts'
+import { recordName } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { layerOf } from './case-cycle.ts'
 import type { Growth } from './growth.ts'
+import { growthByRecord } from './measured-growth.ts'
 import { nitridingGrowth } from './nitriding-growth.ts'
+import { quenchedByRecord } from './quenched-by-record.ts'
 import { quenchedGrowth } from './quenched-growth.ts'
+import { growthRecord } from './records.ts'
 
 /** A depth that is ordered, with its upper limit; or one figure. */
 export type CaseDepth = Millimetre | { readonly least: Millimetre; readonly most: Millimetre }
@@ -35,32 +37,23 @@ export function growthIn({
   readonly shop: Shop
   readonly depth: CaseDepth
 }): Growth {
-  const { hardening } = part
-  if (!hardening) return NO_CHANGE
+  if (!part.hardening) return NO_CHANGE
   const range = typeof depth === 'number' ? { least: depth, most: depth } : depth
-  const reckoned = layerOf(part, shop)
-    ? nitridingGrowth(notebook, { part, shop, depth: range })
-    : quenchedGrowth(notebook, part)
-  const growth = reckoned ?? NO_CHANGE
-  const measured = measuredFor(
-    shop,
-    { process: hardeningPurpose(hardening.process), grade: part.material.grade },
-    'growth',
-  )
-  return measured ? asMeasured(notebook, growth, { ...measured.growth, ...measuredOrigin(measured) }) : growth
-}
-
-/** One figure for every treated surface, as a row gives it that does not part them. */
-function asMeasured(notebook: Notebook, growth: Growth, measured: KnownSpread): Growth {
-  notebook.note({
-    about: 'growth',
-    symbol: 'g',
-    meaning: 'growth per side, as measured',
-    value: measured.nominal,
-    unit: 'mm',
-    expression: `${measured.least} to ${measured.most}`,
-    source: measured.source,
-  })
-  const bands = growth.bands.map(band => ({ ...band, growth: measured }))
-  return { ...NO_CHANGE, outside: measured, bore: measured, bands, face: measured }
+  const nitrided = layerOf(part, shop) !== undefined
+  const { row, passedOver } = growthRecord(part, shop, range.least)
+  const reckoned =
+    (nitrided ? nitridingGrowth(notebook, { part, shop, depth: range }) : quenchedGrowth(notebook, part)) ?? NO_CHANGE
+  for (const { row, why } of passedOver)
+    notebook.note({
+      about: 'growth',
+      symbol: 'record',
+      meaning: `passed over: ${why}`,
+      value: 0,
+      unit: '',
+      expression: '',
+      source: recordName(row),
+    })
+  if (!row) return reckoned
+  const given = { notebook, part, row, reckoned, depth: range.least }
+  return nitrided ? growthByRecord(given) : quenchedByRecord(given)
 }

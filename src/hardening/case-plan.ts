@@ -2,6 +2,7 @@ import type { Figure } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
 import type { Growth } from './growth.ts'
+import type { RecordUse } from './records.ts'
 
 /** What the hardener is asked for and what it does to the sizes. Growth is per side, positive where metal grows. */
 export type CasePlan = {
@@ -11,6 +12,8 @@ export type CasePlan = {
   readonly growth: Growth
   /** The need that the depth is ordered for, in words. */
   readonly decidedBy?: string
+  /** What the works measured of this hardening before: what growth stands on, and what is passed over. */
+  readonly records: readonly RecordUse[]
   /** At the worst place of what runs, after finishing. */
   readonly left: { readonly least: Millimetre; readonly most: Millimetre }
   readonly asked: Millimetre

@@ -23,7 +23,7 @@ export function noteBand(
     growth,
     wallMoves,
     free,
-  }: Omit<BandGrowth, 'surface'> & { readonly name: string; readonly free: Millimetre },
+  }: Omit<BandGrowth, 'surface' | 'takesCase'> & { readonly name: string; readonly free: Millimetre },
 ): void {
   const more = { about: `growth of ${name}`, unit: 'mm' }
   notebook.note({

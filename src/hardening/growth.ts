@@ -9,6 +9,8 @@ export type ShareSpread = { readonly [end in keyof Spread]: number } & Origin
 export type BandGrowth = {
   readonly surface: string
   readonly side: 'outside' | 'bore'
+  /** Neither masked by its own name nor with its side. */
+  readonly takesCase: boolean
   /** Per side, positive where metal grows; over the whole band. */
   readonly growth: KnownSpread
   /** How far the wall moves outward, its share in that. */

@@ -183,5 +183,5 @@ function bandGrowth({
     most: Math.max(mean, ...corners.map(({ w }) => w)),
   }
   noteBand(notebook, { name, side, growth, wallMoves, free: treated ? free('usual', middle) : 0 })
-  return { surface: name, side, growth, wallMoves }
+  return { surface: name, side, takesCase: treated, growth, wallMoves }
 }

@@ -25,6 +25,7 @@ import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
 import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
+import { recordFindings, recordUses } from './records.ts'
 import type { Removal } from './removal.ts'
 import { beyondUsual } from './usual-depth.ts'
 
@@ -130,6 +131,7 @@ export function planCase({
       ordered,
       decidedBy: depth.decidedBy,
       growth,
+      records: recordUses(part, shop, ordered.least),
       left,
       asked: asked.value,
       limit,
@@ -158,6 +160,7 @@ export function planCase({
       ...(beyond.length > 0 ? beyond : shareFindings(part, window, running, N)),
       ...hardnessFindings({ part, after, figures, surfaceLeast }),
       ...roomFindings({ notebook, part, window, wall, ordered }),
+      ...recordFindings(shop, { part, growth, depth: ordered.least }),
       ...tensionFindings({ notebook, part, shop, core: figures.core, depth: ordered }),
     ],
   })

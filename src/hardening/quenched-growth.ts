@@ -7,6 +7,7 @@ import {
 } from '../handbook/hardening-growth.ts'
 import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
 import { barsOf, type Part } from '../part/part.ts'
+import { takesCase } from '../part/takes-case.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
 import type { BandGrowth, Growth } from './growth.ts'
@@ -43,7 +44,7 @@ export function quenchedGrowth(notebook: Notebook, part: Part): Growth | undefin
         side === 'outside'
           ? { ...moves, ...origin }
           : { least: -moves.most, nominal: -moves.nominal, most: -moves.least, ...origin }
-      return { surface: name, side, growth, wallMoves: moves }
+      return { surface: name, side, takesCase: takesCase(part, side, name), growth, wallMoves: moves }
     }),
   )
   const of = (side: BandGrowth['side'], name: string | undefined) =>

@@ -35,6 +35,8 @@ const FIGURES: Readonly<Record<Figure, readonly [QuantityKind, Range]>> = {
   turnedLayer: ['roughness', LAYER],
   groundRoughness: ['roughness', LAYER],
   groundLayer: ['roughness', LAYER],
+  ovality: ['length', { from: 0, upTo: 0.5 }],
+  bow: ['length', { from: 0, upTo: 0.5 }],
   cleanUpAllowance: ['length', { from: 0, upTo: 0.1 }],
   nitridingTemperature: ['temperature', { from: 300, upTo: 700 }],
   nitridingTimeLimit: ['hours', { over: 0, upTo: 1000 }],

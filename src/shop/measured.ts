@@ -1,22 +1,108 @@
 import type { Origin } from '../known.ts'
 import type { Process } from '../process.ts'
-import type { Measured, Shop } from './shop.ts'
+import type { Millimetre } from '../units.ts'
+import type { HardenedBy, Measured } from './record.ts'
+import type { Shop } from './shop.ts'
 
-/** What the works measured for a process, on this grade before any grade. */
-export function measuredFor<K extends keyof Measured>(
-  shop: Pick<Shop, 'measured'>,
-  { process, grade }: { readonly process: Process; readonly grade: string },
-  key: K,
-): (Measured & { readonly [k in K]-?: NonNullable<Measured[K]> }) | undefined {
-  const has = (row: Measured): row is Measured & { readonly [k in K]-?: NonNullable<Measured[K]> } =>
-    row[key] !== undefined
-  const fits = shop.measured
-    .filter(row => row.process === process && (row.grade === undefined || row.grade === grade))
-    .filter(has)
-  return fits.find(row => row.grade !== undefined) ?? fits[0]
+/** What a record must have been measured on to count. */
+export type MeasuredOn = {
+  readonly process: Process
+  /** In the words of the part file, where it is a hardening. */
+  readonly hardening?: HardenedBy
+  readonly grade: string
+  /** Of the shop's firms the one that does it. */
+  readonly firm?: string
+  readonly wall?: Millimetre
+  readonly diameter?: Millimetre
+  /** Least depth ordered. */
+  readonly depth?: Millimetre
 }
+
+/** The record that counts, and those that could have been meant, each with why it does not. */
+export type Chosen<R> = {
+  readonly row?: R
+  readonly passedOver: readonly { readonly row: Measured; readonly why: string }[]
+}
+
+type With<K extends keyof Measured> = Measured & { readonly [k in K]-?: NonNullable<Measured[K]> }
+
+/**
+ * The record of a process that counts: on the grade before any grade, by the firm that the pieces go to, on a wall and a depth
+ * like the part's, and of those the newest; of one day the last written. What a record does not say is not held against it.
+ */
+export function chooseMeasured<K extends keyof Measured>(
+  shop: Pick<Shop, 'measured'>,
+  on: MeasuredOn,
+  key: K,
+): Chosen<With<K>> {
+  const has = (row: Measured): row is With<K> => row[key] !== undefined
+  const rows = shop.measured.filter(row => sameWork(row, on)).filter(has)
+  const judged = rows.map((row, order) => ({ row, order, why: whyNot(row, on) }))
+  const [best, ...rest] = judged
+    .filter(({ why }) => why === undefined)
+    .toSorted(
+      (a, b) =>
+        Number(b.row.grade !== undefined) - Number(a.row.grade !== undefined) ||
+        b.row.date.localeCompare(a.row.date) ||
+        b.order - a.order,
+    )
+  const outdone = rest.map(({ row }) => ({
+    row,
+    why:
+      row.grade === undefined && best?.row.grade !== undefined
+        ? `on no grade in particular; there is one on ${best.row.grade}`
+        : `there is a newer one, of ${best?.row.date}`,
+  }))
+  const unlike = judged.flatMap(({ row, why }) => (why === undefined ? [] : [{ row, why }]))
+  return { ...(best && { row: best.row }), passedOver: [...outdone, ...unlike] }
+}
+
+/** A record counts for a part whose depth, and wall for its diameter, are within this share of its own. Estimate. */
+const LIKE_ENOUGH = 0.2
+
+const NITRIDING: ReadonlySet<string> = new Set(['gas nitriding', 'plasma nitriding', 'salt-bath nitriding'])
+
+/** The words of the route, or the part's own. */
+const sameWork = ({ process }: Measured, on: MeasuredOn): boolean =>
+  process === on.process || (on.hardening !== undefined && workOf(process) === on.process)
+
+const workOf = (process: Measured['process']): Process | undefined => {
+  if (NITRIDING.has(process) || process === 'nitrocarburising') return 'nitride'
+  if (process === 'carburising' || process === 'through hardening') return 'case-harden'
+  return process === 'induction hardening' ? 'induction-harden' : undefined
+}
+
+function whyNot(row: Measured, on: MeasuredOn): string | undefined {
+  const { process, grade, firm } = row
+  if (on.hardening && process !== on.hardening && process !== on.process) return `on ${process}, not ${on.hardening}`
+  if (on.hardening === 'nitrocarburising' && process === 'nitride')
+    return 'says nitride: nitrocarburising must be named, it is not gas nitriding'
+  if (grade !== undefined && grade !== on.grade) return `on ${grade}, not ${on.grade}`
+  if (firm !== undefined && on.firm !== undefined && firm !== on.firm) return `by ${firm}; the pieces go to ${on.firm}`
+  if (row.depth !== undefined && on.depth !== undefined && !like(row.depth, on.depth))
+    return `at a depth of ${row.depth} mm; ${Number(on.depth.toFixed(3))} mm is ordered, and a fifth either way is like it`
+  const [own, its] = [share(on), share(row)]
+  if (own !== undefined && its !== undefined && !like(its, own))
+    return `on a wall of ${row.wall} mm at Ø${row.diameter}; the part has ${on.wall} mm at Ø${on.diameter}, and a fifth either way is like it`
+  return undefined
+}
+
+const share = ({ wall, diameter }: Pick<MeasuredOn, 'wall' | 'diameter'>): number | undefined =>
+  wall === undefined || diameter === undefined ? undefined : wall / diameter
+
+const like = (one: number, other: number): boolean => Math.abs(one / other - 1) <= LIKE_ENOUGH + 1e-9
+
+/** What the works measured for a process, where nothing but grade and firm can differ. */
+export const measuredFor = <K extends keyof Measured>(
+  shop: Pick<Shop, 'measured'>,
+  on: MeasuredOn,
+  key: K,
+): With<K> | undefined => chooseMeasured(shop, on, key).row
 
 export const measuredOrigin = ({ pieces, date, firm }: Measured): Origin => ({
   from: 'measured',
   source: `shop: measured on ${pieces} pieces, ${date}${firm ? `, ${firm}` : ''}`,
 })
+
+/** `gas nitriding, 2026-06-12, 18 pieces`. */
+export const recordName = ({ process, date, pieces }: Measured): string => `${process}, ${date}, ${pieces} pieces`

@@ -12,6 +12,7 @@ import type {
   SpindleSpeed,
   Vickers,
 } from '../units.ts'
+import type { Measured } from './record.ts'
 import type { Tool } from './tool.ts'
 
 /** The tilted rotary that mills the ports, in the axes of ISO 841: see DEVELOPERS.md, axes and signs. */
@@ -117,26 +118,6 @@ export type Firm = {
   readonly leadTime: Day
 }
 
-/** What the works, or a firm, measured on earlier batches. Overrides the handbook for the same process and grade. */
-export type Measured = {
-  readonly process: Process
-  readonly grade?: string
-  readonly firm?: string
-  readonly pieces: number
-  readonly date: string
-  /** Per side. */
-  readonly growth?: {
-    readonly least: Millimetre
-    readonly nominal: Millimetre
-    readonly most: Millimetre
-  }
-  /** Largest less smallest diameter. */
-  readonly ovality?: Millimetre
-  /** Axis off straight over the length. */
-  readonly bow?: Millimetre
-  readonly eccentricity?: Millimetre
-}
-
 /** What each process holds and disturbs, as planned: the works may set its own. */
 export type Habits = {
   /** Tolerance on diameter of a rough-turned, a finish-turned, a ground-before-honing surface. */
@@ -167,6 +148,9 @@ export type Habits = {
   readonly turnedLayer: Micrometre
   readonly groundRoughness: Micrometre
   readonly groundLayer: Micrometre
+  /** As its pieces come back from hardening, where the works knows but has no record: over the length of the part. */
+  readonly ovality?: Millimetre
+  readonly bow?: Millimetre
   /** Cut beyond the compound layer, so that none stays. */
   readonly cleanUpAllowance: Millimetre
   readonly nitridingTemperature: Celsius

@@ -1,13 +1,16 @@
 import { DISTORTION, type Distortion } from '../handbook/distortion.ts'
 import { faceTilt, formError, sumOfEccentricities } from '../handbook/stock-at-worst-place.ts'
+import { hardenedOn } from '../hardening/records.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import type { SurfaceKind } from '../place.ts'
 import { hardeningPurpose } from '../route/hard-tasks.ts'
 import type { Operation } from '../route/operation.ts'
 import { habit } from '../shop/habit.ts'
-import { measuredFor, measuredOrigin } from '../shop/measured.ts'
+import { chooseMeasured, type MeasuredOn, measuredFor, measuredOrigin } from '../shop/measured.ts'
+import type { Measured } from '../shop/record.ts'
 import type { Shop } from '../shop/shop.ts'
+import type { Millimetre } from '../units.ts'
 import { type Notebook, reckoned } from '../working.ts'
 
 /** Radial: how far the surface is off the axis it is cut about, how far it is out of true, and what both rest on. */
@@ -120,7 +123,23 @@ function usualDistortion({ hardening, kind }: Part, relieved: boolean): Distorti
   return kind === 'pin' ? DISTORTION.quenchedPin : DISTORTION.quenchedSleeve
 }
 
-/** What the works measured goes before what is usual. */
+/** A works may know how its pieces come back from hardening and have no record of it. */
+function knownOf({ hardening }: Part, { habits }: Shop, key: 'ovality' | 'bow'): Figure<'mm'> | undefined {
+  const value = habits[key]
+  if (!hardening || value === undefined) return undefined
+  return named(key, known(value, 'mm', { from: 'shop', source: `shop file: habits/${key}` }))
+}
+
+/** An axis bends with the square of the length. */
+function bowOn(part: Part, row: Measured & { readonly bow: Millimetre }): Known<'mm'> {
+  const origin = measuredOrigin(row)
+  const share = row.length === undefined ? 1 : (part.length.nominal / row.length) ** 2
+  if (Math.abs(share - 1) < 1e-9) return known(row.bow, 'mm', origin)
+  const source = `${origin.source}, on ${row.length} mm: times ${share.toFixed(3)}, the square of the lengths`
+  return known(row.bow * share, 'mm', { ...origin, source })
+}
+
+/** What the works measured goes before what it knows, and that before what is usual. */
 function distortionBefore({
   notebook,
   part,
@@ -137,15 +156,14 @@ function distortionBefore({
   const relieved = operations.some(({ purpose }) => purpose === 'stress-relieve')
   const distortion = usualDistortion(part, relieved)
   const usual = usualFigures(distortion, known(part.length.nominal, 'mm', fromPart('/body/length')))
-  const on = {
-    process: part.hardening ? hardeningPurpose(part.hardening.process) : 'turn',
-    grade: part.material.grade,
-  } as const
-  const ovality = measuredFor(shop, on, 'ovality')
-  const bow = measuredFor(shop, on, 'bow')
+  const on: MeasuredOn = hardenedOn(part, shop) ?? { process: 'turn', grade: part.material.grade }
+  const { row: oval } = chooseMeasured(shop, on, 'ovality')
+  const { row: bowed } = chooseMeasured(shop, on, 'bow')
   const used: OutOfTrue = {
-    ovality: ovality ? named('ovality', known(ovality.ovality, 'mm', measuredOrigin(ovality))) : usual.ovality,
-    bow: bow ? named('bow', known(bow.bow, 'mm', measuredOrigin(bow))) : usual.bow,
+    ovality: oval
+      ? named('ovality', known(oval.ovality, 'mm', measuredOrigin(oval)))
+      : (knownOf(part, shop, 'ovality') ?? usual.ovality),
+    bow: bowed ? named('bow', bowOn(part, bowed)) : (knownOf(part, shop, 'bow') ?? usual.bow),
   }
   const note = (symbol: string, meaning: string, { value, unit, from, source }: Known) =>
     notebook.note({

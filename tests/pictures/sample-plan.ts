@@ -183,6 +183,7 @@ export const SAMPLE_PLAN: Plan = {
       along: { least: 0, nominal: 0, most: 0, from: 'handbook', source: 'estimate' },
       sections: [],
     },
+    records: [],
     left: { least: 0.23, most: 0.44 },
     asked: 0.2,
     limit: { least: 0.75, by: 'wall', because: 'the wall bears no more', source: 'invented' },

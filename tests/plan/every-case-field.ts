@@ -14,11 +14,12 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
   growth: {
     outside: { ...SPREAD, ...ORIGIN },
     bore: { ...SPREAD, ...ORIGIN },
-    bands: [{ surface: 'seat', side: 'outside', growth: { ...SPREAD, ...ORIGIN }, wallMoves: SPREAD }],
+    bands: [{ surface: 'seat', side: 'outside', takesCase: true, growth: { ...SPREAD, ...ORIGIN }, wallMoves: SPREAD }],
     face: { ...SPREAD, ...ORIGIN },
     along: { ...SPREAD, ...ORIGIN },
     sections: [{ to: 92, share: 1 }],
   },
+  records: [{ record: 'gas nitriding, 2026-06-12, 18 pieces', used: true, why: 'growth' }],
   left: RANGE,
   asked: 0.2,
   basis: [FIGURE],

@@ -121,7 +121,7 @@ function caseOrder(
   { length, unit }: PaperFigures,
 ): readonly { what: string; value: string }[] {
   if (!ordered) return []
-  const { growth, time, compoundLayer } = ordered
+  const { growth, records, time, compoundLayer } = ordered
   const range = ({ least, nominal, most }: { least: number; nominal: number; most: number }) =>
     `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
   return [
@@ -148,6 +148,10 @@ function caseOrder(
     },
     { what: 'Outside grows', value: range(growth.outside) },
     { what: 'Bore closes', value: range(growth.bore) },
+    ...records.map(({ record, used, why }) => ({
+      what: used ? 'Measured before' : 'Passed over',
+      value: `${record}: ${why}`,
+    })),
     ...(compoundLayer.most > 0
       ? [
           {
