@@ -162,11 +162,14 @@ function bandGrowth({
   const free = (at: 'least' | 'usual' | 'most', N: Millimetre) =>
     treated ? growthPerSide.value({ k_d: diffusion[at], N, k_c: compound[at], C }) : 0
   const outward = side === 'outside' ? 1 : -1
-  const corners = [depth.least, depth.most].flatMap(N =>
-    [stress.least, stress.most].flatMap(s_0 => places.map(place => ({ N, w: movedOut(place, s_0, N) }))),
-  )
-  const least = Math.min(...corners.map(({ N, w }) => free('least', N) + outward * w))
-  const most = Math.max(...corners.map(({ N, w }) => free('most', N) + outward * w))
+  const corners = [depth.least, depth.most].map(N => {
+    const moved = [stress.least, stress.most].flatMap(s_0 => places.map(place => movedOut(place, s_0, N)))
+    const w = { least: Math.min(...moved), most: Math.max(...moved) }
+    const [inmost, outmost] = side === 'outside' ? [w.least, w.most] : [-w.most, -w.least]
+    return { w, least: free('least', N) + inmost, most: free('most', N) + outmost }
+  })
+  const least = Math.min(...corners.map(corner => corner.least))
+  const most = Math.max(...corners.map(corner => corner.most))
   const mean = meanOver(places, place => movedOut(place, stress.nominal, middle))
   const nominal = free('usual', middle) + outward * mean
   const growth: KnownSpread = {
@@ -178,9 +181,9 @@ function bandGrowth({
     most: Math.max(most, nominal),
   }
   const wallMoves = {
-    least: Math.min(mean, ...corners.map(({ w }) => w)),
+    least: Math.min(mean, ...corners.map(({ w }) => w.least)),
     nominal: mean,
-    most: Math.max(mean, ...corners.map(({ w }) => w)),
+    most: Math.max(mean, ...corners.map(({ w }) => w.most)),
   }
   noteBand(notebook, { name, side, growth, wallMoves, free: treated ? free('usual', middle) : 0 })
   return { surface: name, side, takesCase: treated, growth, wallMoves }

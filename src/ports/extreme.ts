@@ -56,16 +56,19 @@ function narrow({ piece, step }: Found, of: (point: Jet) => number): Extreme {
   let high = Math.min(SAMPLES, step + 1) / SAMPLES
   let left = high - GOLDEN * (high - low)
   let right = low + GOLDEN * (high - low)
-  let [atLeft, atRight] = [at(left), at(right)]
+  let atLeft = at(left)
+  let atRight = at(right)
   for (let turn = 0; turn < TURNS; turn++) {
     if (atLeft > atRight) {
       high = right
-      ;[right, atRight] = [left, atLeft]
+      right = left
+      atRight = atLeft
       left = high - GOLDEN * (high - low)
       atLeft = at(left)
     } else {
       low = left
-      ;[left, atLeft] = [right, atRight]
+      left = right
+      atLeft = atRight
       right = low + GOLDEN * (high - low)
       atRight = at(right)
     }

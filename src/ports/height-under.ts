@@ -57,13 +57,12 @@ export function heightUnder({
     const y = low + ((high - low) * strip) / STRIPS
     const beyond = Math.max(0, near - y, y - far)
     const wide = Math.sqrt(Math.max(0, tool * tool - beyond * beyond))
-    const [upper, lower] = sectionAt(body, pivotHeight, y)
-    const [leftmost, rightmost] = [
-      from * cos + (sin < 0 ? upper : lower) * sin,
-      to * cos + (sin < 0 ? lower : upper) * sin,
-    ]
+    const { upper, lower } = sectionAt(body, pivotHeight, y)
+    const leftmost = from * cos + (sin < 0 ? upper : lower) * sin
+    const rightmost = to * cos + (sin < 0 ? lower : upper) * sin
     if (rightmost < left - wide || leftmost > right + wide) continue
-    const [cornerX, cornerZ] = [end * cos + upper * sin, upper * cos - end * sin]
+    const cornerX = end * cos + upper * sin
+    const cornerZ = upper * cos - end * sin
     // The place in reach that is nearest to the corner, and whether it lies on the end or on the back.
     const x = Math.min(right + wide, Math.max(left - wide, cornerX))
     const onEnd = sin < 0 ? x > cornerX : x < cornerX
@@ -74,8 +73,12 @@ export function heightUnder({
 }
 
 /** Z of both sides of a body at zero tilt, at one Y. */
-function sectionAt(body: Body, pivotHeight: Millimetre, y: Millimetre): readonly [Millimetre, Millimetre] {
-  if (body.of === 'plate') return [body.top, body.under]
+function sectionAt(
+  body: Body,
+  pivotHeight: Millimetre,
+  y: Millimetre,
+): { readonly upper: Millimetre; readonly lower: Millimetre } {
+  if (body.of === 'plate') return { upper: body.top, lower: body.under }
   const half = Math.sqrt(Math.max(0, body.radius * body.radius - y * y))
-  return [pivotHeight + half, pivotHeight - half]
+  return { upper: pivotHeight + half, lower: pivotHeight - half }
 }

@@ -73,11 +73,13 @@ export function distanceTo(outline: Loop, at: Flat): Millimetre {
 }
 
 function squareToStretch(at: Flat, from: Flat, to: Flat): number {
-  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const dx = to.x - from.x
+  const dy = to.y - from.y
   const square = dx * dx + dy * dy
   const along = square === 0 ? 0 : ((at.x - from.x) * dx + (at.y - from.y) * dy) / square
   const t = Math.min(1, Math.max(0, along))
-  const [x, y] = [at.x - from.x - t * dx, at.y - from.y - t * dy]
+  const x = at.x - from.x - t * dx
+  const y = at.y - from.y - t * dy
   return x * x + y * y
 }
 
