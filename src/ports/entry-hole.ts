@@ -14,12 +14,12 @@ export const ENTRY_CLEARANCE: Millimetre = 0.1
 const SEARCH: Millimetre = 0.01
 
 /**
- * The point of an outline farthest from it, to a precision of the room there. Windows on the left (`side` -1) are looked for in the mirror, so
+ * The point of an outline farthest from it, to 0.01 mm of the room there. Windows on the left (`side` -1) are looked for in the mirror, so
  * that the holes of a pair are mirror images to the last digit.
  */
-export function roomiest(outline: readonly PlanePoint[], side: -1 | 0 | 1, precision: Millimetre = SEARCH): Roomiest {
+export function roomiest(outline: readonly PlanePoint[], side: -1 | 0 | 1): Roomiest {
   const mirror = side < 0 ? -1 : 1
-  const [l, b] = polylabel([fromLowest(outline, mirror)], precision)
+  const [l, b] = polylabel([fromLowest(outline, mirror)], SEARCH)
   const flat = outline.map((point): Flat => ({ x: point.l, y: point.b }))
   return { l: mirror * l, b, room: distanceTo(flat, { x: mirror * l, y: b }) }
 }

@@ -1,7 +1,7 @@
 import { area, EndType, inflatePathsD, JoinType } from 'clipper2-ts'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { distanceTo, type Flat, inside } from '../../src/ports/path/offset-loops.ts'
+import { distanceTo, type Flat, hasInside, inside } from '../../src/ports/path/offset-loops.ts'
 
 /** A rectangle with round corners, its long sides bowed in or out: what windows look like from the cutter. */
 function windowLike(width: number, height: number, corner: number, bow: number): readonly Flat[] {
@@ -49,6 +49,30 @@ describe('the lines inside an outline, against a polygon library (clipper2)', ()
         expect(Math.abs(areaOf(ours) - areaOf(theirs))).toBeLessThan(0.002 * girth(outline))
       }),
     )
+  })
+
+  it('are there when the library has any, whether width, middle or they themselves tell', () => {
+    fc.assert(
+      fc.property(anyWindow, ({ width, height, corner, bow, distance }) => {
+        const outline = windowLike(width, height, corner, bow)
+        const there = (by: number): boolean => {
+          const path = [outline.map(at => ({ ...at }))]
+          return inflatePathsD(path, -by, JoinType.Round, EndType.Polygon, 2, 6, 0.001).length > 0
+        }
+        // Within the arcs' own tolerance of the last line that fits either answer is right.
+        fc.pre(there(distance - 0.002) === there(distance + 0.002))
+        expect(hasInside(outline, distance)).toBe(there(distance))
+      }),
+    )
+  })
+
+  it('are not there in a narrow arch, whose middle has room but lies outside it', () => {
+    const arcAt = (radius: number, degrees: readonly number[]): readonly Flat[] =>
+      degrees.map(at => ({ x: radius * Math.cos((at * Math.PI) / 180), y: radius * Math.sin((at * Math.PI) / 180) }))
+    const along = Array.from({ length: 61 }, (_, i) => 30 + 2 * i)
+    const arch = [...arcAt(20, along), ...arcAt(18, along.toReversed())]
+    expect(hasInside(arch, 1.1)).toBe(false)
+    expect(hasInside(arch, 0.9)).toBe(true)
   })
 
   it('lie at the distance and no nearer', () => {

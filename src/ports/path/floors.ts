@@ -1,9 +1,17 @@
 import type { Millimetre } from '../../units.ts'
-import { roomiest } from '../entry-hole.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
 import { highestUnder } from './drill-depth.ts'
-import { distanceTo, type Flat, inside, type Loop, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
+import {
+  distanceTo,
+  type Flat,
+  hasInside,
+  inside,
+  type Loop,
+  outwardNormals,
+  respaced,
+  startingBeside,
+} from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import type { Slug, TipPlace } from './tool-path.ts'
 import { type WindowWalls, windowWalls } from './window-walls.ts'
@@ -34,19 +42,7 @@ export const roughLoops = (window: PortWindow, cutter: Millimetre, wallStock: Mi
 
 /** Whether a slot round the window leaves a piece inside that is wider than the cutter: a narrower one is cut away. */
 export const slugOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Slug =>
-  roomIn(window) > 1.5 * cutter + wallStock ? 'kept' : 'cut away'
-
-/** Radius of the largest circle in a window. */
-const roomIn = (window: PortWindow): Millimetre =>
-  remembered(
-    window,
-    'room',
-    () =>
-      roomiest(
-        coarse(window).map(({ x, y }) => ({ l: x, b: y })),
-        0,
-      ).room,
-  )
+  hasInside(coarse(window), 1.5 * cutter + wallStock) ? 'kept' : 'cut away'
 
 /** What a cutter leaves of the window where it leaves most: in corners tighter than its own radius, or on the wall. */
 export function mostLeft(window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Millimetre {

@@ -22,6 +22,26 @@ export function inside(outline: Loop, distance: Millimetre): readonly Loop[] {
   )
 }
 
+/** Whether there is any line a distance inside an outline: of most their width or their middle tells at once. */
+export function hasInside(outline: Loop, distance: Millimetre): boolean {
+  const xs = outline.map(({ x }) => x)
+  const ys = outline.map(({ y }) => y)
+  const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)]
+  if (Math.min(right - left, high - low) <= 2 * distance) return false
+  const middle = { x: (left + right) / 2, y: (low + high) / 2 }
+  const roomy = surrounds(outline, middle) && distanceTo(outline, middle) > distance + ARC_TOLERANCE
+  return roomy || inside(outline, distance).length > 0
+}
+
+/** Whether a place lies within a closed line: a ray from it crosses the line an odd number of times. */
+function surrounds(outline: Loop, { x, y }: Flat): boolean {
+  const crossed = outline.filter((from, i) => {
+    const to = outline[(i + 1) % outline.length] ?? from
+    return from.y > y !== to.y > y && x < from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x)
+  })
+  return crossed.length % 2 === 1
+}
+
 /** Corners turn so little that a round and a sharp offset differ by less than a tenth of the arcs' own tolerance. */
 const LEAST_COSINE = 1 - ARC_TOLERANCE / 20
 const NEAR: Millimetre = 1e-6
