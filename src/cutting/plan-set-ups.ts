@@ -1,6 +1,7 @@
 import { fixed } from '../figures.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree } from '../units.ts'
+import { clearCorners, finishCorners } from './corner-finishing.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import { drillEntry, flatFor, windThrough } from './entry-drilling.ts'
@@ -40,25 +41,28 @@ const WORKS: readonly {
   },
   {
     work: 'rough windows',
-    tool: job => (twoCutters(job) ? millOf(job, job.roughing) : undefined),
+    tool: job => (job.left?.finishesWall === false ? millOf(job, job.roughing) : undefined),
     cuts: roughed,
   },
   {
     work: 'finish windows',
-    tool: job => (twoCutters(job) ? millOf(job, job.setting) : undefined),
-    cuts: finishWindow,
+    tool: job => (job.left?.finishesWall === false ? millOf(job, job.setting) : undefined),
+    cuts: (task, job) => [...clearCorners(task, job), ...finishWindow(task, job)],
   },
   {
     work: 'mill windows',
-    tool: job => (twoCutters(job) ? undefined : millOf(job, job.setting)),
+    tool: job => (job.left?.finishesWall === false ? undefined : millOf(job, job.roughing)),
     cuts: (task, job) => [...roughed(task, job), ...finishWindow(task, job)],
+  },
+  {
+    work: 'finish corners',
+    tool: job => (job.left?.finishesWall === true ? millOf(job, job.setting) : undefined),
+    cuts: (task, job) => [...clearCorners(task, job), ...finishCorners(task, job)],
   },
 ]
 
-const twoCutters = ({ roughing, setting }: WindowJob): boolean => roughing.mill.name !== setting.mill.name
-
 function roughed(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
-  return [...(job.drill ? [] : [windThrough(task, job)]), ...roughWindow(task, job)]
+  return [...(job.drill || job.ramps ? [] : [windThrough(task, job)]), ...roughWindow(task, job)]
 }
 
 /**

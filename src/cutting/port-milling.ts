@@ -13,8 +13,8 @@ import { entrySlope } from './entry-drilling.ts'
 import { figure } from './figure.ts'
 import { planSetUps } from './plan-set-ups.ts'
 import { cutterFor, drillFor } from './port-tools.ts'
-import { roughingOf } from './roughing-cutter.ts'
 import type { SetUp, WindowCut } from './set-up.ts'
+import { soonestJob } from './soonest-job.ts'
 import type { Step } from './step.ts'
 import { ofTool } from './where-from.ts'
 import type { WindowJob } from './window-job.ts'
@@ -75,11 +75,10 @@ function jobFor(
   const { window } = ordered
   const named = windowName(ordered)
   const drill = drillFor(task, window)
-  return {
+  const settled = {
     ...ordered,
     named,
     setting,
-    ...roughingOf(task, window, setting, settingOf),
     ...(drill ? { drill } : {}),
     slope: entrySlope(task, named, {
       tilt: window.tilt,
@@ -87,13 +86,16 @@ function jobFor(
       outside: 2 * window.walls.outside,
     }),
   }
+  return soonestJob(task, settled, settingOf)
 }
 
 /** The spring pass cuts nothing to speak of, and a flat is short. */
-const WEARS: ReadonlySet<WindowCut['kind']> = new Set(['rough', 'cut through', 'finish', 'wind down'])
+const WEARS: ReadonlySet<WindowCut['kind']> = new Set([
+  ...(['rough', 'cut through', 'finish', 'wind down', 'clear corners', 'finish corners'] as const),
+])
 
-/** By its first slot; of a cutter that only finishes by its first finishing. */
-const FIRST = [/^(rough|cut through) /, /^finish /]
+/** By its first slot; of a cutter that only cuts corners by its first clearing or finishing. */
+const FIRST = [/^(rough|cut through) /, /^(clear|finish) /]
 
 /** Says beside the first cut of each cutter how many of it the batch wears out. */
 function withCutterCounts(

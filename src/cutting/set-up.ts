@@ -2,7 +2,13 @@ import type { CutShape, Slug } from '../ports/path/tool-path.ts'
 import type { Degree, Millimetre, MillimetrePerMinute, Minute, SpindleSpeed } from '../units.ts'
 
 /** What a set-up does, in its place among those of one tilt. */
-export type SetUpWork = 'mill flats' | 'drill entry holes' | 'rough windows' | 'finish windows' | 'mill windows'
+export type SetUpWork =
+  | 'mill flats'
+  | 'drill entry holes'
+  | 'rough windows'
+  | 'finish windows'
+  | 'mill windows'
+  | 'finish corners'
 
 /** One cut of a window: the step of the operation that the sheet prints and the program runs. */
 export type WindowCut = {

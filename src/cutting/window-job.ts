@@ -1,3 +1,4 @@
+import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { type MeasuredPath, measuredPath } from '../ports/path/cut-path.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { OrderedWindow } from '../ports/window-order.ts'
@@ -10,19 +11,37 @@ import type { Step } from './step.ts'
 /** A window with the tools that cut it. */
 export type WindowJob = OrderedWindow & {
   readonly named: string
-  /** Of the cutter that finishes it. */
+  /** Of the cutter that reaches the corners. */
   readonly setting: EndMillSetting
   /** Of the cutter that mills the flat and roughs: the same, or a larger one. */
   readonly roughing: EndMillSetting
-  /** Left for finishing where most is left: in the corners, if a larger cutter has roughed. */
-  readonly left: Millimetre
+  /**
+   * What a larger one leaves for the small one: a radius in the corners, and the wall or not; absent where the same cutter does
+   * all.
+   */
+  readonly left?: { readonly rounded: Millimetre; readonly finishesWall: boolean }
+  /** Of the entry hole; absent where the works has none, or the cutter ramps down. */
   readonly drill?: Drill
+  /** Down on a ramp along the way itself, without a hole. */
+  readonly ramps: boolean
   /** Angle between the entry hole and the normal of the outside where it enters. */
   readonly slope: Degree
 }
 
 /** A step of the operation, and the cut of a set-up that is the same. */
 export type MadeCut = { readonly step: Step; readonly cut: WindowCut }
+
+/** Shares of a feed straight down, and over what is cut already, where nothing is cut. */
+export const slotFeeds = (feed: MillimetrePerMinute): Shares => sharesOf(MILLING_STARTS.plungeFeed, feed)
+/** The same along a wall that is open below. */
+export const wallFeeds = (feed: MillimetrePerMinute): Shares => sharesOf(MILLING_STARTS.wallPlungeFeed, feed)
+
+type Shares = { readonly downShare: number; readonly clearShare: number }
+
+const sharesOf = (downShare: number, feed: MillimetrePerMinute): Shares => ({
+  downShare,
+  clearShare: Math.max(1, MILLING_STARTS.clearFeed / feed),
+})
 
 /** Length and time of a cut, measured on the way that its program goes. */
 export const measuredCut = ({ window }: WindowJob, shape: CutShape, feed: MillimetrePerMinute): MeasuredPath =>

@@ -7,7 +7,7 @@ import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { strainOf } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
-import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
+import { type MadeCut, madeCut, measuredCut, slotFeeds, type WindowJob } from './window-job.ts'
 
 /**
  * Trepans a window in even levels that follow the curved wall, a slot all the way round, going straight down in the entry
@@ -28,8 +28,9 @@ export function roughWindow(task: CuttingTask, job: WindowJob): readonly MadeCut
   const slow = Math.min(1, Math.max(BREAKTHROUGH.feedShare, THINNEST_MILLING_CHIP.feedPerTooth / setting.feedPerTooth))
   const deep = depth * levels.levels > MILLING_STARTS.chipPacking * mill.diameter
   const made = (kind: 'rough' | 'cut through', share: number, passes: number, remarks: readonly string[]): MadeCut => {
-    const shape = { kind, cutter: mill.diameter, ...levels, downShare: MILLING_STARTS.plungeFeed } as const
     const tableFeed = share * setting.tableFeed
+    const ramp = job.ramps ? { down: { angle: MILLING_STARTS.ramp, share: setting.row.rampFeed } } : {}
+    const shape = { kind, cutter: mill.diameter, ...levels, ...slotFeeds(tableFeed), ...ramp } as const
     const cut = measuredCut(job, shape, tableFeed)
     const force = depth * setting.unitForce * share ** (1 - task.material.force.mc)
     const step: Step = {
@@ -60,6 +61,7 @@ export function roughWindow(task: CuttingTask, job: WindowJob): readonly MadeCut
             START_AT_SMALL,
             `leave ${figure(levels.wallStock)} mm on the wall`,
             `run-out not over ${figure(setting.runout)} mm`,
+            ...(job.ramps ? [`down at ${MILLING_STARTS.ramp}° along the slot, no entry hole`] : []),
             ...(deep ? ['deep slot: air or flood to clear the chips'] : []),
           ]),
         ]

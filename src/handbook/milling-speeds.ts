@@ -18,7 +18,9 @@ const PRACTICE = 'common practice, no source'
 const END_MILL_GUIDE = 'ISCAR solid-carbide end-mill user guide 2022, p. 92'
 
 const SOFT = { slotDepth: { stub: 0.5, slender: 0.1 }, rampFeed: 0.5 } as const
-const HARD = { slotDepth: { stub: 0.3, slender: 0.075 }, rampFeed: 0.5 } as const
+/** In tempered steel. */
+export const SLOT_DEPTH = { stub: 0.3, slender: 0.075 } as const
+const HARD = { slotDepth: SLOT_DEPTH, rampFeed: 0.5 } as const
 
 const annealed = (family: HardnessRow['family'], share = 1): MillingRow => ({
   family,
@@ -99,12 +101,20 @@ export const MILLING_ROWS: readonly MillingRow[] = [
 export const MILLING_STARTS = {
   /** Left on the wall by roughing, over diameter, and at least, mm. */
   wallStock: { share: 0.05, least: 0.03 },
+  /** The least that a larger cutter leaves, over its diameter: 0.03 to 0.05. */
+  leastWallStock: 0.03,
   /** Axial depth of a finishing level over diameter. */
   finishDepth: 1,
   /** Thickest chip of the finishing pass against the slot's feed per tooth: careful. */
   finishChip: 0.9,
   /** Straight down, as a share of the feed: 0.2 to 0.3. */
   plungeFeed: 0.25,
+  /** The same along a wall, where the end of the cutter meets only the stock: as on a ramp. */
+  wallPlungeFeed: 0.5,
+  /** Over what is cut already, at depth, mm/min: as quick as a hand stays on the override. */
+  clearFeed: 1000,
+  /** Radial depth over diameter of a pass along the wall at a depth of one diameter: 0.07 in tempered steel, 0.10 in annealed. */
+  profileStep: 0.07,
   /** Degrees. */
   ramp: 2,
   /** Flutes and relief over diameter from which a cutter counts as slender; and its diameter. */

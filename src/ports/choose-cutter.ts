@@ -4,12 +4,14 @@ import { type Drill, type EndMill, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { ENTRY_CLEARANCE, ENTRY_WALL } from './entry-hole.ts'
 import type { PortFault } from './port-finding.ts'
+import { lengthWith } from './soonest-cutter.ts'
 
 /** What a window asks of the cutter that finishes it. */
 export type CutterNeed = {
   readonly tightestCorner: Millimetre
   /** Largest cutter by the rule of practice. */
   readonly largest: Millimetre
+  readonly girth: Millimetre
   /** Radius of the largest circle in the window. */
   readonly room: Millimetre
   /** Flutes, or flutes and relief, needed for a cutter and shank of these diameters. */
@@ -81,8 +83,8 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
 }
 
 /**
- * The largest end mill over the finishing one that reaches every corner and through the wall and clears the work, with a
- * drill for it: it may chatter in the corners, where it leaves hardly more than on the wall.
+ * Of the end mills over the one that reaches every corner those that reach through the wall and clear the work, with a drill:
+ * the one with which the window is soonest done, if it is sooner than with the small one alone.
  */
 function rougherThan(
   finisher: EndMill,
@@ -90,11 +92,14 @@ function rougherThan(
   drills: readonly Drill[],
   need: CutterNeed,
 ): { readonly tool: EndMill; readonly drill: Drill } | undefined {
+  const alone = lengthWith(finisher, finisher, need)
   return mills
-    .filter(tool => tool.diameter > finisher.diameter + 1e-9 && tool.diameter <= 2 * need.tightestCorner + 1e-9)
-    .filter(tool => reachesThrough(tool, need) && tool.reach >= need.stickOut(tool.diameter))
-    .flatMap(tool => entriesFor(drills, tool, need).map(drill => ({ tool, drill })))
-    .toSorted((a, b) => b.tool.diameter - a.tool.diameter || a.tool.fluteLength - b.tool.fluteLength)[0]
+    .filter(tool => tool.diameter > finisher.diameter + 1e-9)
+    .map(tool => ({ tool, length: lengthWith(tool, finisher, need) }))
+    .filter(({ tool, length }) => length < alone && reachesThrough(tool, need))
+    .filter(({ tool }) => tool.reach >= need.stickOut(tool.diameter))
+    .flatMap(({ tool, length }) => entriesFor(drills, tool, need).map(drill => ({ tool, drill, length })))
+    .toSorted((a, b) => a.length - b.length || a.tool.fluteLength - b.tool.fluteLength)[0]
 }
 
 const reachesThrough = ({ diameter, shank, fluteLength, reach }: EndMill, need: CutterNeed): boolean =>

@@ -112,9 +112,11 @@ export function planWindow(
     window: { x: extent(cutterPlane.map(p => x + p.x)), y: extent(cutterPlane.map(p => offset + p.y)) },
     tip: zThrough - BREAK_THROUGH,
   }
+  const around = girth(contour)
   const chosen = chooseCutter(shop, {
     tightestCorner: tightest,
     largest,
+    girth: around,
     room: hole.room,
     flutes,
     reach,
@@ -144,7 +146,7 @@ export function planWindow(
   const face = toMachine(fixture, stand, [0, 0, 0])
   const pathLength = notebook.use(
     finishingPath,
-    { ...told(WINDOW, { P: girth(contour) }), ...told(worked('cutter chosen'), { D: chosen.cutter }) },
+    { ...told(WINDOW, { P: around }), ...told(worked('cutter chosen'), { D: chosen.cutter }) },
     about,
   )
   const outlineOn = (q: Millimetre): readonly EdgePoint[] =>

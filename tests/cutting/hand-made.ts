@@ -144,7 +144,7 @@ export function step(steps: readonly Step[], action: string): Step {
 const FLAT = 1e8
 
 /** A rectangle of machine X and Y with rounded corners, counter-clockwise. */
-function rounded(width: number, height: number, corner: number): PortWindow['outline']['cutterPlane'] {
+export function rounded(width: number, height: number, corner: number): PortWindow['outline']['cutterPlane'] {
   const [x, y] = [height / 2 - corner, width / 2 - corner]
   const corners = [
     [x, y],

@@ -104,14 +104,20 @@ describe('the ported demo liner', () => {
   const milling = states.find(({ operation }) => operation.purpose === 'mill-ports')?.operation.number ?? 0
   const steps = plan.steps.get(milling) ?? []
 
-  it('drills, roughs, finishes and springs every window', () => {
+  it('goes down into every window, roughs, finishes and springs it', () => {
     const windows = ports.flatMap(port => port.windows).length
-    for (const verb of ['drill the entry hole', 'rough', 'cut through', 'finish', 'spring pass']) {
-      expect(steps.filter(({ action }) => action.startsWith(verb))).toHaveLength(windows)
+    for (const verb of ['rough', 'cut through', 'finish(?! the corners)', 'spring pass(?! in the corners)']) {
+      expect(steps.filter(({ action }) => new RegExp(`^${verb} `).test(action))).toHaveLength(windows)
     }
+    const down = steps.filter(
+      ({ action, remarks }) =>
+        action.startsWith('drill the entry hole') ||
+        (action.startsWith('rough') && remarks.some(text => text.endsWith('along the slot, no entry hole'))),
+    )
+    expect(down).toHaveLength(windows)
   })
 
-  // Both are cut climbing, so one dives where the other rises: they differ in time alone, by a few hundredths.
+  // Both are cut climbing, so one dives where the other rises: they differ in time and in where a ramp ends, in a corner that is short by most.
   it('cuts the two of a pair alike', () => {
     const without = (name: string) =>
       steps
@@ -122,8 +128,8 @@ describe('the ported demo liner', () => {
     for (const [index, figures] of right.entries()) {
       for (const [key, value] of Object.entries(figures)) {
         const other = left[index]?.[key as keyof typeof figures]
-        if (key === 'time') expect(Number(other) / Number(value)).toBeCloseTo(1, 1)
-        else if (typeof value === 'number') expect(Number(other) / value).toBeCloseTo(1, 2)
+        if (key === 'time') expect(Math.abs(Number(other) / Number(value) - 1)).toBeLessThan(0.1)
+        else if (typeof value === 'number') expect(Math.abs(Number(other) / value - 1)).toBeLessThan(0.01)
       }
     }
   })
@@ -141,9 +147,9 @@ describe('the ported demo liner', () => {
     }
   })
 
-  it('plans the milling of all five windows in the order of an hour, common practice, no source', () => {
+  it('plans the milling of all five windows in under an hour, common practice, no source', () => {
     const each = plan.time.get(milling)?.each ?? 0
     expect(each).toBeGreaterThan(15)
-    expect(each).toBeLessThan(90)
+    expect(each).toBeLessThan(60)
   })
 })

@@ -49,7 +49,9 @@ describe.each(PARTS)('the programs of %s, as the command writes them', (_, text)
     for (const [cut, setUp, moves] of await cutsOf(ready)) {
       const fed = moves.filter(({ rapid }) => !rapid)
       expect(new Set(fed.map(({ spindle }) => spindle))).toEqual(new Set([Math.round(setUp.spindleSpeed)]))
-      expect(Math.max(...fed.map(({ feed }) => feed))).toBe(Math.round(cut.feed))
+      // Over what is cut already it may go quicker, as the plan says.
+      const clear = 'clearShare' in cut.shape ? cut.shape.clearShare : 1
+      expect([Math.round(cut.feed), Math.round(clear * cut.feed)]).toContain(Math.max(...fed.map(({ feed }) => feed)))
       const time = fed.reduce((sum, { from, to, feed }) => sum + length(from, to) / feed, 0)
       // A feed is written in whole millimetres a minute.
       expect(time / cut.time).toBeGreaterThan(0.98)
@@ -60,11 +62,15 @@ describe.each(PARTS)('the programs of %s, as the command writes them', (_, text)
   it('go down by no more than a level at one place, as many times as there are levels', async () => {
     for (const [cut, , moves] of await cutsOf(ready)) {
       if (cut.kind === 'drill' || cut.kind === 'flat' || cut.kind === 'wind down') continue
+      // A ramp passes a place at one height and comes back at another.
+      const ramps = 'down' in cut.shape
       // Without a slug the cut through ends with passes of a quarter of the cutter over the whole floor.
       if (cut.kind === 'cut through' && 'slug' in cut.shape && cut.shape.slug === 'cut away') continue
       const heights = new Map<string, number[]>()
+      // Along a wall that is open it comes down at one place, in its corners once for all levels of each.
+      const down = 'arc' in cut.shape ? moves.find(({ rapid }) => !rapid)?.to : undefined
       for (const { rapid, to } of moves) {
-        if (rapid) continue
+        if (rapid || (to.x === down?.x && to.y === down.y)) continue
         const key = `${to.x} ${to.y}`
         heights.set(key, [...(heights.get(key) ?? []), to.z])
       }
@@ -75,7 +81,7 @@ describe.each(PARTS)('the programs of %s, as the command writes them', (_, text)
         }
       }
       const most = Math.max(...[...heights.values()].map(found => new Set(found).size))
-      expect(most).toBe(cut.passes)
+      if (!ramps) expect(most).toBe(cut.passes)
     }
   })
 
@@ -95,7 +101,10 @@ describe.each(PARTS)('the programs of %s, as the command writes them', (_, text)
   })
 })
 
-const CUTS: ReadonlySet<string> = new Set(['flat', 'wind down', 'drill', 'rough', 'cut through', 'finish', 'spring'])
+const CUTS: ReadonlySet<string> = new Set([
+  ...['flat', 'wind down', 'drill', 'rough', 'cut through', 'finish', 'spring'],
+  ...['clear corners', 'finish corners', 'spring corners'],
+])
 
 const length = (a: Move['from'], b: Move['to']): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)
 

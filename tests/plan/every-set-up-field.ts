@@ -4,13 +4,26 @@ import type { EveryField } from './every-field-of.ts'
 
 const FIGURES = { feed: 300, depth: 0.1, passes: 4, length: 40, time: 1 }
 const SLOW = { length: 1, share: 0.5 }
-const ROUGH = { cutter: 2, wallStock: 0.1, slug: 'kept', levels: 5, throughLevels: 1, downShare: 0.25 } as const
+const ROUGH = {
+  cutter: 2,
+  wallStock: 0.1,
+  slug: 'kept',
+  levels: 5,
+  throughLevels: 1,
+  downShare: 0.25,
+  clearShare: 2,
+} as const
+
+const WALL = { cutter: 2, levels: 2, downShare: 0.25, clearShare: 2, arc: 1 } as const
+const LEFT = { after: 4, rounded: 2.5, timing: '+X' } as const
 
 const CUTS: readonly EveryField<WindowCut>[] = [
   { kind: 'flat', ...FIGURES, shape: { kind: 'flat', cutter: 2, hole: 2.6, ramp: 2 } },
   { kind: 'drill', ...FIGURES, shape: { kind: 'drill', cutter: 2.2, slowIn: SLOW, slowOut: SLOW } },
-  { kind: 'rough', ...FIGURES, shape: { kind: 'rough', ...ROUGH } },
-  { kind: 'finish', ...FIGURES, shape: { kind: 'finish', cutter: 2, levels: 2, downShare: 0.25 } },
+  { kind: 'rough', ...FIGURES, shape: { kind: 'rough', ...ROUGH, down: { angle: 2, share: 0.5 } } },
+  { kind: 'finish', ...FIGURES, shape: { kind: 'finish', ...WALL, rounded: 1.25 } },
+  { kind: 'clear corners', ...FIGURES, shape: { kind: 'clear corners', ...WALL, ...LEFT, stocks: [0.2, 0.1] } },
+  { kind: 'finish corners', ...FIGURES, shape: { kind: 'finish corners', ...WALL, ...LEFT } },
 ]
 
 export const EVERY_SET_UP_FIELD: EveryField<SetUp> = {

@@ -7,6 +7,7 @@ import type { Drill, EndMill } from '../../src/shop/tool.ts'
 const need: CutterNeed = {
   tightestCorner: 0.9,
   largest: 1.44,
+  girth: 40,
   room: 4,
   flutes: () => 6.5,
   reach: 12,

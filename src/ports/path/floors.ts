@@ -2,38 +2,35 @@ import type { Millimetre } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
 import { highestUnder } from './drill-depth.ts'
-import {
-  distanceTo,
-  type Flat,
-  hasInside,
-  inside,
-  type Loop,
-  outwardNormals,
-  respaced,
-  startingBeside,
-} from './offset-loops.ts'
+import { type Flat, hasInside, inside, type Loop, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import type { Slug, TipPlace } from './tool-path.ts'
 import { type WindowWalls, windowWalls } from './window-walls.ts'
 
-/** A place of a pass with the tip at its lowest, and the highest place of the outside under the cutter. */
-export type FloorPlace = TipPlace & { readonly top: Millimetre }
+/**
+ * A place of a pass with the tip at its lowest, and the highest place of the outside under the cutter. `clear`: nothing is
+ * cut on the way to it.
+ */
+export type FloorPlace = TipPlace & { readonly top: Millimetre; readonly clear?: true }
 
-/** One way round at full depth, closed, and the way to it from the entry hole. */
-export type Floor = { readonly lead: readonly FloorPlace[]; readonly loop: readonly FloorPlace[] }
+/** One pass at full depth: to it from the entry hole, along it, and back. */
+export type Floor = {
+  readonly lead: readonly FloorPlace[]
+  readonly loop: readonly FloorPlace[]
+  readonly back: readonly FloorPlace[]
+}
 
 /** The last cut through steps sideways by less, since a slanting wall is deeper on one side of the cutter. */
-const LAST_STEP_OVER = 0.25
+export const LAST_STEP_OVER = 0.25
 /** Roughing runs every second of those loops: half the cutter sideways. */
 const ROUGH_EVERY = 2
 /** Longest stretch of a pass, and of the way to it, which crosses the crown. */
-const LONGEST: Millimetre = 3
+export const LONGEST: Millimetre = 3
 const LONGEST_LEAD: Millimetre = 1
 const ROUGH_TOLERANCE: Millimetre = 0.02
-const FINISH_TOLERANCE: Millimetre = 0.001
 
 /** Outline of the window in machine X and Y. */
-const outlineOf = ({ outline, x: x0, crossOffset }: PortWindow): Loop =>
+export const outlineOf = ({ outline, x: x0, crossOffset }: PortWindow): Loop =>
   outline.cutterPlane.map(({ x, y }) => ({ x: x0 + x, y: crossOffset + y }))
 
 /** Loops of roughing that leave a stock on the wall: none where the window is hardly larger than the cutter. */
@@ -43,13 +40,6 @@ export const roughLoops = (window: PortWindow, cutter: Millimetre, wallStock: Mi
 /** Whether a slot round the window leaves a piece inside that is wider than the cutter: a narrower one is cut away. */
 export const slugOf = (window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Slug =>
   hasInside(coarse(window), 1.5 * cutter + wallStock) ? 'kept' : 'cut away'
-
-/** What a cutter leaves of the window where it leaves most: in corners tighter than its own radius, or on the wall. */
-export function mostLeft(window: PortWindow, cutter: Millimetre, wallStock: Millimetre): Millimetre {
-  const loops = roughLoops(window, cutter, wallStock)
-  const off = (at: Flat): Millimetre => Math.min(...loops.map(loop => distanceTo(loop, at)))
-  return Math.max(wallStock, ...outlineOf(window).map(at => off(at) - cutter / 2))
-}
 
 /** Roughing, innermost first: one slot round a slug, or loop within loop until nothing is left. */
 export function roughFloors(
@@ -82,25 +72,14 @@ export function lastFloors(window: PortWindow, cutter: Millimetre, wallStock: Mi
   })
 }
 
-/** Finishing: the cutter against the wall. */
-export function finishFloors(window: PortWindow, cutter: Millimetre): readonly Floor[] {
-  return remembered(window, `finish ${cutter}`, () => {
-    const { walls, floor } = floorsIn(window, cutter, FINISH_TOLERANCE)
-    const step = LAST_STEP_OVER * cutter
-    return inside(outlineOf(window), cutter / 2).map(loop =>
-      floor(loop, places => throughPass(walls, places, [cutter / 2, cutter / 2 - step])),
-    )
-  })
-}
-
 /** From outside to floor where that is most and least on the way round; most with the way to it. */
-export const deepestOf = (floors: readonly Floor[]): Millimetre =>
+export const deepestOf = (floors: readonly Pick<Floor, 'lead' | 'loop'>[]): Millimetre =>
   Math.max(0, ...floors.flatMap(({ lead, loop }) => [...lead, ...loop].map(({ top, z }) => top - z)))
 
-export const shallowestOf = (floors: readonly Floor[]): Millimetre =>
+export const shallowestOf = (floors: readonly Pick<Floor, 'loop'>[]): Millimetre =>
   Math.min(...floors.flatMap(({ loop }) => loop.map(({ top, z }) => top - z)))
 
-const coarse = (window: PortWindow): Loop =>
+export const coarse = (window: PortWindow): Loop =>
   remembered(window, 'coarse', () => respaced(outlineOf(window), ROUGH_TOLERANCE, Number.POSITIVE_INFINITY))
 
 function floorsIn(window: PortWindow, cutter: Millimetre, tolerance: Millimetre) {
@@ -110,18 +89,21 @@ function floorsIn(window: PortWindow, cutter: Millimetre, tolerance: Millimetre)
   const floor = (loop: Loop, through: (places: Loop) => readonly TipPlace[]): Floor => {
     const places = startingBeside(respaced(loop, tolerance, LONGEST), entry)
     const [start = entry] = places
+    const lead = leadTo(entry, start)
+      .map(at => ({ ...at, z: walls.bore(at.x, at.y) - BREAK_THROUGH }))
+      .map(withTop)
     return {
-      lead: leadTo(entry, start)
-        .map(at => ({ ...at, z: walls.bore(at.x, at.y) - BREAK_THROUGH }))
-        .map(withTop),
+      lead,
       loop: through(places).map(withTop),
+      // Over what has just been cut.
+      back: lead.toReversed().map(place => ({ ...place, clear: true })),
     }
   }
   return { walls, floor }
 }
 
 /** Straight from the entry hole to just before a place. */
-function leadTo(entry: Flat, start: Flat): readonly Flat[] {
+export function leadTo(entry: Flat, start: Flat): readonly Flat[] {
   const parts = Math.max(1, Math.ceil(Math.hypot(start.x - entry.x, start.y - entry.y) / LONGEST_LEAD))
   return Array.from({ length: parts }, (_, part) => ({
     x: entry.x + ((start.x - entry.x) * part) / parts,
@@ -150,10 +132,11 @@ function nested(loops: readonly Loop[], step: Millimetre, most: number, turn = 0
  */
 function throughPass(walls: WindowWalls, loop: Loop, reaches: readonly Millimetre[]): readonly TipPlace[] {
   const normals = outwardNormals(loop)
-  const pass = loop.map((at, i): TipPlace => {
-    const normal = normals[i] ?? { x: 0, y: 0 }
-    const z = Math.min(...reaches.map(reach => walls.bore(at.x + reach * normal.x, at.y + reach * normal.y)))
-    return { x: at.x, y: at.y, z: z - BREAK_THROUGH }
-  })
+  const pass = loop.map((at, i) => through(walls, at, normals[i] ?? { x: 0, y: 0 }, reaches))
   return pass[0] ? [...pass, pass[0]] : pass
+}
+
+export function through(walls: WindowWalls, at: Flat, normal: Flat, reaches: readonly Millimetre[]): TipPlace {
+  const z = Math.min(...reaches.map(reach => walls.bore(at.x + reach * normal.x, at.y + reach * normal.y)))
+  return { x: at.x, y: at.y, z: z - BREAK_THROUGH }
 }

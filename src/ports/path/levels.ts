@@ -1,7 +1,7 @@
 import type { Millimetre } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
-import { deepestOf, finishFloors, roughFloors, roughLoops, shallowestOf, slugOf } from './floors.ts'
+import { deepestOf, type Floor, roughFloors, roughLoops, shallowestOf, slugOf } from './floors.ts'
 import type { Slug } from './tool-path.ts'
 
 /** Left under the slot until the cut through, so that the slug stays where it is. Common practice, no source: 0.1 to 0.2. */
@@ -31,16 +31,18 @@ export function roughLevels(
   const floors = roughFloors(window, cutter, wallStock, slug)
   const deepest = deepestOf(floors)
   const levels = levelsFor(deepest, most)
-  const skin = Math.ceil((levels * (SKIN + BREAK_THROUGH)) / shallowestOf(floors) - 1e-9)
+  // Without a slug only the break-through itself is slow.
+  const last = BREAK_THROUGH + (slug === 'kept' ? SKIN : 0)
+  const skin = Math.ceil((levels * last) / shallowestOf(floors) - 1e-9)
   const throughLevels = Math.min(levels, Math.max(1, skin))
   return { wallStock, slug, levels, throughLevels, depth: deepest / levels }
 }
 
-export function finishLevels(
-  window: PortWindow,
-  { cutter, most }: { cutter: Millimetre; most: Millimetre },
-): { readonly levels: number; readonly depth: Millimetre } | undefined {
-  const deepest = deepestOf(finishFloors(window, cutter).map(({ loop }) => ({ lead: [], loop })))
+export type WallLevels = { readonly levels: number; readonly depth: Millimetre }
+
+/** Even levels along the wall, or in corners; nothing where there is none to go along. */
+export function wallLevels(floors: readonly Floor[], most: Millimetre): WallLevels | undefined {
+  const deepest = deepestOf(floors.map(({ loop }) => ({ lead: [], loop })))
   if (deepest === 0) return undefined
   const levels = levelsFor(deepest, most)
   return { levels, depth: deepest / levels }

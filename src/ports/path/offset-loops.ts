@@ -42,6 +42,18 @@ function surrounds(outline: Loop, { x, y }: Flat): boolean {
   return crossed.length % 2 === 1
 }
 
+/** The lines that lie a distance outside a closed line, its hollows rounded. */
+export const outside = (loop: Loop, distance: Millimetre): readonly Loop[] =>
+  inflatePathsD(
+    [loop.map(({ x, y }) => ({ x, y }))],
+    distance,
+    JoinType.Round,
+    EndType.Polygon,
+    2,
+    PLACES,
+    ARC_TOLERANCE,
+  ).map(grown => grown.map(({ x, y }) => ({ x, y })))
+
 /** Corners turn so little that a round and a sharp offset differ by less than a tenth of the arcs' own tolerance. */
 const LEAST_COSINE = 1 - ARC_TOLERANCE / 20
 const NEAR: Millimetre = 1e-6
@@ -124,7 +136,7 @@ export function respaced(loop: Loop, tolerance: Millimetre, longest: Millimetre)
  * The loop from its point beside a place, the nearer of the two at the same X: on a side of the window, never on the edge
  * that times the port.
  */
-export function startingBeside(loop: Loop, place: Flat): Loop {
+export function startingBeside<T extends Flat>(loop: readonly T[], place: Flat): readonly T[] {
   const off = loop.map(({ x, y }) => SIDEWAYS * Math.abs(x - place.x) + Math.abs(y - place.y))
   const first = off.indexOf(Math.min(...off))
   return [...loop.slice(first), ...loop.slice(0, first)]

@@ -36,14 +36,43 @@ export type CutShape =
       readonly throughLevels: number
       /** Of the feed, straight down. */
       readonly downShare: number
+      /** Of the feed, over what is cut already: as quick as is careful. */
+      readonly clearShare: number
+      /** Down from level to level on a ramp along the way itself; absent where it goes down in the entry hole. */
+      readonly down?: { readonly angle: Degree; readonly share: number }
     }
-  | {
+  | (AlongWall & {
       /** The spring pass goes the whole way again. */
       readonly kind: 'finish' | 'spring'
-      readonly cutter: Millimetre
-      readonly levels: number
-      readonly downShare: number
-    }
+      /** Radius that a cutter too large for the corners leaves in them for the next one; absent where it reaches them. */
+      readonly rounded?: Millimetre
+    })
+  | (AlongWall & InCorners & { readonly kind: 'finish corners' | 'spring corners' })
+  | (AlongWall &
+      InCorners & {
+        readonly kind: 'clear corners'
+        /** Stock that each of its ways along the wall leaves, the first the most. */
+        readonly stocks: readonly Millimetre[]
+      })
+
+type AlongWall = {
+  readonly cutter: Millimetre
+  readonly levels: number
+  readonly downShare: number
+  readonly clearShare: number
+  /** Radius of the arcs on which it comes to the wall and leaves it; 0 where none has room: then straight. */
+  readonly arc: Millimetre
+}
+
+type InCorners = {
+  /** What a larger cutter left in the corners: its diameter, and the radius that it rounded them by. */
+  readonly after: Millimetre
+  readonly rounded: Millimetre
+  /** Side of the window, in machine X, whose edge times the port: it is passed without leaving the wall. */
+  readonly timing: TimingSide
+}
+
+export type TimingSide = '+X' | '-X'
 
 /** The way of one cut: rapid over `entry` and down to `from`, then at feed. */
 export type CutPath = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { mostLeft } from '../../src/ports/path/floors.ts'
+import { mostLeft } from '../../src/ports/path/corners.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { cut, partOf, portOf, stateOf, step, tube, windowOf } from './hand-made.ts'
 
@@ -21,11 +21,12 @@ describe('a window that a larger cutter may rough', () => {
   const both = milled('end mill 3')
   const tools = both.steps.map(({ tool, action }) => `${tool}: ${action}`)
 
-  it('is roughed with it and finished with the small one, one tool after the other', () => {
-    expect(tools.map(text => text.replace(/ exhaust.*/, ''))).toEqual([
+  it('is roughed with it, and the small one clears the corners and finishes', () => {
+    expect(tools.map(text => text.replace(/ ?(of |in )?(the )?exhaust.*/, ''))).toEqual([
       'drill 3.3: drill the entry hole,',
       'end mill 3: rough',
       'end mill 3: cut through',
+      'end mill 2: clear the corners',
       'end mill 2: finish',
       'end mill 2: spring pass',
     ])
@@ -45,18 +46,14 @@ describe('a window that a larger cutter may rough', () => {
     expect(small(both.steps)).toBeLessThan(small(alone.steps) / 3)
   })
 
-  it('is finished for what is left in the corners, where it is most: 0.1414 mm (derived: plane geometry)', () => {
-    // A circle of 1.5 that stays 0.1 off both walls of a corner rounded by 1.5: (√2 - 1)·0.1 more across the corner.
-    const left = 0.1 + (Math.SQRT2 - 1) * (1.5 + 0.1 - 1.5)
-    const found = mostLeft(windowOf(), 3, 0.1)
-    // Its path runs inside chords that stand off the corners by up to 0.02.
-    expect(found).toBeGreaterThan(left - 0.001)
-    expect(found).toBeLessThan(left + 0.03)
-    const finish = step(both.steps, 'finish')
-    expect(finish.remarks).toContainEqual(
-      expect.stringMatching(/^take 0.1[4-6]\d* mm off the wall where most is left, in the corners; climb milling/),
+  it('keeps in its corners what a circle of 1.25 times the cutter leaves there: 0.1553 mm (derived: plane geometry)', () => {
+    // Radius 3 / 2 / 0.8 = 1.875 in a square corner rounded by 1.5: (√2 - 1)·(1.875 - 1.5) across the corner.
+    const left = (Math.SQRT2 - 1) * (1.875 - 1.5)
+    // The outline that is asked stands off its corners by chords of up to 0.02.
+    expect(Math.abs(mostLeft(windowOf(), { after: 3, rounded: 1.875 }) - left)).toBeLessThan(0.02)
+    expect(step(both.steps, 'clear the corners').remarks).toContainEqual(
+      expect.stringMatching(/^up to 0\.1[45]\d* mm thick/),
     )
-    expect(finish.force).toBeGreaterThan(step(alone.steps, 'finish').force ?? 0)
   })
 })
 
