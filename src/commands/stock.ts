@@ -86,7 +86,11 @@ function caseLines({ case: ordered }: StockSide, { units }: Options): string {
     `Left after finishing at the worst place: ${length(left.least, units)} ${units}; asked for: ${length(asked, units)} ${units}.`,
     `Growth per side: outside ${growthText(growth.outside)} µm, bore ${growthText(growth.bore)} µm (least / expected / most).`,
     ...records.map(({ record, used, why }) => `Record of ${record}: ${used ? 'used for' : 'passed over,'} ${why}.`),
-    `About ${hours(time.nominal)} h at ${stages.map(({ temperature }) => `${fixed(temperature, 0)} °C`).join(', then ')} (${hours(time.least)} to ${hours(time.most)} h): the hardener decides.`,
+    ...(time.nominal > 0
+      ? [
+          `About ${hours(time.nominal)} h at ${stages.map(({ temperature }) => `${fixed(temperature, 0)} °C`).join(', then ')} (${hours(time.least)} to ${hours(time.most)} h): the hardener decides.`,
+        ]
+      : []),
     `Surface ${hardness(surfaceHardness)} HV as hardened, core ${hardness(coreHardness)} HV; test the finished surface with ${testLoad} at most.`,
     '',
   ].join('\n')

@@ -1,4 +1,4 @@
-import type { Celsius, Hour, Millimetre } from '../units.ts'
+import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
 import type { DepthTerm } from './case-tolerance.ts'
 import type { ChoiceColumn } from './hardening-choice.ts'
 
@@ -76,9 +76,17 @@ export const HARDENING_WINDOWS: readonly HardeningWindow[] = [
 export const hardeningWindow = (process: string): HardeningWindow | undefined =>
   HARDENING_WINDOWS.find(window => window.process === process)
 
-/** What each depth means. The definition goes on every order: a depth without it is no depth. */
-export const DEPTH_DEFINITIONS: { readonly [term in DepthTerm]: string } = {
+const DEFINITIONS: { readonly [term in DepthTerm]: string } = {
   NHD: 'nitriding hardness depth: from the surface as nitrided to core hardness + 50 HV, HV0.5 (ISO 18203)',
   CHD: 'case hardening depth: from the surface as hardened to 550 HV1 (ISO 18203)',
-  SHD: 'surface hardening depth: from the surface as hardened to 80 % of the least surface hardness, HV1 (ISO 18203)',
+  SHD: 'surface hardening depth: from the surface as hardened to 80 % of the least surface hardness asked, HV1 (ISO 18203)',
 }
+
+/**
+ * What a depth means. The definition goes on every order: a depth without it is no depth, and a share of a hardness is read
+ * in two ways unless its figure stands beside it.
+ */
+export const depthDefinition = (term: DepthTerm, limit?: Vickers): string =>
+  term === 'SHD' && limit !== undefined
+    ? DEFINITIONS.SHD.replace('80 %', `${limit.toFixed(0)} HV1, which is 80 %`).replace(', HV1 (', ' (')
+    : DEFINITIONS[term]

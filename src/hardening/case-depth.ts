@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts'
 import { DEEPEST_CASE, LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-limits.ts'
 import { DEPTH_TOLERANCE_SOURCE, type DepthTerm, upperTolerance } from '../handbook/case-tolerance.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
-import { DEPTH_DEFINITIONS, type HardeningWindow } from '../handbook/hardening-processes.ts'
+import { depthDefinition, type HardeningWindow } from '../handbook/hardening-processes.ts'
 import { depthForPlateau, PLATEAU_SHARE, surfaceForPlateau } from '../handbook/hardness-plateau.ts'
 import { depthForHardness, SHAPE, shareOfRise, surfaceForHardness } from '../handbook/hardness-profile.ts'
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
@@ -197,7 +197,7 @@ function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
     severity: 'error',
     code: 'case/depth-not-asked',
     path: '/hardening',
-    message: `${process} without a depth: ${DEPTH_DEFINITIONS[term]} decides the stock and the order`,
+    message: `${process} without a depth: ${depthDefinition(term)} decides the stock and the order`,
     hint: 'write depth: min … as it must be left after finishing',
   })
 }

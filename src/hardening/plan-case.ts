@@ -1,7 +1,7 @@
 import { type Finding, hasErrors } from '../finding.ts'
 import type { CompoundLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
-import { DEPTH_DEFINITIONS, hardeningWindow } from '../handbook/hardening-processes.ts'
+import { depthDefinition, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
 import type { Part } from '../part/part.ts'
@@ -136,7 +136,7 @@ export function planCase({
       asked: asked.value,
       limit,
       basis: basisOf(asked, T, figures, layer),
-      definition: DEPTH_DEFINITIONS[window.term],
+      definition: depthDefinition(window.term, figures.limit),
       time,
       temperature,
       stages: cycle.stages.map(({ temperature: { value }, share }) => ({

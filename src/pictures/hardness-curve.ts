@@ -1,20 +1,21 @@
 import { fixed, inUnits, length, type Units, unitOf } from '../figures.ts'
-import type { CasePlan } from '../hardening/case-plan.ts'
+import type { CasePlan, HardnessAfter } from '../hardening/case-plan.ts'
 import type { Spread } from '../limits.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type Axis, axisIn, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
-import { type Labelled, labelMarks } from './label-marks.ts'
 import { DASHED, line, OUTLINE, polygon, polyline, SHADE, THIN, text, type XY } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point, type Stroke } from './picture.ts'
 
 const LEFT: Point = onPaper(24)
 const ROW: Point = 14
+/** Between two levels that both have a name on them. */
+const NAME: Point = 12
 
-/** What all finishing operations together take off a surface, each side, at their worst places. */
-type Removal = Spread & { readonly surface: string }
+/** What all finishing operations together take off a surface, each side, and the hardness expected where most comes off. */
+type Removal = Spread & { readonly surface: string; readonly left: Vickers }
 
 /** Hardness against depth below the surface as hardened, and under it where finishing leaves each surface. */
 export function drawHardnessCurve({
@@ -30,42 +31,40 @@ export function drawHardnessCurve({
   readonly measure: Measure
   readonly units?: Units | undefined
 }): Picture {
-  const taken = hardened.hardnessAfter.map(({ surface, off }): Removal => ({ surface, ...off }))
+  const taken = hardened.hardnessAfter.map(
+    ({ surface, off, most: { expected: left } }): Removal => ({ surface, ...off, left }),
+  )
   const { profile } = hardened
   const caption = captionBlock([captionOf(hardened, units)], room.width, measure)
-  const foot = room.height - caption.height - taken.length * ROW - 34
+  const foot = room.height - caption.height - 34
+  const band = taken.length * ROW + 4
   const deepest = Math.max(...profile.map(({ depth }) => depth), ...taken.map(({ most }) => most + hardened.asked))
   const highest = Math.max(...profile.map(({ high }) => high))
   const across: Axis = { from: 0, to: deepest, start: LEFT, end: room.width - onPaper(6) }
-  const up: Axis = { from: 0, to: Math.ceil(highest / 100) * 100, start: foot, end: onPaper(8) }
-  const limit = hardened.limitHardness
-  const asked = askedHardness(plan)
-  const drawn = [
-    ...curveMarks(hardened, across, up),
-    line({ x: across.start, y: onAxis(up, limit) }, { x: across.end, y: onAxis(up, limit) }, DASHED),
-    ...(asked === undefined
-      ? []
-      : [line({ x: across.start, y: onAxis(up, asked) }, { x: across.end, y: onAxis(up, asked) }, DASHED)]),
-    ...sideAxis(up, across.start, 100, 'HV'),
-    ...footAxis(
-      axisIn(across, units),
-      foot,
-      roundStep(inUnits(deepest, units), 10),
-      `${units === 'mm' ? 'mm' : 'inches'} below the surface as hardened`,
-    ),
-    ...removalMarks({ taken, asked: hardened.asked, across, top: foot + 34, units }),
-  ]
-  const frame = { x: across.start, y: up.end, width: across.end - across.start, height: foot - up.end }
-  const labels = curveLabels({ plan: hardened, limit, hardness: asked, across, up })
+  const up: Axis = { from: 0, to: Math.ceil(highest / 100) * 100, start: foot - band, end: onPaper(8) }
   return {
     ...room,
     alternative: `Hardness against depth of ${plan.part.number}, ${hardened.process}: ${taken.map(({ surface, least, most }) => `${surface} is finished ${length(least, units)} to ${length(most, units)} ${unitOf(units)} below the surface as hardened`).join('; ')}.`,
-    marks: [...drawn, ...labelMarks(labels, drawn, frame, measure).marks, ...caption.marksAt(room.height)],
+    marks: [
+      ...curveMarks(hardened, across, up),
+      ...carriedUp(hardened, across, up),
+      ...levels({ limit: hardened.limitHardness, asked: askedHardness(plan), across, up }),
+      ...curveNames(hardened, across, up),
+      ...sideAxis(up, across.start, 100, 'HV'),
+      ...footAxis(
+        axisIn(across, units),
+        foot,
+        roundStep(inUnits(deepest, units), 10),
+        `${units === 'mm' ? 'mm' : 'inches'} below the surface as hardened`,
+      ),
+      ...removalMarks({ taken, asked: hardened.asked, across, top: up.start + ROW - 3, units }),
+      ...caption.marksAt(room.height),
+    ],
   }
 }
 
 const captionOf = ({ asked }: CasePlan, units: Units): string =>
-  `Bars: finished surface at least, nominal and most removal each side. Dashed: the ${length(asked, units, 2)} ${unitOf(units)} of case asked for below it. Shaded: spread of the model.`
+  `Bars: what comes off each side at least, in the middle and at most, carried up to the hardness then left. Dashed on: the ${length(asked, units, 2)} ${unitOf(units)} of case asked for below it. Shaded: as the models and the grade vary.`
 
 /** What the drawing asks of the finished surface, from the row that inspects it. */
 const askedHardness = ({ inspection }: Plan): Vickers | undefined =>
@@ -102,7 +101,7 @@ function removalMarks({
   readonly top: Point
   readonly units: Units
 }): readonly Mark[] {
-  return taken.flatMap(({ surface, least, nominal, most }, index) => {
+  return taken.flatMap(({ surface, least, nominal, most, left }, index) => {
     const y = top + index * ROW
     const at = (depth: Millimetre): XY => ({ x: onAxis(across, depth), y })
     const cross = (depth: Millimetre, half: Point, stroke: Stroke = THIN): Mark =>
@@ -114,53 +113,74 @@ function removalMarks({
       ...[cross(least, 3), cross(most, 3), cross(most + asked, 4), cross(nominal, 4, OUTLINE)],
       text(
         { x: at(most + asked).x + 6, y: y + 3 },
-        `${length(least, units)} to ${length(most, units)} ${unitOf(units)} off`,
+        `${length(least, units)} to ${length(most, units)} ${unitOf(units)} off, then ${fixed(left, 0)} HV`,
       ),
     ]
   })
 }
 
-function curveLabels({
-  plan: { profile, definition },
+/** From each bar up to the curve expected: where least, middle and most come off the surface that loses most; most of the rest. */
+function carriedUp({ hardnessAfter }: CasePlan, across: Axis, up: Axis): readonly Mark[] {
+  const worst = hardnessAfter.reduce<HardnessAfter | undefined>(
+    (deepest, one) => (deepest && deepest.off.most >= one.off.most ? deepest : one),
+    undefined,
+  )
+  return hardnessAfter.flatMap(after =>
+    (after === worst ? (['least', 'nominal', 'most'] as const) : (['most'] as const)).map(end => {
+      const { x, y } = pointOn(across, up, after.off[end], after[end].expected)
+      return line({ x, y: up.start + ROW - 3 + hardnessAfter.indexOf(after) * ROW }, { x, y }, THIN)
+    }),
+  )
+}
+
+/** Both levels, each with its name over its right end, where the curves have gone below; where two lie close, the upper carries both. */
+function levels({
   limit,
-  hardness,
+  asked,
   across,
   up,
 }: {
-  readonly plan: CasePlan
   readonly limit: Vickers
-  readonly hardness: Vickers | undefined
+  readonly asked: Vickers | undefined
   readonly across: Axis
   readonly up: Axis
-}): readonly Labelled[] {
-  const middle = profile[Math.floor(profile.length / 3)]
+}): readonly Mark[] {
+  const ends = `the depth ends at ${fixed(limit, 0)} HV`
+  const wanted = asked === undefined ? undefined : `asked of the finished surface: ${fixed(asked, 0)} HV`
+  const level = (hardness: Vickers, name: string | undefined): readonly Mark[] => {
+    const y = onAxis(up, hardness)
+    return [
+      line({ x: across.start, y }, { x: across.end, y }, DASHED),
+      ...(name === undefined ? [] : [text({ x: across.end, y: y - 4 }, name, { anchor: 'end' })]),
+    ]
+  }
+  if (asked === undefined || wanted === undefined) return level(limit, ends)
+  if (Math.abs(onAxis(up, asked) - onAxis(up, limit)) >= NAME) return [...level(limit, ends), ...level(asked, wanted)]
+  const [upper, lower] = [Math.max(asked, limit), Math.min(asked, limit)]
+  const second = text({ x: across.end, y: onAxis(up, upper) - 4 - NAME }, upper === asked ? wanted : ends, {
+    anchor: 'end',
+  })
+  return [...level(upper, upper === asked ? ends : wanted), ...level(lower, undefined), second]
+}
+
+/** The names of the three curves: the hard end's over it, the others' at the end of a leader where nothing is drawn. */
+function curveNames({ profile, ordered }: CasePlan, across: Axis, up: Axis): readonly Mark[] {
+  const at = (share: number): CasePlan['profile'][number] | undefined =>
+    profile.find(({ depth }) => depth >= share * ordered.least)
+  const named = (
+    share: number,
+    of: 'low' | 'expected' | 'high',
+    { name, bold = false, by }: { readonly name: string; readonly bold?: boolean; readonly by: XY },
+  ): readonly Mark[] => {
+    const row = at(share)
+    if (!row) return []
+    const from = pointOn(across, up, row.depth, row[of])
+    const end = { x: from.x + by.x, y: Math.max(from.y + by.y, up.end) }
+    return [line(from, end, THIN), text({ x: end.x + 3, y: end.y + 3 }, name, { bold })]
+  }
   return [
-    ...(middle
-      ? [
-          {
-            rows: [{ lines: ['expected'] }],
-            anchor: pointOn(across, up, middle.depth, middle.expected),
-            toward: -45,
-            spread: 60,
-            mayCross: true,
-          },
-        ]
-      : []),
-    {
-      rows: [{ lines: [`case counts to ${fixed(limit, 0)} HV`, definition] }],
-      anchor: pointOn(across, up, across.to * 0.7, limit),
-      toward: -80,
-      spread: 170,
-    },
-    ...(hardness === undefined
-      ? []
-      : [
-          {
-            rows: [{ lines: [`asked at the finished surface ${fixed(hardness, 0)} HV`] }],
-            anchor: pointOn(across, up, across.to * 0.8, hardness),
-            toward: -80,
-            spread: 170,
-          },
-        ]),
+    ...named(0.3, 'high', { name: 'hardest', by: { x: 14, y: -10 } }),
+    ...named(0.6, 'expected', { name: 'expected', bold: true, by: { x: 36, y: -40 } }),
+    ...named(0.6, 'low', { name: 'softest', by: { x: 20, y: onAxis(up, 100) - onAxis(up, 260) } }),
   ]
 }

@@ -2,7 +2,9 @@ import type { Band, Surface } from '../band.ts'
 import { FINE_GROUND } from '../handbook/distortion.ts'
 import { type Limits, toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
+import { measuredFor } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
+import { hardeningPurpose } from './hard-tasks.ts'
 import { PLATING_HEATS } from './plating-needs.ts'
 
 /**
@@ -18,6 +20,16 @@ const HARDENING_OVALITY = 0.03
 const GROUND_CYLINDRICITY = 0.008
 /** Flatness that a turned face keeps, soft. Source: common practice, no source. */
 const TURNED_FLATNESS = 0.02
+
+/** What hardening leaves: as the works has measured, else as is usual. */
+function ovalityLeft(
+  { hardening, material: { grade } }: Part,
+  shop: Shop,
+): { readonly value: number; readonly measured: boolean } | undefined {
+  if (!hardening) return undefined
+  const row = measuredFor(shop, { process: hardeningPurpose(hardening.process), grade }, 'ovality')
+  return row ? { value: row.ovality, measured: true } : { value: HARDENING_OVALITY, measured: false }
+}
 
 type Asked = Surface & { readonly size?: Limits }
 
@@ -55,10 +67,11 @@ const FINISHED_AFTER_TURNING: readonly NeedRule[] = [
   {
     name: 'truer-than-hardened',
     source: 'common practice, no source',
-    because: (surface, { hardening }) => {
+    because: (surface, part, shop) => {
       const form = closestForm(surface)
-      return hardening && form < HARDENING_OVALITY
-        ? `${figure(form)} mm of form or run-out is closer than hardening leaves, ${HARDENING_OVALITY} mm`
+      const left = ovalityLeft(part, shop)
+      return left !== undefined && form < left.value
+        ? `${figure(form)} mm of form or run-out is closer than hardening leaves, ${figure(left.value)} mm${left.measured ? ' as measured' : ''}`
         : undefined
     },
   },

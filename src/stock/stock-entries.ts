@@ -60,13 +60,17 @@ function basisOf({ chain, growth }: SolvedChain, index: number): readonly Figure
   const before = index === 0 ? chain.softTolerance : chain.finishes[index - 1]?.tolerance
   const after = index === chain.finishes.length - 1 ? chain.finalTolerance : finish.tolerance
   return [
-    ...(finish.fixed ? [named('stock on diameter', finish.fixed)] : []),
+    ...(finish.fixed ? [fixedStock(chain.kind, finish.fixed)] : []),
     ...finish.rests,
     ...(index === 0 && chain.cased ? [named('growth per side', known(growth.nominal, 'mm', growth))] : []),
     ...(before ? [named('tolerance before', before)] : []),
     named('tolerance after', after),
   ]
 }
+
+/** As the part file has it: of a face, on the face. */
+const fixedStock = (kind: StockEntry['kind'], fixed: Known<'mm'>): Figure =>
+  kind === 'face' ? named('stock on the face', { ...fixed, value: fixed.value / 2 }) : named('stock on diameter', fixed)
 
 const BACKWARD = worked('worked backward from the drawing')
 

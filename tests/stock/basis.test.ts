@@ -149,3 +149,9 @@ describe('what the case rests on', () => {
     expect(figureOf(BUILT_IN_SHOP, 'core hardness')?.from).toBe('part')
   })
 })
+
+it('say the stock of a face on the face, not doubled as if on a diameter', () => {
+  const { entries } = planned(partFrom(`${LINER_TEXT}stock: {top: 0.12}\n`))
+  const top = entries.find(({ kind }) => kind === 'face')
+  expect(top?.basis).toContainEqual(expect.objectContaining({ figure: 'stock on the face', value: 0.12 }))
+})

@@ -160,10 +160,14 @@ function caseOrder(
           },
         ]
       : []),
-    {
-      what: 'Time at temperature, estimate',
-      value: `${hours(time.nominal)} h (${hours(time.least)} to ${hours(time.most)} h)`,
-    },
+    ...(time.nominal > 0
+      ? [
+          {
+            what: 'Time at temperature, estimate',
+            value: `${hours(time.nominal)} h (${hours(time.least)} to ${hours(time.most)} h)`,
+          },
+        ]
+      : []),
     { what: 'Test load', value: ordered.testLoad },
   ]
 }
