@@ -9,6 +9,8 @@ type Flat = readonly [number, number]
 export function expectProved(proof: Proof, ports: readonly PlannedPort[], radius: number): void {
   expect(proof.rapidVolume).toBeLessThan(1e-6)
   expect(proof.strayVolume).toBeLessThan(1e-3)
+  expect(proof.struckVolume).toBeLessThan(1e-3)
+  expect(proof.over).toBeGreaterThan(1)
   const windows = ports.flatMap(port => port.windows)
   const own = new Map<PortWindow, Flat[]>(windows.map(window => [window, []]))
   for (const { azimuth, depth } of proof.edges) {

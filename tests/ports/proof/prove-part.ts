@@ -1,14 +1,21 @@
 import type { AsMilled } from '../../../src/stock/stock.ts'
-import { type Programmed, programsOf } from './at-the-door.ts'
+import { type Programmed, programsOf, SHOP } from './at-the-door.ts'
 import { expectProved } from './compare.ts'
 import { prove } from './prove.ts'
+import { standOf } from './stand-clear.ts'
 
 /** Runs the programs that the command writes for a part on a solid blank, bores it to size and measures every window. */
-export async function expectPartProved(part: string, finished: number, shop?: string): Promise<Programmed | undefined> {
+export async function expectPartProved(
+  part: string,
+  finished: number,
+  shop: string = SHOP,
+): Promise<Programmed | undefined> {
   const programmed = await programsOf(part, shop)
   if (!programmed) return undefined
   const { plan, programs } = programmed
-  expectProved(prove(programs, plan.ports, asMilledOf(programmed), finished), plan.ports, finished / 2)
+  const asMilled = asMilledOf(programmed)
+  const stand = standOf(shop, plan, asMilled)
+  expectProved(prove(programs, plan.ports, asMilled, finished, stand), plan.ports, finished / 2)
   return programmed
 }
 

@@ -3,7 +3,8 @@ import type { NcProgram } from '../../../src/nc/nc-programs.ts'
 import type { PlannedPort, PortWindow } from '../../../src/ports/port.ts'
 import type { AsMilled } from '../../../src/stock/stock.ts'
 import { type Move, type NcRead, readNc } from './nc-reader.ts'
-import { blankOf, boreOf, CrossSection, intoPart, Solid, swept } from './solids.ts'
+import { boreOf, CrossSection, intoPart, outOfPart, Solid, swept, tiltOf } from './solids.ts'
+import { leastOver, type Stand, struckBy, topAt } from './stand-clear.ts'
 
 export type Measured = { readonly azimuth: number; readonly depth: number }
 export type Proof = {
@@ -12,6 +13,10 @@ export type Proof = {
   /** mm³ of the blank taken outside the windows; and by rapid moves. */
   readonly strayVolume: number
   readonly rapidVolume: number
+  /** mm³ of part and fixture in which shank, holder, spindle or head stand, or of the fixture in which the cutter does. */
+  readonly struckVolume: number
+  /** Least that a tip stands over all that tilts while it goes across, while the rotary turns and while the plate tilts, mm. */
+  readonly over: number
 }
 
 /** Runs the programs on the blank, bores it to size and looks at what is left. */
@@ -20,24 +25,27 @@ export function prove(
   ports: readonly PlannedPort[],
   asMilled: AsMilled,
   finished: number,
+  stand: Stand,
 ): Proof {
-  const blank = blankOf(asMilled)
-  const used: Manifold[] = [blank]
+  const { blank } = stand
+  const used: Manifold[] = []
   const keep = (solid: Manifold): Manifold => {
     used.push(solid)
     return solid
   }
   let solid = blank
-  let [rapidVolume, strayVolume] = [0, 0]
-  for (const program of programs) {
-    const read = readNc(program.text)
+  let [rapidVolume, strayVolume, struckVolume] = [0, 0, 0]
+  const reads = programs.map(({ text }) => readNc(text))
+  for (const read of reads) {
     const diameter = Number(read.head.get('cutter'))
+    const top = topAt(stand, read.head, tiltOf(read))
     for (const rotary of new Set(read.moves.map(move => move.rotary))) {
       if (Number.isNaN(rotary)) continue
-      const back = intoPart(read.head, rotary)
-      const here = read.moves.filter(move => move.rotary === rotary && Number.isFinite(move.from.x + move.from.z))
+      const back = intoPart(read, rotary)
+      const moved = read.moves.filter(move => move.rotary === rotary && Number.isFinite(move.from.x + move.from.z))
       // On the way in nothing is cut yet; on the way out the window is.
-      const rapids = here.filter(({ rapid }) => rapid)
+      const down = moved.filter(({ from, to }) => Math.min(from.z, to.z) < top)
+      const rapids = moved.filter(({ rapid }) => rapid)
       const takenBy = (moves: readonly Move[]): number => {
         // A hair thinner, since on its way out the cutter touches the walls that it has just cut.
         const body = keep(swept(moves, diameter - 0.004).transform(back))
@@ -46,7 +54,7 @@ export function prove(
       rapidVolume += takenBy(rapids.filter(({ from, to }) => to.z <= from.z))
       const cut = keep(
         swept(
-          here.filter(({ rapid }) => !rapid),
+          moved.filter(({ rapid }) => !rapid),
           diameter,
         ).transform(back),
       )
@@ -54,6 +62,8 @@ export function prove(
       if (!taken || !left) throw new Error('the solid could not be split')
       solid = left
       rapidVolume += takenBy(rapids.filter(({ from, to }) => to.z > from.z))
+      const here = keep(solid.transform(outOfPart(read.head, rotary, tiltOf(read))))
+      for (const moves of byWindow(down)) struckVolume += struckBy(stand, read, moves, here)
       const windows = ports.flatMap(port => port.windows).filter(window => isHere(window, read, rotary))
       const allowed = keep(Solid.union(windows.map(prismOf)).transform(back))
       strayVolume += Math.abs(keep(taken.subtract(allowed)).volume())
@@ -65,11 +75,21 @@ export function prove(
   const whole = pieces.reduce((a, b) => (b.volume() > a.volume() ? b : a))
   const edges = edgesOf(whole, finished / 2, asMilled)
   for (const solidOf of used) solidOf.delete()
-  return { edges, strayVolume, rapidVolume }
+  return { edges, strayVolume, rapidVolume, struckVolume, over: leastOver(reads, stand) }
+}
+
+/** The moves of each window, which its comment names, apart. */
+function byWindow(moves: readonly Move[]): readonly (readonly Move[])[] {
+  const windows = new Map<string, Move[]>()
+  for (const move of moves) {
+    const name = move.about.findLast(words => / at -?[\d.]+$/.test(words)) ?? ''
+    windows.set(name, [...(windows.get(name) ?? []), move])
+  }
+  return [...windows.values()]
 }
 
 const isHere = (window: PortWindow, read: NcRead, rotary: number): boolean =>
-  Math.abs(window.rotary - rotary) < 1e-3 && Math.abs(window.tilt - Number(read.head.get('tilt'))) < 1e-3
+  Math.abs(window.rotary - rotary) < 1e-3 && Math.abs(window.tilt - tiltOf(read)) < 1e-3
 
 /** The window's outline, a hundredth larger, from above the blank down to before the far wall. */
 function prismOf(window: PortWindow): Manifold {
