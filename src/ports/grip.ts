@@ -1,4 +1,4 @@
-import type { Chucking } from '../chucking.ts'
+import { type Chucking, endInRotary } from '../chucking.ts'
 import { headSense } from '../machine-frame.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { AsMilled } from '../stock/stock.ts'
@@ -26,18 +26,18 @@ export type Grip = {
  */
 export function gripOf({ fixture, habits }: Pick<Shop, 'fixture' | 'habits'>, { shape, topStock }: AsMilled): Grip {
   const s = headSense(fixture)
-  // The chuck faces +X whichever end it holds.
-  const end = s > 0 ? 'bottom' : 'top'
+  const end = endInRotary(fixture.headFaces)
   const band = end === 'bottom' ? shape.outside.at(-1) : shape.outside[0]
   if (!band) throw new Error('a part without an outside has no ports')
   const held = end === 'bottom' ? band.to : band.from
   const xOf = (depth: Millimetre): Millimetre => fixture.faceDistance - s * (depth + topStock)
-  // Jaws bored to one size hold one band.
-  const length =
+  const covered =
     fixture.chuck.faceDistance === undefined
       ? Math.min(habits.leastGrip, band.to - band.from)
       : fixture.chuck.faceDistance - xOf(held)
-  const front = held - s * length
+  // Jaws bored to one size hold one band, however far they stand over the next.
+  const length = Math.min(covered, band.to - band.from)
+  const front = held - s * covered
   return {
     surface: band.name,
     diameter: band.diameter,

@@ -25,8 +25,11 @@ export type PickUp = {
   readonly side: Millimetre
   /** Z of the tip on the highest line of the surface. */
   readonly crown: Millimetre
-  /** X of the ball's middle against the top face, and the Z of its tip at which it meets the rim. */
-  readonly face: { readonly x: Millimetre; readonly z: Millimetre }
+  /**
+   * X of the ball's middle against the top face, and the Z of its tip at which it meets the rim. A top face in the jaws is
+   * touched by nothing: then the shoulder that it stops against is, with the jaws empty.
+   */
+  readonly face: { readonly on: 'top face' | 'shoulder in the jaws'; readonly x: Millimetre; readonly z: Millimetre }
   /** A ball fixed to the plate, read at tilt 0 and at the largest tilt of the job; absent where nothing is tilted. */
   readonly pivot?: { readonly tilt: Degree; readonly factor: number }
 }
@@ -91,7 +94,12 @@ export function pickUpOf({ fixture, shop, asMilled, ports, tilts, notebook }: As
     clock: clockPosition(wall),
     side: touched.diameter / 2 + rho,
     crown: crownAt({ fixture, shop, radius: touched.diameter / 2, x: 0, tilt: 0, notebook }),
-    face: { x: fixture.faceDistance + s * rho, z: fixture.pivotHeight + rim - rho },
+    // Either looks toward +X, as the chuck does.
+    face: {
+      on: s > 0 ? 'top face' : 'shoulder in the jaws',
+      x: fixture.faceDistance + rho,
+      z: fixture.pivotHeight + rim - rho,
+    },
     ...(largest === 0
       ? {}
       : {

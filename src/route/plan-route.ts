@@ -26,7 +26,7 @@ export function planRoute(part: Part, shop: Shop): Route {
   const hardenedOutside =
     part.hardening !== undefined && houseOrOutside(shop, hardeningPurpose(part.hardening.process))?.place === 'outside'
   const sketches = [
-    ...softTasks(part, needs, stressReliefWanted(part)),
+    ...softTasks(part, shop, needs, stressReliefWanted(part)),
     ...hardeningTasks(part, hardenedOutside),
     ...finishingTasks(part, shop, needs),
   ]

@@ -1,6 +1,8 @@
+import { endInRotary } from '../chucking.ts'
 import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
 import type { Process } from '../process.ts'
+import type { Shop } from '../shop/shop.ts'
 import { drilledBore } from './drilled-bore.ts'
 import type { FinishingNeeds } from './needs.ts'
 import type { Purpose } from './operation.ts'
@@ -26,7 +28,12 @@ function markedSurface(part: Part, needs: FinishingNeeds): string {
 }
 
 /** From the bar to the part as it is before hardening, or before grinding when it stays soft. */
-export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boolean): readonly TaskSketch[] {
+export function softTasks(
+  part: Part,
+  { fixture: { headFaces } }: Pick<Shop, 'fixture'>,
+  needs: FinishingNeeds,
+  stressRelieved: boolean,
+): readonly TaskSketch[] {
   const seat = part.outside.at(-1)?.name ?? 'outside'
   const first = part.outside[0]?.name ?? 'outside'
   const marked = markedSurface(part, needs)
@@ -75,7 +82,7 @@ export function softTasks(part: Part, needs: FinishingNeeds, stressRelieved: boo
       surfaces: [marked],
       why: [`serial and batch number go on ${marked}, which is not ground later`],
     },
-    ...(part.ports.length > 0 ? millPorts(part, seat) : []),
+    ...(part.ports.length > 0 ? millPorts(part, endInRotary(headFaces)) : []),
     {
       purpose: 'deburr-soft',
       name: 'Deburr',
@@ -138,20 +145,27 @@ const stressRelief = (): readonly TaskSketch[] => [
   check('check-blanks-on-return', 'Check blanks on return', 'count, hardness of the core', ['stress-relieve']),
 ]
 
-const millPorts = (part: Part, seat: string): readonly TaskSketch[] => [
-  {
-    purpose: 'mill-ports',
-    name: 'Mill ports',
-    process: 'mill',
-    holding: `Grip the lower end of ${seat} in the rotary's bored soft jaws, top face outward; pick up the top face and the fixture's azimuth 0`,
-    locatedBy: ['top', seat],
-    heldIn: 'jaws',
-    gripsAt: 'bottom',
-    locatedAs: 'turned',
-    surfaces: part.ports.map(({ name }) => name),
-    why: ['sizes as cut are those that give the windows of the drawing in the finished bore'],
-  },
-]
+/** Held as the fixture stands: the lower end with the top face outward, or the head end with that face against the jaws. */
+function millPorts({ outside, ports }: Part, held: 'top' | 'bottom'): readonly TaskSketch[] {
+  const band = (held === 'bottom' ? outside.at(-1) : outside[0])?.name ?? 'outside'
+  return [
+    {
+      purpose: 'mill-ports',
+      name: 'Mill ports',
+      process: 'mill',
+      holding:
+        held === 'bottom'
+          ? `Grip the lower end of ${band} in the rotary's bored soft jaws, top face outward; pick up the top face and the fixture's azimuth 0`
+          : `Grip ${band} in the rotary's bored soft jaws, top face against the shoulder in them, lower end outward; pick up that shoulder with the jaws empty, and the fixture's azimuth 0`,
+      locatedBy: ['top', band],
+      heldIn: 'jaws',
+      gripsAt: held,
+      locatedAs: 'turned',
+      surfaces: ports.map(({ name }) => name),
+      why: ['sizes as cut are those that give the windows of the drawing in the finished bore'],
+    },
+  ]
+}
 
 /** A check of what goes out or comes back; `what` is said in its reason. */
 export const check = (purpose: Purpose, name: string, what: string, guards: readonly Purpose[]): TaskSketch => ({

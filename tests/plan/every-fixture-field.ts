@@ -27,7 +27,7 @@ export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
     clock: '1:20',
     side: 30.55,
     crown: 77.55,
-    face: { x: 83, z: 74 },
+    face: { on: 'top face', x: 83, z: 74 },
     pivot: { tilt: 50, factor: 1.0723 },
   },
   sineBar: 100,

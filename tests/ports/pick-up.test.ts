@@ -35,8 +35,9 @@ describe.each(['+X', '-X'] as const)('the touches with the head facing %s', head
   it('are a ball against sides, crown and face of the part as it stands', () => {
     const { pickUp } = fixture ?? {}
     expect(pickUp).toMatchObject({ surface: 'seat', diameter: 55, side: 27.5 + 3, crown: 50 + 27.5 })
-    // The face at 80, the ball before it; its middle half-way up the rim between bore 47.8 and flange 62.
-    expect(pickUp?.face.x).toBe(headFaces === '+X' ? 83 : 77)
+    // The face at 80 looks toward +X; turned round it stops against a shoulder of the jaws there, which does too. The ball stands before it, its middle half-way up the rim between bore 47.8 and flange 62.
+    expect(pickUp?.face.x).toBe(83)
+    expect(pickUp?.face.on).toBe(headFaces === '+X' ? 'top face' : 'shoulder in the jaws')
     expect(pickUp?.face.z).toBeCloseTo(50 + (23.9 + 31) / 2 - 3, 9)
   })
   it('lie where the fixture’s own transform puts the part, at every tilt', () => {

@@ -163,7 +163,9 @@ function pickUpLines(
     `Tilt 0. Rotary ${signed(angle(rotary, 1))}°: the wall at ${clock} o’clock, which no window cuts, is on top. Ball Ø ${length(ball)} ${unit} in the spindle: X and Y are its middle, Z its tip.`,
     `Touch ${surface}, Ø ${length(diameter)} ${unit} now, on both sides: halfway between, set the display to Y 0. Against either side it then shows Y ±${length(side)} ${unit}.`,
     `Touch the crown of ${surface}: set the display to Z ${at(crown)}. Every cutter and drill likewise by its own tip, all at tilt 0; with a gauge block under it, the block more.`,
-    `Touch the top face on its rim, tip at Z ${at(face.z)}, Y 0: set the display to X ${at(face.x)}.`,
+    face.on === 'top face'
+      ? `Touch the top face on its rim, tip at Z ${at(face.z)}, Y 0: set the display to X ${at(face.x)}.`
+      : `With the jaws empty touch the shoulder that the top face stops against, tip at Z ${at(face.z)}, Y 0: set the display to X ${at(face.x)}. Every part is pushed home against it.`,
     ...(pivot
       ? [
           `Where the pivot is not known: fix a ball to the plate, read X and Z over it at tilt 0 (1) and at tilt ${signed(angle(pivot.tilt, 1))}° (2). The pivot stands at X = half of X1 + X2, plus ${fixed(pivot.factor, 4)} times Z2 − Z1; Z = half of Z1 + Z2, less ${fixed(pivot.factor, 4)} times X2 − X1.`,
@@ -174,7 +176,7 @@ function pickUpLines(
 
 function holdWords({ grip }: NonNullable<Plan['fixture']>, { length, unit }: PaperFigures): string {
   const { surface, diameter, end, toPort } = grip
-  return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end, no more. Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
+  return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end, no more. ${end === 'bottom' ? 'Top face outward.' : 'Top face in the jaws, against their shoulder.'} Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
 }
 
 const NAMES = {
