@@ -197,6 +197,7 @@ type CuttingCode =
   | 'cutting/burn-screen'
   | 'cutting/chip-too-thin'
   | 'cutting/cutter-bends'
+  | 'cutting/grip-too-light'
   | 'cutting/hardness-missing'
   | 'cutting/jaws-bend-wall'
   | 'cutting/lap-leaves-more'

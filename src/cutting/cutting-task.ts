@@ -1,11 +1,13 @@
 import type { Finding } from '../finding.ts'
 import type { Part } from '../part/part.ts'
+import type { Grip } from '../ports/grip.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Machine, Shop } from '../shop/shop.ts'
 import type { Minute } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { Clocking } from './clocking.ts'
 import type { CuttingMaterial } from './cutting-material.ts'
+import type { MillingGrip } from './milling-grip.ts'
 import type { OperationState } from './operation-state.ts'
 import type { SetUp } from './set-up.ts'
 import type { Step } from './step.ts'
@@ -15,6 +17,8 @@ export type CuttingTask = OperationState & {
   readonly part: Part
   readonly shop: Shop
   readonly ports: readonly PlannedPort[]
+  /** What holds the part while its ports are milled; absent where nobody has planned them. */
+  readonly grip?: Grip
   /** Pieces started. */
   readonly start: number
   readonly machine: Machine
@@ -34,6 +38,7 @@ export type PlannedCuts = {
   /** Both of the milling of ports. */
   readonly setUps?: readonly SetUp[]
   readonly clocking?: Clocking
+  readonly grip?: MillingGrip
 }
 
 export type CutsPlanner = (task: CuttingTask) => PlannedCuts

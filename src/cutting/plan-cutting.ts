@@ -1,6 +1,7 @@
 import type { Finding } from '../finding.ts'
 import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
 import { type Part, placeOf } from '../part/part.ts'
+import type { Grip } from '../ports/grip.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import type { Purpose } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -15,6 +16,7 @@ import { grindOutside } from './grinding-outside.ts'
 import { check, checkBlanks, deburrPorts, deburrSoft, mark } from './hand-work.ts'
 import { honeBore } from './honing-bore.ts'
 import { lapOutside } from './lapping-outside.ts'
+import type { MillingGrip } from './milling-grip.ts'
 import type { OperationState } from './operation-state.ts'
 import { operationTime } from './operation-time.ts'
 import { millPorts } from './port-milling.ts'
@@ -30,6 +32,7 @@ export type CuttingPlan = {
   /** Of the milling of ports, in the order of cutting. */
   readonly setUps: readonly SetUp[]
   readonly clocking?: Clocking
+  readonly millingGrip?: MillingGrip
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
 }
@@ -72,6 +75,7 @@ export function planCutting(
   states: readonly OperationState[],
   ports: readonly PlannedPort[],
   start: number,
+  grip?: Grip,
 ): CuttingPlan {
   const notebook = openNotebook()
   const { material, findings: unknown } = cuttingMaterial(part)
@@ -80,6 +84,7 @@ export function planCutting(
   const time = new Map<number, OperationTime>()
   const setUps: SetUp[] = []
   let clocking: Clocking | undefined
+  let millingGrip: MillingGrip | undefined
   if (material) noteMaterial(material, notebook)
 
   for (const state of states) {
@@ -95,6 +100,7 @@ export function planCutting(
       part,
       shop,
       ports,
+      ...(grip ? { grip } : {}),
       start,
       machine,
       material,
@@ -106,6 +112,7 @@ export function planCutting(
     steps.set(operation.number, cuts.steps)
     setUps.push(...(cuts.setUps ?? []))
     clocking = cuts.clocking ?? clocking
+    millingGrip = cuts.grip ?? millingGrip
     time.set(operation.number, operationTime(machine, cuts, start))
   }
   return {
@@ -113,6 +120,7 @@ export function planCutting(
     time,
     setUps,
     ...(clocking && { clocking }),
+    ...(millingGrip && { millingGrip }),
     findings: withoutRepeats(findings),
     workings: notebook.workings,
   }

@@ -11,6 +11,7 @@ import { makeDatum } from './datum-making.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { entrySlope } from './entry-drilling.ts'
 import { figure } from './figure.ts'
+import { millingGrip } from './milling-grip.ts'
 import { planSetUps } from './plan-set-ups.ts'
 import { cutterFor, drillFor } from './port-tools.ts'
 import type { SetUp, WindowCut } from './set-up.ts'
@@ -48,10 +49,18 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   const clocking = planClocking(task)
   reportClocking(task, clocking)
   const loading = clockingTime(clocking)
+  const made = planned.flatMap(({ steps }) =>
+    steps.flatMap(step => {
+      const job = jobs.find(({ named }) => named === step.window)
+      return job ? [{ job, step }] : []
+    }),
+  )
+  const grip = task.grip && millingGrip(task, task.grip, made)
   const slugs = windows.filter(({ slug }) => slug === 'kept').length
   return {
     setUps,
     clocking,
+    ...(grip ? { grip } : {}),
     steps: [
       ...makeDatum(task, clocking.datum, settingOf),
       ...withCutterCounts(

@@ -17,6 +17,7 @@ export type QuantityKind =
   | 'hours'
   | 'days'
   | 'power'
+  | 'force'
   | 'volume'
   | 'ratio'
 
@@ -34,6 +35,7 @@ const KINDS: Readonly<
   hours: { what: 'a time', unit: 'h', units: { h: 1, min: 1 / 60 } },
   days: { what: 'a number of days', unit: 'd', units: { d: 1, days: 1, day: 1, weeks: 7, week: 7 } },
   power: { what: 'a power', unit: 'kW', units: { kW: 1, W: 0.001 } },
+  force: { what: 'a force', unit: 'N', units: { N: 1, kN: 1000 } },
   volume: {
     what: 'a volume',
     unit: 'cm³',

@@ -75,10 +75,15 @@ function readHolder(view: View | undefined, built: Fixture['holder']): Fixture['
 function readChuck(view: View | undefined, built: Fixture['chuck']): Fixture['chuck'] {
   if (!view) return built
   const faceDistance = view.quantity('face-distance', 'length', { from: -5000, upTo: 5000 })
+  const kind = view.text('kind')
   return {
     diameter: view.quantity('diameter', 'length', SIZE) ?? built.diameter,
     length: view.quantity('length', 'length', SIZE) ?? built.length,
-    ...(faceDistance === undefined ? {} : { faceDistance }),
+    ...present({
+      kind: kind === 'jaws' || kind === 'collet' ? kind : undefined,
+      faceDistance,
+      force: view.quantity('force', 'force', { over: 0, upTo: 1e6 }),
+    }),
   }
 }
 

@@ -67,7 +67,8 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     before: shapes[index - 1] ?? batch.sawn.shape,
     after: shapes[index] ?? batch.sawn.shape,
   }))
-  const cutting = planCutting(part, shop, states, edges.ports, batch.batch.start)
+  const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
+  const cutting = planCutting(part, shop, states, edges.ports, batch.batch.start, grip)
   const inspection = planInspection(
     part,
     shop,
@@ -129,6 +130,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ports: edges.ports,
       setUps: cutting.setUps,
       ...(cutting.clocking && { clocking: cutting.clocking }),
+      ...(cutting.millingGrip && { millingGrip: cutting.millingGrip }),
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },

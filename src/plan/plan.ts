@@ -1,6 +1,7 @@
 import type { Batch, MaterialNeed } from '../batch/batch.ts'
 import type { Chucking } from '../chucking.ts'
 import type { Clocking } from '../cutting/clocking.ts'
+import type { MillingGrip } from '../cutting/milling-grip.ts'
 import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
@@ -57,6 +58,8 @@ export type Plan = {
   readonly setUps: readonly SetUp[]
   /** How the tilts are gone through, and what brings azimuth 0 back. */
   readonly clocking?: Clocking
+  /** What the jaws must press with while ports are milled. */
+  readonly millingGrip?: MillingGrip
   /** Setting, proving and order of the ports' windows. */
   readonly fixture?: FixturePlan
   /** Absent without an engine. */

@@ -9,6 +9,7 @@ import type {
   Micrometre,
   Millimetre,
   Minute,
+  Newton,
   SpindleSpeed,
   Vickers,
 } from '../units.ts'
@@ -73,6 +74,10 @@ export type Chuck = {
   readonly length: Millimetre
   /** Where its front face stands in X at zero tilt, from the pivot; left out, where the least grip puts it. */
   readonly faceDistance?: Millimetre
+  /** A collet presses all round; jaws, where the works does not say. */
+  readonly kind?: 'jaws' | 'collet'
+  /** What all jaws press with together while ports are milled; absent where the works does not say. */
+  readonly force?: Newton
 }
 
 export type Machine = {

@@ -4,6 +4,7 @@ import { EVERY_CLOCKING_FIELD } from './every-clocking-field.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
+import { EVERY_MILLING_GRIP_FIELD } from './every-milling-grip-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 import { EVERY_SET_UP_FIELD, EVERY_SHOP_FIELD } from './every-set-up-field.ts'
@@ -172,6 +173,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
   },
   ports: [EVERY_PORT_FIELD],
   setUps: [EVERY_SET_UP_FIELD],
+  millingGrip: EVERY_MILLING_GRIP_FIELD,
   clocking: EVERY_CLOCKING_FIELD,
   fixture: EVERY_FIXTURE_FIELD,
   gasExchange: EVERY_GAS_FIELD,

@@ -60,7 +60,7 @@ export const EVERY_SHOP_FIELD: EveryField<Plan['shop']> = {
     sineBar: 127,
     ball: 6,
     holder: { diameter: 16, length: 60, spindleDiameter: 50 },
-    chuck: { diameter: 80, length: 40, faceDistance: -12 },
+    chuck: { diameter: 80, length: 40, faceDistance: -12, kind: 'collet', force: 6000 },
     rotary: { diameter: 90, length: 100 },
     plate: { from: -160, to: 60, width: 100, top: 0, thickness: 15 },
     head: { diameter: 120, spindleLength: 110, fullyUp: 320 },

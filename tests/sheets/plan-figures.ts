@@ -80,11 +80,26 @@ export function aboutOf(plan: Plan, { template, corner, documentType }: SheetId)
         operation?.process === 'saw' && material,
         hardens && plan.case,
         plan.plating,
-        milled.some(each => each.number === number) && [plan.ports, plan.fixture, plan.clocking, shop.fixture],
+        milled.some(each => each.number === number) && [
+          plan.ports,
+          plan.fixture,
+          plan.clocking,
+          plan.millingGrip,
+          shop.fixture,
+        ],
         plan.ladders.map(({ states }) => states.filter(state => state.operation <= number)),
       )
     case 'ports':
-      return poolOf(everywhere, milled, plan.ports, plan.fixture, plan.clocking, shop.fixture, plan.gasExchange)
+      return poolOf(
+        everywhere,
+        milled,
+        plan.ports,
+        plan.fixture,
+        plan.clocking,
+        plan.millingGrip,
+        shop.fixture,
+        plan.gasExchange,
+      )
     case 'stock':
       return poolOf(everywhere, plan.stock, plan.ladders, plan.axial, plan.case, plan.plating)
     case 'inspection':

@@ -91,7 +91,7 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
   const { length } = figures
   return {
     passes: plan.clocking ? clockingLines(plan.clocking, figures) : [],
-    hold: fixture ? holdWords(fixture, figures) : '',
+    hold: fixture ? [holdWords(fixture, figures), ...gripWords(plan)].join(' ') : '',
     // A bar is known by its length as it was bought.
     sineBar: fixture ? `${inWords(fixture.sineBar)} mm` : '',
     pickUp: [
@@ -177,6 +177,15 @@ function pickUpLines(
 function holdWords({ grip }: NonNullable<Plan['fixture']>, { length, unit }: PaperFigures): string {
   const { surface, diameter, end, toPort } = grip
   return `Grip ${length(grip.length, 1)} ${unit} of ${surface}, Ø ${length(diameter)} ${unit} now, at its ${end === 'bottom' ? 'lower' : 'upper'} end, no more. ${end === 'bottom' ? 'Top face outward.' : 'Top face in the jaws, against their shoulder.'} Front of the jaws ${length(grip.front, 2)} ${unit} below the finished top face, ${length(toPort, 1)} ${unit} from the nearest port edge outside.`
+}
+
+function gripWords({ millingGrip }: Plan): readonly string[] {
+  if (!millingGrip) return []
+  const { needed, ask: least, set, for: cut } = millingGrip
+  const ask = `Jaws or collet must press with ${fixed(least, 0)} N together (${cut})`
+  return [
+    needed > set ? `${ask}; set to ${fixed(set, 0)} they do not hold it.` : `${ask}; they are set to ${fixed(set, 0)}.`,
+  ]
 }
 
 const NAMES = {
