@@ -83,7 +83,7 @@ const roomOf = ({ purpose }: PlannedOperation): Room => (TELLING.has(purpose) ? 
 function portPictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
   if (plan.ports.length === 0) return []
   return [
-    ['plan-view', drawPlanView(plan, PLAN_VIEW_ROOM, measure)],
+    ['plan-view', drawPlanView(plan, PLAN_VIEW_ROOM, measure, units)],
     ['map', drawPortMap({ plan, kind: 'bore', width: WIDTH, measure, units })],
     ['map-true-size', drawPortMap({ plan, kind: 'bore at true size', width: WIDTH, measure, units })],
     ['map-outside-true-size', drawPortMap({ plan, kind: 'outside at true size', width: WIDTH, measure, units })],

@@ -58,7 +58,7 @@ export function drawEdges(plan: Plan, width: Point, measure: Measure, units: Uni
   })
   const caption = captionBlock(
     [
-      `Top edges between their corners, seen from inside; across, each window fills its panel. Full line: finished. Dashed: as cut, from the finished top face.${units === 'inch' ? ' Depths in inches.' : ''}${
+      `Top edges between their corners, seen from inside; across, each window fills its panel. Full line: finished. Dashed: before the bore is ground, from the same finished top face.${units === 'inch' ? ' Depths in inches.' : ''}${
         shown.some(isStraight)
           ? ' Thin: level with the highest point of a straight cut, where a level cut would run.'
           : ''
@@ -136,7 +136,7 @@ function panelMarks({
     ? straightLabels({ finished, asCut, window, at, units })
     : [
         { words: 'finished', roof: finished },
-        { words: 'as cut', roof: asCut },
+        { words: 'before grinding', roof: asCut },
       ].flatMap(({ words, roof }) => {
         const [first] = roof
         const edge = Math.min(...roof.map(({ depth }) => depth))
@@ -174,7 +174,7 @@ function straightLabels({
   const label = (words: string, anchor: XY): InColumn => ({ rows: [{ lines: [words] }], anchor })
   return [
     label(`level at ${length(edges.finished.highest, units)}`, at({ ...right, depth: edges.finished.highest })),
-    label('as cut', at(rightAsCut)),
+    label('before grinding', at(rightAsCut)),
     label(`finished: falls ${length(roofFall, units)} ${unitOf(units)}`, at(lowest)),
   ]
 }

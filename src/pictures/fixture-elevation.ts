@@ -8,6 +8,7 @@ import { cropped } from './crop.ts'
 import { fixtureLabels, type OnPage } from './fixture-labels.ts'
 import { assumedWords, chuckCorners, holderSteps, rotaryCorners } from './held-marks.ts'
 import { labelMarks } from './label-marks.ts'
+import { type Listed, listedLabels } from './listed-labels.ts'
 import {
   arcPoints,
   arrowHead,
@@ -25,6 +26,7 @@ import {
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture } from './picture.ts'
 import { boreOf, largestRadius, outsideOf } from './profile.ts'
+import { firstCutMarks, roughingMarks } from './roughing-marks.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { inMachine, type MachinePoint, placesOf, type SetUp, tiltedPlace } from './set-up.ts'
 
@@ -62,6 +64,7 @@ export function drawFixture({
   const space = { width: room.width - LABEL_ROOM.width, height: room.height - LABEL_ROOM.height - foot }
   const scales = scalesThatFit(part, space, 2)
   let marks: readonly Mark[] = []
+  let listed: Listed = { marks: [], captions: [] }
   let scale = scales[0] ?? 0.1
   for (scale of scales) {
     const onPage = ({ x, z }: MachinePoint): XY => ({
@@ -73,19 +76,22 @@ export function drawFixture({
       ...partOutline(fixture, shape, tilt, onPage),
       ...pivotMarks(fixture, tilt, onPage),
       ...cutterMarks(fixture, setUp, onPage),
+      ...roughingMarks(fixture, setUp, onPage),
+      ...firstCutMarks(setUp, onPage),
     ]
     const frame = { x: 0, y: 0, width: room.width, height: room.height - foot }
     const labels = fixtureLabels({ fixture, grip, shape, setUp, units, onPage })
     const labelled = labelMarks(labels, drawn, frame, measure)
     marks = [...drawn, ...labelled.marks]
+    listed = listedLabels(labelled.missing, marks, frame, measure)
     if (labelled.missing.length === 0) break
   }
   const places = placesOf(setUp).map(
     ({ names, x, z }) => `${names.join(', ')} at X ${length(x, units)}, Z ${length(z, units)}`,
   )
   return cropped({
-    marks,
-    captions: caption(scale),
+    marks: [...marks, ...listed.marks],
+    captions: [...caption(scale), ...listed.captions],
     width: room.width,
     measure,
     alternative: `Fixture at tilt ${angle(tilt)}°: ${places.join('; ')}.`,

@@ -3,6 +3,7 @@ import type { FixturePlan } from '../ports/fixture-plan.ts'
 import type { Shape } from '../shape.ts'
 import type { Fixture } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
+import type { DrawnDatum } from './datum-marks.ts'
 import { heldLines } from './held-marks.ts'
 import type { Labelled } from './label-marks.ts'
 import type { XY } from './marks.ts'
@@ -33,7 +34,7 @@ export function fixtureLabels({
   const pivot = onPage({ x: 0, z: 0 })
   const foot = onPage(inMachine({ fixture, tilt, shape }, fixture.faceDistance / 2, 0))
   return [
-    ...placesOf(setUp).map(({ names, x, z, window }) => ({
+    ...placesOf(setUp).map(({ names, x, z, window, rougher }) => ({
       rows: [
         { lines: names, bold: true },
         {
@@ -42,6 +43,9 @@ export function fixtureLabels({
             `Z ${length(z, units)}`,
             `cutter Ø${round(window.cutter, 1)}, through at Z ${length(window.plunge.zThrough, units, 2)}`,
             ...heldLines(window, units),
+            ...(rougher
+              ? [`roughed with Ø${round(rougher.diameter, 1)}, sticks out ${round(rougher.stickOut, 1)} (dashed)`]
+              : []),
           ],
         },
       ],
@@ -52,6 +56,7 @@ export function fixtureLabels({
       mayCross: true,
       end: 'dot' as const,
     })),
+    ...(setUp.datum ? [firstCutLabel(setUp.datum, round, onPage)] : []),
     {
       rows: [{ lines: [`jaws hold ${length(grip.length, units, 1)} of ${grip.surface}`] }],
       anchor: onPage(tiltedPlace({ x: grip.chuckFace, z: fixture.pivotHeight - fixture.chuck.diameter / 2 }, tilt)),
@@ -90,4 +95,25 @@ export function fixtureLabels({
       spread: 120,
     },
   ]
+}
+
+/** Where the datum is milled, before any window. */
+function firstCutLabel(
+  { name, rotary, x = 0, floor = 0 }: DrawnDatum,
+  round: (value: Millimetre, places: number) => string,
+  onPage: OnPage,
+): Labelled {
+  const anchor = onPage({ x, z: floor })
+  return {
+    rows: [
+      { lines: [`${name}, first of all`], bold: true },
+      { lines: [`rotary ${angle(rotary)}°, X ${round(x, 2)}`, `floor at Z ${round(floor, 2)}`] },
+    ],
+    anchor,
+    toward: -20,
+    spread: 120,
+    orFrom: [{ anchor, toward: 200 }],
+    mayCross: true,
+    end: 'dot',
+  }
 }

@@ -1,9 +1,11 @@
-import { ofDrawing, type Units } from '../figures.ts'
+import { clockPosition } from '../clock-position.ts'
+import type { Units } from '../figures.ts'
 import type { Plan, PlannedOperation } from '../plan/plan.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { Shape } from '../shape.ts'
 import type { Box } from './box.ts'
 import { cropped } from './crop.ts'
+import { datumRows, drawnDatum } from './datum-marks.ts'
 import { type Span, type Stacked, stackDimensions } from './dimension-stack.ts'
 import { type Block, labelBlock } from './label.ts'
 import { labelMarks } from './label-marks.ts'
@@ -15,7 +17,7 @@ import { largestRadius, outsideOf, radiusAt } from './profile.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { tellingView, type View } from './section-plane.ts'
 import { dimensionedDepths, sizeAnchor } from './size-anchor.ts'
-import { type Shown, shownSizes } from './size-label.ts'
+import { type Shown, shownSizes, withNumbers } from './size-label.ts'
 import { surfaceMarks } from './surface-marks.ts'
 
 export type Room = { readonly width: Point; readonly height: Point }
@@ -87,11 +89,19 @@ function drawAt({
   readonly units: Units
 }): Drawn {
   const { shape } = operation
+  const datum = drawnDatum(plan.clocking?.datum)
   const names = { ports: new Set(plan.ports.map(({ name }) => name)) }
   // What a furnace makes of the sizes is foretold, not asked: on its drawing it would pass for a size to hold.
   const sizes = HARDENING_PROCESSES.has(operation.process)
     ? []
-    : shownSizes(operation, plan.inspection.characteristics, names, units)
+    : [
+        ...(datum && operation.purpose === 'mill-ports'
+          ? withNumbers(datum.name, datumRows(datum, units), operation, plan.inspection.characteristics)
+          : []),
+        ...shownSizes(operation, plan.inspection.characteristics, names, units).filter(
+          ({ features }) => !datum || !features.includes(datum.name),
+        ),
+      ]
   const blocks = new Map(sizes.map(shown => [shown, labelBlock(shown.rows, measure)]))
   const above = Math.max(ABOVE, ...[...blocks.values()].map(({ height }) => height + ABOVE / 2))
   const frame: Box = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
@@ -103,6 +113,7 @@ function drawAt({
     allPorts: plan.ports,
     view,
     finished: isFinished(plan, operation),
+    datum,
     placement: {
       left: left - onPaper(shape.top * scale),
       axis: above + onPaper(largestRadius(shape) * scale),
@@ -198,7 +209,9 @@ function captionOf({
     ...(surfaces.length > 0 ? [worked] : []),
     ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
     ...(shape.ported
-      ? [`Section at azimuth ${ofDrawing(view.section, 0)}°, seen from ${ofDrawing(view.seenFrom, 0)}°.`]
+      ? [
+          `Cut through ${clockPosition(view.section)} o’clock, looked at from ${clockPosition(view.seenFrom)} o’clock, both as seen from the head.`,
+        ]
       : []),
     ...(unshown.length > 0 ? [`Not shown, see the table: ${unshown.join(', ')}.`] : []),
   ].join('  ')

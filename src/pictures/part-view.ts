@@ -1,8 +1,9 @@
 import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
 import type { Shape } from '../shape.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
+import { type DrawnDatum, datumOutline, datumUp } from './datum-marks.ts'
 import { hatch } from './hatch.ts'
-import { CENTRE_LINE, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
+import { CENTRE_LINE, DASHED, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
 import { type Mark, onPaper, type Point, type Stroke } from './picture.ts'
 import { boreOf, type Gap, outsideOf, radiusAt, wallPieces } from './profile.ts'
 import { boreSeen, gapsAt, outsideSeen, seenRuns, type View } from './section-plane.ts'
@@ -22,6 +23,8 @@ export type PartView = {
   /** Those that are in the part yet. */
   readonly ports: readonly PlannedPort[]
   readonly view: View
+  /** Once it is made. */
+  readonly datum?: DrawnDatum | undefined
   readonly boreOutline: (window: PortWindow) => readonly EdgePoint[]
   readonly gaps: readonly Gap[]
   /** A depth, and a distance above the centre line, on the picture. */
@@ -35,12 +38,14 @@ export function partView({
   allPorts,
   view,
   finished,
+  datum,
   placement: { left, axis, scale },
 }: {
   readonly shape: Shape
   readonly allPorts: readonly PlannedPort[]
   readonly view: View
   readonly finished: boolean
+  readonly datum?: DrawnDatum | undefined
   readonly placement: Placement
 }): PartView {
   const ports = shape.ported ? allPorts : []
@@ -55,6 +60,7 @@ export function partView({
     shape,
     ports,
     view,
+    datum: shape.ported ? datum : undefined,
     boreOutline,
     gaps: gapsAt(ports, boreOutline, view.section),
     at,
@@ -79,6 +85,28 @@ export function windowRuns(view: PartView, window: PortWindow): readonly (readon
   ]
 }
 
+/** A flat or a notch as it is seen on the outside; a hole along the axis hidden, dashed. Nothing where it lies behind. */
+export function datumRuns({ datum, seen, view }: PartView): readonly (readonly XY[])[] {
+  if (!datum) return []
+  const outline = datumOutline(datum)
+  return seenRuns(outline, outsideSeen(view)).map(run => run.map(point => seen(point, datum.place.diameter / 2)))
+}
+
+function datumMarks(drawing: PartView): readonly Mark[] {
+  const { datum, at, view } = drawing
+  if (datum?.place.radius === undefined) return datumRuns(drawing).map(run => polyline(run, OUTLINE))
+  const { from, to, end } = datum.place
+  const { depth = 0, width = 0 } = datum
+  const [start, floor] = end === 'top' ? [to, Math.max(from, to - depth)] : [to, to - depth]
+  const up = datumUp(datum, view.section)
+  return [
+    polyline(
+      [at(start, up - width / 2), at(floor, up - width / 2), at(floor, up + width / 2), at(start, up + width / 2)],
+      DASHED,
+    ),
+  ]
+}
+
 /** The part itself: cut wall hatched above the centre line, outside below it. */
 export function partMarks(view: PartView): readonly Mark[] {
   const { shape, at, ports, gaps } = view
@@ -92,6 +120,7 @@ export function partMarks(view: PartView): readonly Mark[] {
     ...ports.flatMap(({ windows }) =>
       windows.flatMap(window => windowRuns(view, window).map(run => polyline(run, OUTLINE))),
     ),
+    ...datumMarks(view),
     line(at(shape.top - overhang, 0), at(shape.bottom + overhang, 0), CENTRE_LINE),
   ]
 }

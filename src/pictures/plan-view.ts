@@ -1,8 +1,9 @@
-import { angle } from '../figures.ts'
+import { angle, type Units } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import { cropped } from './crop.ts'
+import { type DrawnDatum, datumAnchor, datumInPlan, datumRows, drawnDatum } from './datum-marks.ts'
 import {
   blankAzimuth,
   boreRadius,
@@ -14,6 +15,7 @@ import {
 } from './finished-part.ts'
 import { hatch } from './hatch.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
+import { type Listed, listedLabels } from './listed-labels.ts'
 import { arrow, arrowHead, CENTRE_LINE, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture } from './picture.ts'
@@ -29,33 +31,42 @@ type Turned = { readonly at: (azimuth: Degree, radius: Millimetre) => XY; readon
  * The liner in plan, seen from the head, azimuth 0 up as it stands on the rotary at zero, azimuth counter-clockwise: the
  * windows where they are in the finished bore and on the outside, and the way each stream takes.
  */
-export function drawPlanView(plan: Plan, room: Room, measure: Measure): Picture {
+export function drawPlanView(plan: Plan, room: Room, measure: Measure, units: Units = 'mm'): Picture {
   const { ports } = plan
   const shape = finishedShape(plan)
   const depth = portBelt(ports)
   const [bore, outside] = shape ? [boreRadius(shape, depth), outsideRadiusAt(shape, depth)] : [0, 0]
-  const part = { width: 2 * outside, height: 2 * outside }
+  const datum = drawnDatum(plan.clocking?.datum)
+  const widest = Math.max(2 * outside, datum?.place.diameter ?? 0)
+  const part = { width: widest, height: widest }
   const space = { width: room.width - LABEL_ROOM.width, height: room.height - LABEL_ROOM.height - CAPTION }
   const frame = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
   let marks: readonly Mark[] = []
+  let listed: Listed = { marks: [], captions: [] }
   let scale = 1
   for (scale of scalesThatFit(part, space, 2)) {
     const turned = turnedAbout({ x: room.width / 2, y: (room.height - CAPTION) / 2 }, scale)
     const drawn = [
       ...wallMarks(ports, bore, outside, turned),
       ...streamMarks({ ports, bore, outside, scale, turned }),
-      ...azimuthMarks(ports, outside, scale, turned),
+      ...azimuthMarks(ports, widest / 2, scale, turned),
+      ...(datum ? datumInPlan(datum, turned.at, scale) : []),
     ]
-    const labels = [zeroLabel(outside, scale, turned), ...ports.map(port => portLabel(port, bore, outside, turned))]
+    const labels = [
+      zeroLabel(widest / 2, scale, turned),
+      ...(datum ? [datumLabel(datum, turned, units)] : []),
+      ...ports.map(port => portLabel(port, bore, outside, turned)),
+    ]
     const labelled = labelMarks(labels, drawn, frame, measure)
     marks = [...drawn, ...labelled.marks]
+    listed = listedLabels(labelled.missing, marks, frame, measure)
     if (labelled.missing.length === 0) break
   }
-  const caption = `Seen from the head, azimuth counter-clockwise. All windows drawn in one plane. Scale ${scaleWritten(scale)}.`
+  const caption = `Seen from the head: the angle round the liner counts counter-clockwise from 12 o’clock. All windows drawn in one plane. Scale ${scaleWritten(scale)}.`
   const where = ports.map(({ name, at }) => `${name} at ${angle(at, 0)}°`).join(', ')
   return cropped({
-    marks,
-    captions: [caption],
+    marks: [...marks, ...listed.marks],
+    captions: [caption, ...listed.captions],
     width: room.width,
     measure,
     alternative: `Plan view of ${plan.part.number} from the head: ${where}.`,
@@ -152,9 +163,17 @@ function azimuthMarks(
 }
 
 const zeroLabel = (outside: Millimetre, scale: number, { at }: Turned): Labelled => ({
-  rows: [{ lines: ['azimuth 0°'] }],
+  rows: [{ lines: ['12 o’clock, angle 0°'] }],
   anchor: at(0, outside + 4 / scale),
   toward: -90,
+})
+
+const datumLabel = (datum: DrawnDatum, { at, page }: Turned, units: Units): Labelled => ({
+  rows: datumRows(datum, units),
+  anchor: datumAnchor(datum, at),
+  toward: page(datum.at),
+  spread: 108,
+  mayCross: true,
 })
 
 function portLabel(port: PlannedPort, bore: Millimetre, outside: Millimetre, { at, page }: Turned): Labelled {

@@ -1,6 +1,8 @@
+import { clockPosition } from '../clock-position.ts'
 import { angle, length, type Units } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
+import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import {
@@ -13,8 +15,10 @@ import {
   sides,
 } from './finished-part.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
-import { barWords, degreeScale, depthScale, scaleBar } from './map-scales.ts'
-import { DASHED, line, OUTLINE, THIN, type XY } from './marks.ts'
+import { listedLabels } from './listed-labels.ts'
+import { barLength, type MapKind, mapCaptions } from './map-captions.ts'
+import { degreeScale, depthScale, scaleBar, TAB, tabMarks } from './map-scales.ts'
+import { circle, DASHED, line, OUTLINE, THIN, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point, type Stroke } from './picture.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { onPanel, outlineOnPanel, panelWidth, type Unrolled } from './unrolled.ts'
@@ -25,11 +29,10 @@ const TOP: Point = onPaper(5)
 /** Below a panel for the degree scale. */
 const FOOT: Point = onPaper(8)
 
-export type MapKind = 'bore' | 'bore at true size' | 'outside at true size'
-
 /**
  * The port belt unrolled, from the finished top face down. The bore is seen from inside, so that azimuth runs to the
- * left: finished edges in outline, edges as cut dashed. The outside is seen from outside, as a paper wrapped round it.
+ * left: finished edges in outline, edges as cut dashed. The outside is seen from outside, as a paper wrapped round it below
+ * the flange.
  */
 export function drawPortMap({
   plan,
@@ -46,7 +49,10 @@ export function drawPortMap({
 }): Picture {
   const panels = panelsOf(plan, kind, width)
   const deepest = deepestEdge(plan.ports) + 4
-  const drawn = panels.flatMap(panel => panelMarks(plan.ports, panel, deepest, units))
+  const drawn = panels.flatMap((panel, index) => [
+    ...panelMarks(plan.ports, panel, deepest, units),
+    ...(hasTab(kind, index, panels.length) ? tabMarks(panel, onPanel(panel, { azimuth: 0, depth: deepest }).y) : []),
+  ])
   const bottom = lowest(panels, deepest)
   const scale = panels[0]?.scale ?? 1
   const bar = scaleBar({
@@ -56,18 +62,23 @@ export function drawPortMap({
     measure,
     units,
   })
-  const caption = captionBlock(captionsOf(kind, scale, panels, units), width, measure)
-  const height = bottom + FOOT + 22 + caption.height
   const frame = { x: MARGIN.left, y: 0, width: width - MARGIN.left, height: bottom }
   const labels = panels.flatMap(panel => plan.ports.flatMap(port => portLabel(port, panel, units)))
-  const { marks } = labelMarks(labels, drawn, frame, measure)
+  const { marks, missing } = labelMarks(labels, drawn, frame, measure)
+  const listed = listedLabels(missing, [...drawn, ...marks], frame, measure)
+  const caption = captionBlock([...mapCaptions(kind, scale, panels, units), ...listed.captions], width, measure)
+  const height = bottom + FOOT + 22 + caption.height
   return {
     width,
     height,
     alternative: `${kind === 'outside at true size' ? 'Outside' : 'Bore'} of ${plan.part.number} unrolled at ${scaleWritten(scale)}: ${plan.ports.map(({ name, at }) => `${name} at ${angle(at, 0)}°`).join(', ')}.`,
-    marks: [...drawn, ...marks, ...bar, ...caption.marksAt(height)],
+    marks: [...drawn, ...marks, ...listed.marks, ...bar, ...caption.marksAt(height)],
   }
 }
+
+/** Round the outside the last strip meets the first; in the bore only strips are joined. */
+const hasTab = (kind: MapKind, index: number, count: number): boolean =>
+  kind === 'outside at true size' || (kind === 'bore at true size' && index + 1 < count)
 
 const deepestEdge = (ports: readonly PlannedPort[]): Millimetre =>
   Math.max(
@@ -76,7 +87,7 @@ const deepestEdge = (ports: readonly PlannedPort[]): Millimetre =>
   )
 
 const lowest = (panels: readonly Unrolled[], deepest: Millimetre): Point =>
-  Math.max(...panels.map(panel => panel.origin.y + onPaper(deepest * panel.scale)))
+  Math.max(...panels.map(panel => onPanel(panel, { azimuth: panel.left, depth: deepest }).y))
 
 /** One panel round, or at true size as many as the paper's width asks for, one below the other. */
 function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] {
@@ -85,20 +96,32 @@ function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] 
   const outside = kind === 'outside at true size'
   const radius = shape ? (outside ? outsideRadiusAt(shape, belt) : boreRadius(shape, belt)) : 0
   const round = 2 * Math.PI * radius
-  const room = { width: width - MARGIN.left - MARGIN.right, height: Number.POSITIVE_INFINITY }
+  const right = kind === 'bore' ? MARGIN.right : onPaper(TAB + 1)
+  const room = { width: width - MARGIN.left - right, height: Number.POSITIVE_INFINITY }
+  const from = outside && shape ? startOf(shape, belt) : 0
+  const zero = outside && shape ? shape.top : 0
   const scale = kind === 'bore' ? (scalesThatFit({ width: round, height: 1 }, room, 2)[0] ?? 1) : 1
   const count = Math.ceil(onPaper(round * scale) / room.width - 1e-9)
   const blank = blankAzimuth(plan.ports, outside ? 'outside' : 'finished')
   const sense = outside ? 1 : -1
-  const pitch = onPaper((deepestEdge(plan.ports) + 4) * scale) + FOOT + TOP
+  const pitch = onPaper((deepestEdge(plan.ports) + 4 - from) * scale) + FOOT + TOP
   return Array.from({ length: count }, (_, index) => ({
     radius,
     seenFrom: outside ? ('outside' as const) : ('inside' as const),
     left: blank + (sense * index * 360) / count,
     span: 360 / count,
     origin: { x: MARGIN.left, y: TOP + index * pitch },
+    from,
+    zero,
     scale,
   }))
+}
+
+/** A paper wrapped round the outside starts where a larger band, as a flange, lets it: at its underside; else at the top face. */
+function startOf({ outside, top }: Shape, belt: Millimetre): Millimetre {
+  const own = outside.find(({ from, to }) => belt >= from && belt <= to) ?? outside.at(-1)
+  const above = outside.filter(({ to, diameter }) => own && to <= own.from + 1e-9 && diameter > own.diameter)
+  return Math.max(top, ...above.map(({ to }) => to))
 }
 
 function panelMarks(
@@ -108,7 +131,7 @@ function panelMarks(
   units: Units,
 ): readonly Mark[] {
   const { x, y } = panel.origin
-  const [right, bottom] = [x + panelWidth(panel), y + onPaper(deepest * panel.scale)]
+  const [right, bottom] = [x + panelWidth(panel), onPanel(panel, { azimuth: panel.left, depth: deepest }).y]
   const edges = (window: PortWindow): readonly (readonly [PortWindow['outline']['finished'], Stroke])[] =>
     panel.seenFrom === 'outside'
       ? [[window.outline.outside, OUTLINE]]
@@ -122,6 +145,7 @@ function panelMarks(
     line({ x, y: bottom }, { x: right, y: bottom }, THIN),
     ...degreeScale(panel, bottom),
     ...depthScale(panel, deepest, units),
+    ...ports.flatMap(({ windows }) => windows.flatMap(window => holeMarks(panel, window))),
     ...ports.flatMap(({ windows }) =>
       windows.flatMap(window =>
         edges(window).flatMap(([outline, stroke]) =>
@@ -129,6 +153,20 @@ function panelMarks(
         ),
       ),
     ),
+  ]
+}
+
+/** The entry hole where it is punched outside, or where it comes through in the bore. */
+function holeMarks(panel: Unrolled, { entryHole }: PortWindow): readonly Mark[] {
+  const place = panel.seenFrom === 'outside' ? entryHole.outside : entryHole.bore
+  if (!place) return []
+  const middle = onPanel(panel, place)
+  const [radius, arm] = [onPaper((entryHole.diameter / 2) * panel.scale), onPaper(1)]
+  if (middle.x - radius < panel.origin.x || middle.x + radius > panel.origin.x + panelWidth(panel)) return []
+  return [
+    circle(middle, radius, { stroke: DASHED }),
+    line({ x: middle.x - arm, y: middle.y }, { x: middle.x + arm, y: middle.y }),
+    line({ x: middle.x, y: middle.y - arm }, { x: middle.x, y: middle.y + arm }),
   ]
 }
 
@@ -148,7 +186,7 @@ function portLabel(port: PlannedPort, panel: Unrolled, units: Units): readonly L
         { lines: [port.name], bold: true },
         {
           lines: outside
-            ? [`at ${angle(port.at, 0)}° in the bore`]
+            ? [`at ${clockPosition(port.at)} o’clock in the bore`]
             : [
                 ...(port.opens === undefined ? [] : [`opens ${angle(port.opens, 1)}°`]),
                 `finished ${length(finished.highest, units, 2)} to ${length(finished.lowest, units, 2)}`,
@@ -161,30 +199,4 @@ function portLabel(port: PlannedPort, panel: Unrolled, units: Units): readonly L
       spread: 180,
     },
   ]
-}
-
-/** Of the bar by which a print is checked, in millimetres whatever the units: a rule lies on round figures. */
-const barLength = (kind: MapKind): Millimetre => (kind === 'bore' ? 10 : 50)
-
-function captionsOf(kind: MapKind, scale: number, panels: readonly Unrolled[], units: Units): readonly string[] {
-  const strips = panels.length > 1 ? ` ${panels.length} strips: cut, and join in this order.` : ''
-  const bar = barWords(barLength(kind), units)
-  const depths = units === 'inch' ? ' Depths in inches.' : ''
-  switch (kind) {
-    case 'bore':
-      return [
-        `Bore seen from inside, head up: azimuth runs to the left. Scale ${scaleWritten(scale)}. Full line: finished edge. Dashed: edge as cut.`,
-        `Depths in ${units === 'mm' ? 'mm' : 'inches'}: finished from the finished top face, as cut from the top face as it then stands.`,
-      ]
-    case 'bore at true size':
-      return [
-        `Scale 1:1, print without fitting to the page: the bar is ${bar}.${depths}${strips}`,
-        'Finished bore seen from inside. Roll into the bore, print toward the axis, heavy edge level with the top face.',
-      ]
-    case 'outside at true size':
-      return [
-        `Scale 1:1, print without fitting to the page: the bar is ${bar}.${depths}${strips}`,
-        'Outside as the ports are milled. Wrap round the part, print outward, heavy edge level with the finished top face.',
-      ]
-  }
 }

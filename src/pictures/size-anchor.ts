@@ -2,8 +2,9 @@ import type { OperationSize } from '../operation-size.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { around } from './box.ts'
+import { type DrawnDatum, datumUp } from './datum-marks.ts'
 import type { XY } from './marks.ts'
-import { type PartView, windowRuns } from './part-view.ts'
+import { datumRuns, type PartView, windowRuns } from './part-view.ts'
 import type { Start } from './place-labels.ts'
 import { boreOf, type Gap, outsideOf, radiusAt, type Stretch } from './profile.ts'
 
@@ -23,7 +24,8 @@ export function dimensionedDepths(
 }
 
 export function sizeAnchor(feature: string, view: PartView): Anchor | undefined {
-  const { shape, at, gaps } = view
+  const { shape, at, gaps, datum } = view
+  if (datum && feature === datum.name) return datumAnchorOf(datum, view)
   const outside = outsideOf(shape).find(({ name }) => name === feature)
   if (outside) return { anchor: at(clearMiddle(outside, gaps, 'outer'), outside.radius), toward: -80, spread: 84 }
   const bore = boreOf(shape).find(({ name, radius }) => name === feature && radius > 0)
@@ -33,6 +35,16 @@ export function sizeAnchor(feature: string, view: PartView): Anchor | undefined 
     return { anchor: at(face, -radiusAt(outsideOf(shape), face) / 2), toward: feature === 'top' ? 180 : 0, spread: 72 }
   }
   return portAnchor(feature, view)
+}
+
+/** On its outline where that is seen; else where it stands, or on the rim of its band with the clock to say that it lies behind. */
+function datumAnchorOf(datum: DrawnDatum, view: PartView): Anchor {
+  const { place } = datum
+  const seen = datumRuns(view).flat()
+  if (seen.length > 0) return { ...aroundOutline(seen), spread: 120 }
+  const middle = (place.from + place.to) / 2
+  const up = datumUp(datum, view.view.section)
+  return { anchor: view.at(middle, up), toward: up > 0 ? -80 : 80, spread: 120 }
 }
 
 function clearMiddle(stretch: Stretch, gaps: readonly Gap[], edge: 'inner' | 'outer'): Millimetre {

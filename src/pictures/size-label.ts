@@ -92,3 +92,16 @@ function rowOf(group: readonly PlacedSize[], units: Units): LabelRow {
     lines: [`${what && `${what} `}${sign}${first} / ${second}`, ...(small.length > 0 ? [small.join(', ')] : [])],
   }
 }
+
+/** What has a label of its own words, with the inspection numbers that are about it. */
+export function withNumbers(
+  feature: string,
+  rows: readonly LabelRow[],
+  { number }: Pick<PlannedOperation, 'number'>,
+  characteristics: readonly Characteristic[],
+): readonly Shown[] {
+  const numbers = characteristics
+    .filter(one => one.operation === number && one.feature === feature)
+    .map(one => one.number)
+  return [{ features: [feature], rows: [...rows, ...(numbers.length > 0 ? [{ numbers, lines: [] }] : [])] }]
+}

@@ -15,6 +15,9 @@ export type Unrolled = {
   readonly left: Degree
   readonly span: Degree
   readonly origin: XY
+  /** Depth at the upper edge of the panel, below the finished top face; and the depth that its scale counts from. Left out: 0. */
+  readonly from?: Millimetre
+  readonly zero?: Millimetre
   /** Paper over part. */
   readonly scale: number
 }
@@ -28,7 +31,10 @@ export function onPanel(panel: Unrolled, { azimuth, depth }: EdgePoint): XY {
   const sense = panel.seenFrom === 'inside' ? -1 : 1
   const middle = panel.left + (sense * panel.span) / 2
   const turn = sense * wrapped(azimuth - middle) + panel.span / 2
-  return { x: panel.origin.x + across(panel, turn), y: panel.origin.y + onPaper(depth * panel.scale) }
+  return {
+    x: panel.origin.x + across(panel, turn),
+    y: panel.origin.y + onPaper((depth - (panel.from ?? 0)) * panel.scale),
+  }
 }
 
 /** The azimuth that stands so far along the panel, in (-180, 180]. */

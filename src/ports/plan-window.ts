@@ -13,6 +13,7 @@ import { type ChosenCutter, chooseCutter } from './choose-cutter.ts'
 import type { Setting } from './closest-place.ts'
 import { sampled } from './contour.ts'
 import { developedArea, flowArea, girth, tightestCorner } from './contour-measures.ts'
+import { cornerGiving } from './corner-giving.ts'
 import { azimuthOn, type CutFrame, heightOn, nearWall, runToFarWall, runToNearWall } from './cut-frame.ts'
 import { pointOf } from './drill-point.ts'
 import { edgesOn } from './edges-on.ts'
@@ -152,6 +153,11 @@ export function planWindow(
   const outlineOn = (q: Millimetre): readonly EdgePoint[] =>
     points.toReversed().map(p => ({ azimuth: azimuthOn(frame, q, p.l), depth: -heightOn(frame, q, p) }))
 
+  const holeOn = (q: Millimetre): EdgePoint => {
+    const [l, b] = [centre.l - s * (entry.y - offset), centre.b + s * (entry.x - x)]
+    return { azimuth: azimuthOn(frame, q, l), depth: -heightOn(frame, q, { l, b }) }
+  }
+
   return {
     window: {
       at: window.at,
@@ -163,7 +169,7 @@ export function planWindow(
       area: { window: developedArea(frame, radius, contour), flow: flowArea(contour) },
       width: 2 * radius * Math.sin(radians((window.to - window.from) / 2)),
       height: design.height,
-      entryHole: { diameter: chosen.drill, ...entry },
+      entryHole: { diameter: chosen.drill, ...entry, outside: holeOn(asCut.outside), bore: holeOn(asCut.bore) },
       edges: {
         finished: edgesOn(frame, contour, radius, centre.l, 0),
         asCut: edgesOn(frame, contour, asCut.bore, centre.l, asCut.topStock),
@@ -233,18 +239,4 @@ function centreOf(
 ): { l: number; b: number; run: number } {
   const [l, n] = [radius * Math.sin(radians(middle)), radius * Math.cos(radians(middle))]
   return { l, b: frame.sin * n + frame.cos * centreHeight, run: frame.sin * centreHeight - frame.cos * n }
-}
-
-/** The corner to draw so that the tightest one in the cutter's plane is as wanted, by halving; nothing if none fits. */
-function cornerGiving(window: WindowDesign, from: Millimetre, wanted: Millimetre): Millimetre | undefined {
-  const most = Math.min(window.roof - window.floor, window.radius * radians(window.to - window.from)) / 2
-  const gives = (corner: Millimetre): Millimetre => tightestCorner(window.withCorner(corner))
-  if (gives(most) < wanted) return undefined
-  let [low, high] = [from, most]
-  for (let halving = 0; halving < 40; halving++) {
-    const middle = (low + high) / 2
-    if (gives(middle) < wanted) low = middle
-    else high = middle
-  }
-  return high
 }

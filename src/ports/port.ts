@@ -41,6 +41,9 @@ export type PortWindow = {
     readonly y: Millimetre
     /** Radius of the largest circle about it within the window. */
     readonly room: Millimetre
+    /** Its middle on the outside, where it is punched, and on the bore as milled. */
+    readonly outside?: EdgePoint
+    readonly bore?: EdgePoint
   }
   /** Depths below the finished top face; `asCut` in the bore as milled, from the top face as it then stands. */
   readonly edges: { readonly finished: Edges; readonly asCut: Edges }

@@ -4,6 +4,7 @@ import type { EveryField } from './every-field-of.ts'
 const AREAS = { window: 400, flow: 300 }
 const EDGES = { highest: 30, lowest: 31, highestAt: 0, lowestAt: 10 }
 const OUTLINE = [{ azimuth: 1, depth: 30 }]
+const HOLE = { azimuth: 1, depth: 40 }
 const REMEDIES = { stickOut: 30, holderDiameter: 10, chuckDiameter: 60, length: 12 }
 const FACE = { x: 80, z: 50 }
 
@@ -60,7 +61,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       area: AREAS,
       width: 12,
       height: 16,
-      entryHole: { diameter: 2.2, x: 40, y: 0, room: 1.5 },
+      entryHole: { diameter: 2.2, x: 40, y: 0, room: 1.5, outside: HOLE, bore: HOLE },
       edges: { finished: EDGES, asCut: EDGES },
       cutter: 2,
       largestCutter: 3,
