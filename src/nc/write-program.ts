@@ -8,6 +8,9 @@ import { type NcText, openNcText } from './nc-text.ts'
 import type { Programmed, Written } from './programmed.ts'
 import { writeHead } from './write-head.ts'
 
+/** Plane of X and Y, millimetres, no cutter compensation, absolute, mm/min. */
+const MODES = 'G17 G21 G40 G90 G94'
+
 /** One program: head, tool, every window in turn, end. Every feed, depth and place is that of the set-up's own cuts. */
 export function writeProgram(written: Written): string {
   const { plan, setUp, safe } = written
@@ -15,7 +18,7 @@ export function writeProgram(written: Written): string {
   const words = plan.shop.ncWords ?? {}
   const spindle = `S${fixed(setUp.spindleSpeed, 0)} M3`
   writeHead(nc, written)
-  nc.block('G17 G21 G40 G90 G94')
+  nc.block(MODES)
   nc.block('G54')
   spindleUp(nc, words.spindleUp, words.tiltAxis !== undefined)
   turnTilt(nc, written, setUp.tilt)
@@ -27,13 +30,15 @@ export function writeProgram(written: Written): string {
   }
   nc.block(spindle)
   nc.move('G0', { Z: safe })
-  nc.block(words.coolantOn ?? 'M8')
   for (const item of setUp.windows) {
     // Where a run is taken up again, nothing of what went before holds.
     nc.forget()
     nc.comment(`${item.name}, at ${fixed(item.at, 2)}`)
     nc.label()
-    nc.block(`G90 ${spindle}`)
+    nc.block(MODES)
+    nc.block('G54')
+    nc.block(spindle)
+    nc.block(words.coolantOn ?? 'M8')
     if (words.unclamp === undefined) nc.comment('unclamp rotary')
     else nc.block(words.unclamp)
     nc.move('G0', { Z: safe })

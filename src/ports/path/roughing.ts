@@ -23,7 +23,9 @@ export function roughing(window: PortWindow, shape: Roughing, visit: Visit): voi
     for (let level = first; level <= last; level++)
       for (const floor of floors) passAt({ floor }, level / levels, rules, visit)
   if (shape.kind === 'rough' || slug === 'kept') return
-  for (const floor of lastFloors(window, cutter, wallStock)) passAt({ floor }, 1, rules, visit)
+  // From the end of a ramped way across to the middle: what stands there is cut on the way down.
+  const across = down ? { ...rules, entryShare: shape.downShare } : rules
+  for (const floor of lastFloors(window, cutter, wallStock)) passAt({ floor }, 1, across, visit)
 }
 
 /** Where a ramp begins: beside the entry hole's place, on the innermost way round. */

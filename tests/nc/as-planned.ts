@@ -1,0 +1,211 @@
+import { describe, expect, it } from 'vitest'
+import type { SetUp, WindowCut } from '../../src/cutting/set-up.ts'
+import { type Programmed, programsOf } from '../ports/proof/at-the-door.ts'
+import { type Move, readNc } from '../ports/proof/nc-reader.ts'
+import { readGenerally, safeOf, wayOf, wholePlanOf } from './general-reader.ts'
+
+type Text = readonly [name: string, text: string]
+
+/** Programs that the command writes for each part, held against the plan that it prints: feeds, depths, tools, order, places. */
+export function expectProgramsAsPlanned(parts: readonly Text[]): void {
+  describe.each(parts)('the programs of %s, as the command writes them', (_, text) => {
+    // Planned when the first asks, and once.
+    let planned: Promise<Programmed | undefined> | undefined
+    const ready = (): Promise<Programmed | undefined> => {
+      planned ??= programsOf(text)
+      return planned
+    }
+    const found = async (): Promise<Programmed> => {
+      const programmed = await ready()
+      // Of random parts some have errors, and then no programs.
+      return programmed ?? { plan: { setUps: [] } as unknown as Programmed['plan'], programs: [] }
+    }
+    it('are one a set-up of the plan, in its order, under its name', async () => {
+      const { plan, programs } = await found()
+      expect(programs.map(({ name }) => name)).toEqual(plan.setUps.map(({ program }) => program))
+      for (const [i, setUp] of plan.setUps.entries()) {
+        const { head } = readNc(programs[i]?.text ?? '')
+        expect(head.get('set-up')).toBe(`${i + 1} of ${plan.setUps.length}`)
+        expect(head.get('work')).toBe(setUp.work)
+        expect(head.get('tool')).toBe(setUp.tool)
+        expect(Number(head.get('cutter'))).toBeCloseTo(setUp.diameter, 6)
+        expect(Number(head.get('tilt'))).toBeCloseTo(setUp.tilt, 3)
+      }
+    })
+
+    it('run every window in the order of the set-up, with every cut of it in its order', async () => {
+      for (const [setUp, moves] of await run(found())) {
+        const done = [...new Set(moves.map(({ about }) => about.join('|')))].map(key => key.split('|').at(-1))
+        expect(done.filter(kind => CUTS.has(kind ?? ''))).toEqual(
+          setUp.windows.flatMap(({ cuts }) => cuts.map(({ kind }) => kind)),
+        )
+        const stands = moves.map(({ rotary }) => rotary).filter((rotary, i, all) => rotary !== all[i - 1])
+        const rotaries = setUp.windows.map(({ rotary }) => rotary)
+        expect(stands.filter(Number.isFinite).map(rotary => rotary.toFixed(3))).toEqual(
+          rotaries.filter((rotary, i) => rotary !== rotaries[i - 1]).map(rotary => rotary.toFixed(3)),
+        )
+      }
+    })
+
+    it('turn and feed as the cut does, and take its time', async () => {
+      for (const [cut, setUp, moves] of await cutsOf(found())) {
+        const fed = moves.filter(({ rapid }) => !rapid)
+        expect(new Set(fed.map(({ spindle }) => spindle))).toEqual(new Set([Math.round(setUp.spindleSpeed)]))
+        // Over what is cut already it may go quicker, as the plan says.
+        const clear = 'clearShare' in cut.shape ? cut.shape.clearShare : 1
+        expect([Math.round(cut.feed), Math.round(clear * cut.feed)]).toContain(Math.max(...fed.map(({ feed }) => feed)))
+        const time = fed.reduce((sum, { from, to, feed }) => sum + length(from, to) / feed, 0)
+        // A feed is written in whole millimetres a minute.
+        expect(time / cut.time).toBeGreaterThan(0.98)
+        expect(time / cut.time).toBeLessThan(1.02)
+      }
+    })
+
+    it('go down by no more than a level at one place, as many times as there are levels', async () => {
+      for (const [cut, , moves] of await cutsOf(found())) {
+        if (cut.kind === 'drill' || cut.kind === 'flat' || cut.kind === 'wind down') continue
+        // A ramp passes a place at one height and comes back at another.
+        const ramps = 'down' in cut.shape
+        // Without a slug the cut through ends with passes of a quarter of the cutter over the whole floor.
+        if (cut.kind === 'cut through' && 'slug' in cut.shape && cut.shape.slug === 'cut away') continue
+        const heights = new Map<string, number[]>()
+        // Along a wall that is open it comes down at one place, in its corners once for all levels of each.
+        const down = 'arc' in cut.shape ? moves.find(({ rapid }) => !rapid)?.to : undefined
+        for (const { rapid, to } of moves) {
+          if (rapid || (to.x === down?.x && to.y === down.y)) continue
+          const key = `${to.x} ${to.y}`
+          heights.set(key, [...(heights.get(key) ?? []), to.z])
+        }
+        for (const found of heights.values()) {
+          const levels = [...new Set(found)].toSorted((a, b) => b - a)
+          for (const [i, z] of levels.slice(1).entries()) {
+            expect((levels[i] ?? z) - z).toBeLessThan(cut.depth + 0.002)
+          }
+        }
+        const most = Math.max(...[...heights.values()].map(found => new Set(found).size))
+        if (!ramps) expect(most).toBe(cut.passes)
+      }
+    })
+
+    it('are the steps that the sheet prints', async () => {
+      const { plan } = await found()
+      for (const setUp of plan.setUps) {
+        const steps = plan.operations
+          .find(({ number }) => number === setUp.operation)
+          ?.steps.filter(step => step.setUp === setUp.number)
+        expect(steps?.map(({ tool }) => tool)).toEqual(steps?.map(() => setUp.tool))
+        expect(steps?.map(({ window, tableFeed, depth, passes }) => ({ window, tableFeed, depth, passes }))).toEqual(
+          setUp.windows.flatMap(({ name, cuts }) =>
+            cuts.map(({ feed, depth, passes }) => ({ window: name, tableFeed: feed, depth, passes })),
+          ),
+        )
+      }
+    })
+
+    it('go where the plan goes, move for move, as a reader of the general kind reads them (gcode-toolpath, npm)', async () => {
+      const { programs } = await found()
+      // The printed plan has twelve digits, which is not enough for the same chords.
+      const plan = wholePlanOf(text)
+      for (const [i, { text }] of programs.entries()) {
+        const setUp = plan.setUps[i]
+        if (!setUp) throw new Error(`no set-up for program ${i + 1}`)
+        expect(readGenerally(text)).toEqual(wayOf(plan, setUp, safeOf(text)))
+      }
+    })
+
+    it('say all that holds before the first move of every window, so that a run is taken up again there', async () => {
+      const { plan, programs } = await found()
+      for (const [i, setUp] of plan.setUps.entries()) {
+        const lines = (programs[i]?.text ?? '').split('\n')
+        for (const { name, at, rotary } of setUp.windows) {
+          const from = lines.indexOf(`(${name}, at ${at.toFixed(2)})`)
+          const cut = lines.findIndex((line, j) => j > from && line.startsWith('G1'))
+          const words = new Set(
+            lines.slice(from + 1, cut + 1).flatMap(line => (line.startsWith('(') ? [] : line.split(' '))),
+          )
+          for (const word of [
+            'G17',
+            'G21',
+            'G40',
+            'G90',
+            'G94',
+            'G54',
+            'M3',
+            'M8',
+            `S${setUp.spindleSpeed.toFixed(0)}`,
+          ])
+            expect(words, word).toContain(word)
+          expect(words).toContain(`A${rotary.toFixed(3)}`)
+          for (const axis of ['X', 'Y', 'Z', 'F', 'N'])
+            expect(
+              [...words].some(word => word.startsWith(axis)),
+              axis,
+            ).toBe(true)
+        }
+      }
+    })
+
+    it('ease the feed on dives and in corners, and halve it where they break through', async () => {
+      for (const [cut, , moves] of await cutsOf(found())) {
+        const fed = moves.filter(({ rapid }) => !rapid)
+        const { shape } = cut
+        if ('downShare' in shape) {
+          for (const { from, to, feed } of fed) {
+            // Quicker than the cut's own feed it is only over what is cut already.
+            if (feed > cut.feed + 0.5) continue
+            const across = Math.hypot(to.x - from.x, to.y - from.y)
+            // Feeds are written whole and places to a thousandth.
+            if (across > 0.1)
+              expect((feed * (from.z - to.z)) / length(from, to)).toBeLessThan(1.02 * shape.downShare * cut.feed + 1)
+          }
+        }
+        if (shape.kind === 'finish' && shape.arc > 0) {
+          const slowest = Math.min(...fed.map(({ feed }) => feed))
+          // On an arc of half the cutter its rim goes twice as fast as its middle.
+          expect(slowest).toBeLessThan(0.85 * cut.feed)
+        }
+      }
+      for (const { windows } of (await found()).plan.setUps) {
+        for (const { cuts } of windows) {
+          const [rough, through] = ['rough', 'cut through'].map(kind => cuts.find(cut => cut.kind === kind))
+          // But never so slow that the edge rubs: 4 µm a tooth.
+          if (rough && through) expect(through.feed / rough.feed).toBeLessThan(1)
+          const drill = cuts.find(cut => cut.kind === 'drill')
+          if (drill?.shape.kind === 'drill') expect(drill.shape.slowOut.share).toBe(0.5)
+        }
+      }
+    })
+  })
+}
+
+const CUTS: ReadonlySet<string> = new Set([
+  ...['flat', 'wind down', 'drill', 'rough', 'cut through', 'finish', 'spring'],
+  ...['clear corners', 'finish corners', 'spring corners'],
+])
+
+const length = (a: Move['from'], b: Move['to']): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)
+
+async function run(programmed: Promise<Programmed>): Promise<readonly (readonly [SetUp, readonly Move[]])[]> {
+  const { plan, programs } = await programmed
+  return plan.setUps.map((setUp, i) => [setUp, readNc(programs[i]?.text ?? '').moves] as const)
+}
+
+/** Every cut with the moves that its program makes for it. */
+async function cutsOf(
+  programmed: Promise<Programmed>,
+): Promise<readonly (readonly [WindowCut, SetUp, readonly Move[]])[]> {
+  return (await run(programmed)).flatMap(([setUp, moves]) => {
+    const stretches = new Map<string, Move[]>()
+    for (const move of moves) {
+      if (!CUTS.has(move.about.at(-1) ?? '')) continue
+      const key = move.about.join('|')
+      stretches.set(key, [...(stretches.get(key) ?? []), move])
+    }
+    const cuts = setUp.windows.flatMap(({ cuts }) => cuts)
+    expect(stretches.size).toBe(cuts.length)
+    return [...stretches.values()].flatMap((stretch, i) => {
+      const cut = cuts[i]
+      return cut ? [[cut, setUp, stretch] as const] : []
+    })
+  })
+}
