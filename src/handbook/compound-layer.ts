@@ -85,6 +85,19 @@ export const COMPOUND_LAYERS: readonly CompoundLayer[] = [
   },
 ]
 
+/**
+ * A layer that is kept and run on: how far under the usual thickness it may come, how much is polished off at most, and what
+ * must be left, µm. Polishing takes 2 to 5 µm: common practice; the rest estimate.
+ */
+export const KEPT_LAYER = { under: 4, polished: 5, left: 5, source: 'common practice/estimate' } as const
+
+/** The least to ask of a layer that is kept; nothing where it is too thin, or too brittle, to be run on. */
+export function keptLayer({ process, usual }: CompoundLayer): Micrometre | undefined {
+  const least = usual - KEPT_LAYER.under
+  const runs = process === 'nitrocarburising' || process === 'salt-bath nitriding'
+  return runs && least - KEPT_LAYER.polished >= KEPT_LAYER.left ? least : undefined
+}
+
 /** The ways that a process is run in, with most stages first. */
 export const cyclesOf = (process: string): readonly CompoundLayer[] =>
   COMPOUND_LAYERS.filter(row => row.process === process)

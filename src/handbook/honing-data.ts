@@ -21,6 +21,17 @@ export const HONING_GRITS: readonly HoningGrit[] = [
   { grit: 600, alumina: [0.04, 0.1], cbn: [0.1, 0.2] },
 ]
 
+/**
+ * What a hone alone makes good after nitriding: ovality as hardened and stock a side, most, mm, and length over bore.
+ * Diamond or CBN: grit D91 to D126 through the compound layer, D46 or silicon carbide to finish.
+ */
+export const HONED_ALONE = {
+  ovality: 0.04,
+  stock: 0.06,
+  lengthOverBore: 3,
+  source: 'common practice/estimate',
+} as const
+
 /** m/min. Source: common practice, no source: 20 to 35 hard steel, 25 to 60 cast iron, 30 to 60 CBN. */
 export const HONING_SPEED = { hardSteel: 30, castIron: 40, cbn: 45 } as const
 

@@ -34,6 +34,8 @@ export type CasePlan = {
   readonly compoundLayer: {
     readonly nominal: Millimetre
     readonly most: Millimetre
+    /** Least asked of it, where a surface is used as it comes and runs on it. */
+    readonly kept?: Millimetre
   }
   readonly surfaceHardness: Vickers
   readonly coreHardness: Vickers

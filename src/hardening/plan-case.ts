@@ -1,5 +1,5 @@
 import { type Finding, hasErrors } from '../finding.ts'
-import type { CompoundLayer } from '../handbook/compound-layer.ts'
+import { type CompoundLayer, keptLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
 import { depthDefinition, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
@@ -25,6 +25,7 @@ import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
 import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
+import { layerFindings, runsOnLayer } from './layer-kept.ts'
 import { recordFindings, recordUses } from './records.ts'
 import type { Removal } from './removal.ts'
 import { beyondUsual } from './usual-depth.ts'
@@ -122,6 +123,7 @@ export function planCase({
   const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
   const load = standardLoad(Math.min(SURFACE_LOAD, borne))
 
+  const kept = layer && runsOnLayer(part, removal).length > 0 ? keptLayer(layer) : undefined
   const { decidedBy } = depth
   const beyond = beyondUsual({ part, shop, window, ordered, decidedBy, time })
 
@@ -143,7 +145,11 @@ export function planCase({
         temperature: value,
         hours: share * time.nominal,
       })),
-      compoundLayer: { nominal: millimetres(layer?.usual ?? 0), most: millimetres(layer?.ordered ?? 0) },
+      compoundLayer: {
+        nominal: millimetres(layer?.usual ?? 0),
+        most: millimetres(layer?.ordered ?? 0),
+        ...(kept !== undefined && { kept: millimetres(kept) }),
+      },
       surfaceHardness: figures.surface.usual,
       coreHardness: figures.core.value,
       profile: profilePoints(profile, ordered.least),
@@ -158,6 +164,7 @@ export function planCase({
       ...depth.findings,
       ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
       ...(beyond.length > 0 ? beyond : shareFindings(part, window, running, N)),
+      ...layerFindings(part, layer, removal),
       ...hardnessFindings({ part, after, figures, surfaceLeast }),
       ...roomFindings({ notebook, part, window, wall, ordered }),
       ...recordFindings(shop, { part, growth, depth: ordered.least }),

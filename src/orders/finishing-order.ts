@@ -127,6 +127,9 @@ function tool(
       (plated
         ? `${sentence(plated.honedWith)}.`
         : `${cased ? 'Stones for hardened steel' : 'Stones for the bore’s material'}, honing oil in plenty. No ball hone over ports.`),
+    cased !== undefined &&
+      operations.some(one => isHone(one) && one.locatedAs === 'turned') &&
+      'The bore comes as nitrided, not ground: diamond or CBN through the compound layer, then stop, wash and measure before the finishing stones.',
     operations.some(({ process }) => process === 'lap') &&
       'Ring lap with fine compound, charged once; wash every trace of it off.',
   ]

@@ -18,8 +18,8 @@ import { type Draft, listed, point, say, sentence } from './say.ts'
 export const coreExpected = ({ coreHardness }: CasePlan): Quantity =>
   hardness('HV10')('expected', 'core hardness', { value: coreHardness }, { state: AS_HARDENED })
 
-export const layerAsked = ({ compoundLayer: { most } }: CasePlan): Quantity =>
-  length('asked', 'compound layer', { most }, { state: AS_HARDENED })
+export const layerAsked = ({ compoundLayer: { most, kept } }: CasePlan): Quantity =>
+  length('asked', 'compound layer', kept === undefined ? { most } : { least: kept, most }, { state: AS_HARDENED })
 
 /** The process, its stages and its ceiling. The cycle is the treater's to choose. */
 export function processAllowed(planned: CasePlan): readonly Draft[] {
@@ -69,10 +69,13 @@ export function result(planned: CasePlan): readonly Draft[] {
 /** The white layer. */
 export function layer(source: OrderSource, planned: CasePlan): readonly Draft[] {
   if (!isNitrided(planned)) return point('Skin', 'No scale and no decarburised skin.')
+  const { kept } = planned.compoundLayer
   const ground = [...new Set(firstCuts(source).map(({ surface }) => surface))]
   return point(
     'Compound layer',
-    say`Not over ${layerAsked(planned)}, dense; report pores.`,
+    kept === undefined
+      ? say`Not over ${layerAsked(planned)}, dense; report pores.`
+      : say`${layerAsked(planned)}, dense; report pores. It is kept on what slides, and no more than a polish comes off it.`,
     ground.length > 0 ? `We take it off on ${listed(ground)}. It stays on the other surfaces.` : 'It stays on.',
   )
 }

@@ -33,6 +33,9 @@ function ovalityLeft(
 
 type Asked = Surface & { readonly size?: Limits }
 
+/** The rule that a part waives whose hardened bore is honed alone. */
+const GROUND_BEFORE_HONING = 'ground-before-honing'
+
 /** Why a surface must be finished in a certain way: one of these must apply. */
 export type NeedRule = {
   readonly name: string
@@ -197,17 +200,24 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
     // A soft bore goes from the boring bar to the hone; a hard one has warped, and a hone would follow it.
     boreGround:
       part.hardening && part.kind !== 'pin'
-        ? needing(part.bore, band => [
-            ...because(FINISHED_AFTER_TURNING, band),
-            ...(honed.has(band)
-              ? ['hardening warps the bore, and the hone that comes after follows what it finds']
-              : []),
-          ])
+        ? needing(part.bore, band =>
+            honed.has(band)
+              ? honedAlone(part)
+                ? []
+                : [
+                    ...because(FINISHED_AFTER_TURNING, band),
+                    'hardening warps the bore, and the hone that comes after follows what it finds',
+                  ]
+              : because(FINISHED_AFTER_TURNING, band),
+          )
         : [],
     top: because(FINISHED_AFTER_TURNING, part.top),
     bottom: because(FINISHED_AFTER_TURNING, part.bottom),
   }
 }
+
+/** Nitrided and honed, not ground between: only where the part says so, and where the hone can still clean it up. */
+const honedAlone = ({ waive }: Part): boolean => waive.some(({ rule }) => rule === GROUND_BEFORE_HONING)
 
 /** Honed whatever the drawing asks: the layer is laid on over size and comes rough. */
 const platedReason = ({ plating }: Part, { name }: Band): readonly string[] =>
@@ -217,5 +227,6 @@ const platedReason = ({ plating }: Part, { name }: Band): readonly string[] =>
 export const NEED_RULE_NAMES: readonly string[] = [
   ...new Set([...FINISHED_AFTER_TURNING, ...HONED, ...LAPPED].map(({ name }) => name)),
   'stress-relieved-before-nitriding',
+  GROUND_BEFORE_HONING,
   ...PLATING_HEATS,
 ]

@@ -6,6 +6,7 @@ import { type Part, placeOf } from '../part/part.ts'
 import { type Millimetre, micrometres } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import { roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
+import { honedAloneFindings } from './honed-alone.ts'
 import { growthsOf, HEAVY_STOCK, type SettledStock } from './settle-stock.ts'
 import { type SolvedChain, toleranceLeft } from './solve-chain.ts'
 import type { StockEntry, Verdict } from './stock.ts'
@@ -39,7 +40,10 @@ export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, set
     })
     return {
       entries,
-      findings: entries.flatMap((entry, index) => stockFindings(window, entry, index, margin)),
+      findings: [
+        ...entries.flatMap((entry, index) => stockFindings(window, entry, index, margin)),
+        ...honedAloneFindings(part, solved),
+      ],
     }
   })
   return { entries: judged.flatMap(({ entries }) => entries), findings: judged.flatMap(({ findings }) => findings) }

@@ -40,10 +40,14 @@ export function setUpError({
 }): SetUpError {
   const about = { operation: operation.number, about: surface }
   const length = known(part.length.nominal, 'mm', fromPart('/body/length'))
-  if (operation.process === 'lap') return followed(notebook, DISTORTION.ground, length, about)
+  if (operation.process === 'lap') return followed(notebook, usualFigures(DISTORTION.ground, length), about)
   if (operation.process === 'hone') {
-    const before = operation.locatedAs === 'ground' ? DISTORTION.ground : DISTORTION.fineBored
-    return followed(notebook, before, length, about)
+    if (operation.locatedAs === 'ground') return followed(notebook, usualFigures(DISTORTION.ground, length), about)
+    // Hardened and honed alone, it is as far out of true as it came from the furnace.
+    const before = part.hardening
+      ? distortionBefore({ notebook, part, shop, operations, about })
+      : usualFigures(DISTORTION.fineBored, length)
+    return followed(notebook, before, about)
   }
   const [between, holding] = locatingFigures(part, shop, operation, kind)
   const eccentricity = reckoned(notebook, sumOfEccentricities, { e_1: between, e_2: holding }, about)
@@ -65,8 +69,7 @@ export function setUpError({
 type About = { readonly operation: number; readonly about: string }
 
 /** A hone or a lap follows the surface that it finds: nothing is off centre, and what is out of true stays so. */
-function followed(notebook: Notebook, before: Distortion, length: Known<'mm'>, about: About): SetUpError {
-  const { ovality, bow } = usualFigures(before, length)
+function followed(notebook: Notebook, { ovality, bow }: OutOfTrue, about: About): SetUpError {
   return {
     eccentricity: none('the tool follows the surface'),
     form: reckoned(notebook, formError, { o: ovality, b: bow }, about),

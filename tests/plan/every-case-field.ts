@@ -30,7 +30,7 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
     { temperature: 505, hours: 9 },
     { temperature: 540, hours: 27 },
   ],
-  compoundLayer: { nominal: 0.01, most: 0.015 },
+  compoundLayer: { nominal: 0.01, most: 0.015, kept: 0.011 },
   decidedBy: '0.20 mm to be left, with up to 0.097 mm a side off seat',
   surfaceHardness: 650,
   coreHardness: 320,
