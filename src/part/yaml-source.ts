@@ -1,6 +1,7 @@
 import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml'
 import { errorAt, type Finding, type Place } from '../finding.ts'
 import type { FindingCode } from '../finding-code.ts'
+import { readPlainYaml } from './plain-yaml.ts'
 import { walk } from './yaml-walk.ts'
 
 /** A file read as YAML: its values as plain data, and where each of them stands. Pointers are JSON pointers, RFC 6901. */
@@ -30,6 +31,16 @@ export function openYaml(
     const size = `${(text.length / 1e6).toFixed(1)} million characters`
     return only('input/too-large', `the file has ${size}; at most 1 million are read`, start, 'is it the right file?')
   }
+  const plain = readPlainYaml(text, file)
+  return plain ? { source: plain, findings: [] } : openWhole(text, file)
+}
+
+/** Reads any file. */
+export function openWhole(
+  text: string,
+  file: string,
+): { readonly source?: YamlSource; readonly findings: readonly Finding[] } {
+  const start = { file, line: 1, column: 1 }
   const { document, lines } = parseYaml(text)
   const faults = [...document.errors, ...document.warnings]
   if (faults.length > 0) return { findings: faultsOf(faults, text, lines, file) }

@@ -3,12 +3,12 @@ import type { Finding, Place } from '../finding.ts'
 import type { FindingCode } from '../finding-code.ts'
 
 /** Levels of nesting; a part file has five. */
-const DEEPEST = 30
+export const DEEPEST = 30
 /** Aliases in a file, and values that they may stand for together: a few lines can otherwise stand for billions. */
 const MOST_ALIASES = 100
 const MOST_ALIASED = 10_000
 /** Characters of one value or key: a title has room for 200. */
-const LONGEST = 500
+export const LONGEST = 500
 /** After so many the file is another kind of file. */
 const MOST_FINDINGS = 50
 
