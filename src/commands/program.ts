@@ -82,7 +82,7 @@ function describe(world: World, ended: (status: number) => void): Command {
     .option('--measured <file>', 'a liner measured on the bench, held against the plan')
     .option('--nc <dir>', 'write a program (ISO 6983) for every set-up into this folder')
     .option('--force', 'write over programs of another fingerprint')
-    .option('--svg <dir>', 'write the drawings of the ports into this folder')
+    .option('--svg <dir>', 'write the drawings of the ports, or the picture of a sweep, into this folder')
     .action(async (file, options) => ended(await (await import('./ports-files.ts')).portsCommand(file, options, world)))
   planning(command('plan'), 'units', 'changes')
     .argument('<part>', PART)

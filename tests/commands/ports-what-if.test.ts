@@ -50,7 +50,10 @@ describe('ports --set', () => {
   it('writes no file and no program meanwhile', async () => {
     const world = desk(liner)
     expect(await run(['ports', 'liner.yaml', '--set', 'exhaust.opens+=2', '--nc', 'nc'], world)).toBe(2)
-    expect(world.complained()).toMatch(/--nc and --svg write what the part file says/)
+    expect(world.complained()).toMatch(/--nc writes what the part file says/)
+    const drawing = desk(liner)
+    expect(await run(['ports', 'liner.yaml', '--set', 'exhaust.opens+=2', '--svg', 'svg'], drawing)).toBe(2)
+    expect(drawing.complained()).toMatch(/--svg draws what the part file says, or a sweep/)
   })
 })
 
@@ -72,6 +75,15 @@ describe('ports --sweep', () => {
       expect(portIn(point, 'exhaust').opens).toBe(106)
       expect(portIn(point, 'exhaust').top).toBeCloseTo(point.value + travel(54, 100, 106), 9)
     }
+  })
+  it('with --svg draws timing, blowdown and time-areas over the values, and says where', async () => {
+    const world = desk(liner)
+    expect(await run(['ports', 'liner.yaml', '--sweep', 'exhaust.opens=104:110:1', '--svg', 'svg'], world)).toBe(0)
+    expect(world.printed()).toMatch(/^svg\/OX-098-21-B-exhaust\.opens\.svg$/m)
+    const drawn = String(world.files.get('svg/OX-098-21-B-exhaust.opens.svg'))
+    expect(drawn).toMatch(/<title>Timing and areas of OX-098-21 against exhaust\.opens from 104 to 110\./)
+    for (const title of ['opens, degrees after top dead centre', 'blowdown, degrees', 'specific time-area, s/m'])
+      expect(drawn).toContain(title)
   })
   it('takes a port by its name, and values below zero', async () => {
     const { data } = await asked('--sweep', 'boost.opens=121:125:2')
