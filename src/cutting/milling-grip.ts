@@ -51,7 +51,7 @@ export function millingGrip(
   grip: Grip,
   made: readonly { readonly job: WindowJob; readonly step: Step }[],
 ): MillingGrip | undefined {
-  const loads = made.flatMap(({ job, step }) => loadOf(grip, job, step) ?? [])
+  const loads = made.flatMap(({ job, step }) => loadOf(task, grip, job, step) ?? [])
   const judged = loads.map(load => ({ load, ...heldBy(task, grip, load, SCRATCH.use) }))
   const worst = judged.toSorted((a, b) => b.needed - a.needed)[0]
   if (!worst) return undefined
@@ -75,18 +75,32 @@ export function millingGrip(
   return found
 }
 
-function loadOf(grip: Grip, { window }: WindowJob, { force, action, tool }: Step): Load | undefined {
+function loadOf(
+  { shop: { fixture } }: CuttingTask,
+  grip: Grip,
+  { window }: WindowJob,
+  { force, action, tool }: Step,
+): Load | undefined {
   if (force === undefined || force <= 0) return undefined
-  const depths = window.outline.outside.map(({ depth }) => depth)
-  const overhang = Math.max(...depths.map(depth => Math.abs(grip.front - depth)))
   const tilt = radians(window.tilt)
   if (action.startsWith('drill ')) {
     // The tilt turns the outer end away from the drill or toward it: positive, its thrust pulls the part out of the jaws.
     const [along, square] = [force * Math.sin(tilt), force * Math.cos(tilt)]
-    const off = Math.abs(window.entryHole.y)
-    return { action, force, turn: (square * off) / 1000, pull: Math.max(0, along), side: square, overhang }
+    const { x, y } = window.entryHole
+    // Along the rotary's axis, where the hole meets the outside.
+    const up = fixture.pivotHeight + Math.sqrt(Math.max(0, window.walls.outside ** 2 - y ** 2))
+    const station = (x - up * Math.sin(tilt)) / Math.cos(tilt)
+    return {
+      action,
+      force,
+      turn: (square * Math.abs(y)) / 1000,
+      pull: Math.max(0, along),
+      side: square,
+      overhang: station - grip.chuckFace,
+    }
   }
-  // A cutter pushes any way across: along Y it turns the part and tilts it at once.
+  // A cutter pushes any way across: along Y it turns the part and tilts it at once, most at the far edge.
+  const overhang = Math.max(...window.outline.outside.map(({ depth }) => Math.abs(grip.front - depth)))
   return {
     action: `${action} with ${tool}`,
     force,
@@ -151,7 +165,7 @@ function lengthFor(task: CuttingTask, grip: Grip, load: Load, set: Newton): Mill
   const friction = k * frictionOf(task).axial * grip.diameter
   const reach = load.overhang + grip.length
   const length = (GRIP_SAFETY * load.side * reach - left * friction) / (left * c + (GRIP_SAFETY * load.side) / 2)
-  return length < reach ? length : undefined
+  return length < Math.min(reach, grip.most) ? length : undefined
 }
 
 /** What nobody has set may be too little without being known to be: a warning. What the works sets is. */

@@ -74,7 +74,9 @@ function tilting(part: Part, { tilting }: FixturePlan): readonly Finding[] {
 /** A part that comes out of the jaws is thrown; jaws on a window are cut. Common practice, no source. */
 function held(part: Part, { grip }: FixturePlan): readonly Finding[] {
   const at = placeOf(part, '/ports')
-  const { length, least, surface, toPort } = grip
+  const { length, least, most, surface, toPort, end } = grip
+  const other = `hold the part by its other end (\`fixture: {head-faces: ${end === 'top' ? '+X' : '-X'}}\`), or by a plug or a bolt through the bore`
+  const nearer = `set the chuck's face ${fixed(Math.ceil((least - length) * 100 - 1e-6) / 100, 2)} mm nearer to the ports, or hold the part by a plug or a bolt through the bore`
   return [
     ...(length < least - 1e-6
       ? [
@@ -83,7 +85,7 @@ function held(part: Part, { grip }: FixturePlan): readonly Finding[] {
             severity: 'error' as const,
             message: `the jaws hold ${fixed(length, 2)} mm of ${surface}; ${inWords(least)} mm or more is needed to mill the ports`,
             at,
-            hint: `set the chuck's face ${fixed(Math.ceil((least - length) * 100 - 1e-6) / 100, 2)} mm nearer to the ports, or hold the part by a plug or a bolt through the bore; \`habits: {least-grip: …}\` in the shop file says how much the works wants`,
+            hint: `${most < least ? `${surface} is no longer: ${other}` : nearer}; \`habits: {least-grip: …}\` in the shop file says how much the works wants`,
           },
         ]
       : []),

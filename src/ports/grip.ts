@@ -12,6 +12,8 @@ export type Grip = {
   readonly diameter: Millimetre
   readonly end: 'top' | 'bottom'
   readonly length: Millimetre
+  /** Of the whole band: jaws bored to one size hold no more. */
+  readonly most: Millimetre
   /** That the works does not go below. */
   readonly least: Millimetre
   /** How far out the jaws' front face stands from the held end, as a depth. */
@@ -43,6 +45,7 @@ export function gripOf({ fixture, habits }: Pick<Shop, 'fixture' | 'habits'>, { 
     diameter: band.diameter,
     end,
     length,
+    most: band.to - band.from,
     least: habits.leastGrip,
     front,
     chuckFace: xOf(front),

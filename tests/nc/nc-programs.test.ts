@@ -1,39 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { planCutting } from '../../src/cutting/plan-cutting.ts'
 import { ncPrograms } from '../../src/nc/nc-programs.ts'
-import type { Programmed } from '../../src/nc/programmed.ts'
-import { planPorts } from '../../src/ports/plan-ports.ts'
 import type { NcWords, Shop } from '../../src/shop/shop.ts'
-import { stateOf } from '../cutting/hand-made.ts'
-import { type Asked, linerOf, milledAt, shopWith } from '../ports/liner.ts'
+import { type Asked, shopWith } from '../ports/liner.ts'
 import { readNc } from '../ports/proof/nc-reader.ts'
-
-const PORTS: readonly Asked[] = [
-  { name: 'exhaust', at: 0, top: 38, height: 16, width: 27, bridge: 3 },
-  { name: 'main', at: 78, top: 44, up: 15, width: 17, back: 32, corner: { on: 'bore', radius: 2.6 } },
-  { name: 'other main', at: -78, top: 44, up: 15, width: 17, back: 32, corner: { on: 'bore', radius: 2.6 } },
-  { name: 'rear', at: 140, top: 44, up: 15, width: 12, back: 10, corner: { on: 'bore', radius: 2.6 } },
-  { name: 'other rear', at: -140, top: 44, up: 15, width: 12, back: 10, corner: { on: 'bore', radius: 2.6 } },
-  { name: 'boost', at: 180, top: 44.7, up: 50, corner: { on: 'cutter', radius: 1.5 } },
-]
-const asMilled = milledAt(47.8, 55.2, 0.2)
-
-function planned(changes: Partial<Shop> = {}, asked = PORTS, set: Partial<Shop['fixture']> = {}): Programmed {
-  const shop = shopWith(set, changes)
-  const part = { ...linerOf(asked), material: { grade: '42CrMo4', written: '42CrMo4', hardness: 300 } }
-  const { ports, fixture } = planPorts(part, shop, asMilled)
-  const state = stateOf('mill-ports', asMilled.shape, asMilled.shape)
-  const { setUps } = planCutting(part, shop, [state], ports, 12)
-  return {
-    part: { number: 'T-1', title: 'Liner', revision: 'A', kind: 'liner' },
-    shop: { name: shop.name, fixture: shop.fixture, ...(shop.ncWords && { ncWords: shop.ncWords }) },
-    ports,
-    setUps,
-    ...(fixture && { fixture }),
-    fingerprint: 'abc123',
-    operations: [{ number: 10, shape: asMilled.shape }],
-  }
-}
+import { PORTS, planned } from './hand-planned.ts'
 
 const programs = (ncWords: NcWords = {}, asked = PORTS) => ncPrograms(planned({ ncWords }, asked))
 

@@ -14,6 +14,7 @@ export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
     diameter: 55.1,
     end: 'bottom',
     length: 10,
+    most: 88,
     least: 10,
     front: 82,
     chuckFace: -2,

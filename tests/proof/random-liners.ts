@@ -18,6 +18,7 @@ export function proveRandomLiners(asked: {
     .replace('positive-rotary: Y to Z', `positive-rotary: ${asked.positiveRotary}`)
     .replace('tilt-limits: [-10, 60]', 'tilt-limits: [-60, 60]')
     // Head to the chuck the jaws have the flange alone: what they may hold it by is not what is proved here.
+    .replace('force: 18000', 'force: 500000')
     .replace(/^habits:\n/m, 'habits:\n  least-grip: 4\n')
   let planned = 0
   it.each(randomLiners(LINERS, asked.seed).map((ports, i) => [i + 1, ports] as const))(

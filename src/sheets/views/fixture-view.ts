@@ -168,7 +168,7 @@ function pickUpLines(
       : `With the jaws empty touch the shoulder that the top face stops against, tip at Z ${at(face.z)}, Y 0: set the display to X ${at(face.x)}. Every part is pushed home against it.`,
     ...(pivot
       ? [
-          `Where the pivot is not known: fix a ball to the plate, read X and Z over it at tilt 0 (1) and at tilt ${signed(angle(pivot.tilt, 1))}° (2). The pivot stands at X = half of X1 + X2, plus ${fixed(pivot.factor, 4)} times Z2 − Z1; Z = half of Z1 + Z2, less ${fixed(pivot.factor, 4)} times X2 − X1.`,
+          `Where the pivot is not known: fix a ball to the plate, read X and Z over it at tilt 0 (1) and at tilt ${signed(angle(pivot.tilt, 1))}° (2). The pivot stands at X = half of X1 + X2, plus ${fixed(pivot.factor, 4).replace('-', '−')} times Z2 − Z1; Z = half of Z1 + Z2, less ${fixed(pivot.factor, 4).replace('-', '−')} times X2 − X1.`,
         ]
       : []),
   ]
