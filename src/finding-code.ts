@@ -75,7 +75,9 @@ type StockCode =
   | 'stock/heavy'
   | 'stock/honed-alone'
   | 'stock/impossible'
+  | 'stock/marginal'
   | 'stock/more-than-lapped'
+  | 'stock/rests-on-growth'
   | 'stock/thin'
   | 'stock/unused'
 

@@ -1,4 +1,5 @@
 import type { StockSide } from '../plan/plan.ts'
+import { chanceLines, marginLines } from '../sheets/views/margin-lines.ts'
 import { basisRows, firstArticleLines, nearlyAllHead, oddsRows } from '../sheets/views/odds-rows.ts'
 import { paperFigures } from '../sheets/views/paper-figures.ts'
 import type { Options } from './options.ts'
@@ -34,6 +35,8 @@ export function stockOdds({ stock }: StockSide, { units }: Options): string {
     [{ head: 'it rests on' }, { head: 'for' }, right('value'), { head: 'from' }, { head: 'source' }],
     basis.map(row => [row.figure, row.surfaces, row.value, row.from, row.source]),
   )
-  const lines = firstArticleLines(stock, figures).map(line => `${line}\n`)
+  const lines = [...chanceLines(stock), ...marginLines(stock, figures), ...firstArticleLines(stock, figures)].map(
+    line => `${line}\n`,
+  )
   return [...(odds.length > 0 ? [spread] : []), ...(basis.length > 0 ? [rests] : []), ...lines].join('\n')
 }

@@ -60,7 +60,7 @@ function stockTable({ stock, operations, plating }: StockSide, { units }: Option
   )
 }
 
-const COLOUR: Readonly<Record<Verdict, string>> = { ok: '32', thin: '33', deep: '33', impossible: '31' }
+const COLOUR: Readonly<Record<Verdict, string>> = { ok: '32', marginal: '33', thin: '33', deep: '33', impossible: '31' }
 
 /** Good in green, bad in red: the word says it all without. */
 export const inColour = (verdict: Verdict, colour: boolean): string =>
@@ -122,7 +122,7 @@ const growthText = ({ least, nominal, most }: { least: number; nominal: number; 
 
 /** The two margins in words, one line a surface and operation. */
 function plainWords({ stock }: StockSide, { units }: Options): string {
-  const say = ({ surface, operation, margin, hardnessAtFinish }: StockEntry): string => {
+  const say = ({ surface, operation, margin, hardnessAtFinish, hardnessBand }: StockEntry): string => {
     const cleanUp =
       margin.cleanUp < -ROUNDING
         ? `does not clean up at the worst place: short by ${length(-margin.cleanUp, units)} ${units} each side`
@@ -139,7 +139,10 @@ function plainWords({ stock }: StockSide, { units }: Options): string {
         : margin.plating < 0
           ? `; too little plating is left by ${length(-margin.plating, units)} ${units}`
           : `; ${length(margin.plating, units)} ${units} of plating to spare at the thinnest place`
-    const hard = hardnessAtFinish === undefined ? '' : `, about ${hardness(hardnessAtFinish)} HV there`
+    const hard =
+      hardnessAtFinish === undefined || !hardnessBand
+        ? ''
+        : `, about ${hardness(hardnessAtFinish)} HV there (${hardness(hardnessBand.low)} to ${hardness(hardnessBand.high)})`
     return `${surface}, operation ${operation}: ${cleanUp}${depth}${layer}${hard}.`
   }
   return stock.map(entry => `${say(entry)}\n`).join('')

@@ -14,3 +14,40 @@ export function logGamma(x: number): number {
 
 /** The gamma function. Range: x over 0. @example gamma(1.5882352941) gives 0.8922 */
 export const gamma = (x: number): number => Math.exp(logGamma(x))
+
+const CLOSE = 1e-15
+const ROUNDS = 500
+
+/**
+ * Regularised lower incomplete gamma function P(a, x): by its series below a + 1, by its continued fraction above.
+ * Range: a over 0, x from 0. Source: memory: textbook numerical analysis; tested against quadrature.
+ * @example lowerGammaShare(1, 1) gives 0.63212
+ */
+export function lowerGammaShare(a: number, x: number): number {
+  if (x <= 0) return 0
+  if (x === Number.POSITIVE_INFINITY) return 1
+  const front = Math.exp(a * Math.log(x) - x - logGamma(a))
+  if (x < a + 1) {
+    let term = 1 / a
+    let sum = term
+    for (let n = 1; n < ROUNDS && Math.abs(term) > CLOSE * Math.abs(sum); n++) {
+      term *= x / (a + n)
+      sum += term
+    }
+    return front * sum
+  }
+  let b = x + 1 - a
+  let c = 1e300
+  let d = 1 / b
+  let h = d
+  for (let i = 1; i < ROUNDS; i++) {
+    const an = -i * (i - a)
+    b += 2
+    d = 1 / (an * d + b)
+    c = b + an / c
+    const by = d * c
+    h *= by
+    if (Math.abs(by - 1) < CLOSE) break
+  }
+  return 1 - front * h
+}

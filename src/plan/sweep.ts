@@ -82,7 +82,7 @@ function keep(part: Part, shop: Shop, last: Kept | undefined): Kept {
   return { key, shop, route, chosen: chooseStock(part, shop, chains, thinnestWall(part)) }
 }
 
-const isOk = (verdict: Verdict | undefined): boolean => verdict === 'ok'
+const isOk = (verdict: Verdict | undefined): boolean => verdict === 'ok' || verdict === 'marginal'
 const allOk = ({ entries }: SweepPoint): boolean => entries.length > 0 && entries.every(({ verdict }) => isOk(verdict))
 
 function surfacesOf(points: readonly SweepPoint[]): Sweep['surfaces'] {

@@ -33,7 +33,7 @@ const mm = (value: number): string => fixed(value, 3)
 
 /** How honing after plating was judged: what of its margins the findings speak of. */
 export type JudgedHone = {
-  readonly verdict: 'ok' | 'thin' | 'deep' | 'impossible'
+  readonly verdict: 'ok' | 'marginal' | 'thin' | 'deep' | 'impossible'
   readonly margin: { readonly cleanUp: Millimetre }
   readonly perSide: { readonly least: Millimetre; readonly needed: Millimetre }
 }

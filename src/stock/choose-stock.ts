@@ -43,10 +43,14 @@ export function stockThatCleansUp(
 export const roundedUp = (value: Millimetre, step: Millimetre): Millimetre =>
   Number((Math.ceil(value / step - 1e-6) * step).toFixed(6))
 
+/** So that what is chosen can be told from what does not serve, on diameter: a micrometre a side. A lap takes too little for it. */
+const toldOf = ({ finishes }: FinishChain, index: number): Millimetre =>
+  finishes[index]?.stockKey === 'lap' ? 0 : 0.002
+
 /** The least stocks that clean up, in steps of the shop. */
 export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: KnownSpread, step: Millimetre): Stocks =>
   chain.finishes.map((_, index) =>
-    roundedUp(stockThatCleansUp(notebook, chain, index, growth), stepOf(chain, step, index)),
+    roundedUp(stockThatCleansUp(notebook, chain, index, growth) + toldOf(chain, index), stepOf(chain, step, index)),
   )
 
 /** A face is given in steps on the face; a lap takes so little that its steps are a tenth. */

@@ -1,3 +1,4 @@
+import { lowerGammaShare } from '../handbook/gamma-function.ts'
 import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -38,19 +39,33 @@ export const bellShaped = (step: Millimetre, { least, nominal, most }: Spread): 
       : bellBelow((value - nominal) / Math.max(most - nominal, 1e-12)),
   )
 
+/** Where a distribution without an end is cut off: fewer than one in a hundred million lie beyond. */
+const FAR = 6
+
+/** Normal, with least and most so many sigma from the nominal, each on its own side. */
+export const bellWithoutEnd = (step: Millimetre, { least, nominal, most }: Spread, sigmas: number): Distribution => {
+  const [low, high] = [(nominal - least) / sigmas, (most - nominal) / sigmas]
+  return fromBelow(step, nominal - FAR * low, nominal + FAR * high, value => {
+    const sigma = value < nominal ? low : high
+    return sigma < 1e-12 ? (value < nominal ? 0 : 1) : normalBelow((value - nominal) / sigma)
+  })
+}
+
+/** Share of a normal distribution below z. */
+const normalBelow = (z: number): number => {
+  const share = lowerGammaShare(0.5, (z * z) / 2) / 2
+  return z < 0 ? 0.5 - share : 0.5 + share
+}
+
+/** How far off, when both components are normal and the figure is so many sigma (Rayleigh). */
+export const offCentreWithoutEnd = (step: Millimetre, figure: Millimetre, sigmas: number): Distribution =>
+  fromBelow(step, 0, (FAR * figure) / sigmas, value =>
+    figure === 0 ? 1 : value <= 0 ? 0 : 1 - Math.exp(-(((sigmas * value) / figure) ** 2) / 2),
+  )
+
 /** Any length up to the most, all as likely. */
 export const evenlySpread = (step: Millimetre, most: Millimetre): Distribution =>
   fromBelow(step, 0, most, value => (most === 0 ? 1 : Math.min(1, Math.max(0, value / most))))
-
-/** Share of a Rayleigh distribution of sigma 1/3 that lies within 1. */
-const WITHIN = 1 - Math.exp(-4.5)
-
-/** How far off centre, when both components are bell-shaped and the most is three sigma. */
-export const offCentreBy = (step: Millimetre, most: Millimetre): Distribution =>
-  fromBelow(step, 0, most, value => {
-    if (most === 0 || value >= most) return 1
-    return value <= 0 ? 0 : (1 - Math.exp(-4.5 * (value / most) ** 2)) / WITHIN
-  })
 
 /** Of the sum of two lengths that know nothing of each other, both in the same steps. */
 export function added(a: Distribution, b: Distribution): Distribution {

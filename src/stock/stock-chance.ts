@@ -3,12 +3,12 @@ import type { Millimetre } from '../units.ts'
 import {
   added,
   bellShaped,
+  bellWithoutEnd,
   chanceBelow,
   type Distribution,
-  evenlySpread,
   lengthBelow,
   negated,
-  offCentreBy,
+  offCentreWithoutEnd,
 } from './distribution.ts'
 import type { Finish } from './finish-chain.ts'
 import type { SolvedChain } from './solve-chain.ts'
@@ -22,8 +22,8 @@ const sum = (terms: readonly Distribution[]): Distribution => terms.reduce(added
 
 /**
  * Chance, for one piece, that each finish of a chain does not clean up, and that too little case is left: every size spread
- * over its limits, growth over its range, eccentricity and form up to their figures. The whole chain counts for the case,
- * in which the sizes between cancel.
+ * about its middle, growth about its record, eccentricity and form about their figures, none of them cut off: a stock that is
+ * chosen from the limits would else never fail. The whole chain counts for the case, in which the sizes between cancel.
  */
 export function pieceChances(
   solved: SolvedChain,
@@ -32,7 +32,7 @@ export function pieceChances(
 ): readonly StockChance[] {
   const { chain, stocks } = solved
   const short = chain.finishes.map((finish, index) => {
-    const least = added(takenPerSide(solved, index), negated(straying(FINE, finish)))
+    const least = added(takenPerSide(solved, index, 'none'), negated(straying(FINE, finish)))
     return chanceBelow(least, finish.needed.value - (stocks[index] ?? 0) / 2)
   })
   const deep = ordered && chain.cased ? chanceOfTooLittle(solved, ordered, asked) : undefined
@@ -40,12 +40,12 @@ export function pieceChances(
 }
 
 /** What a finish takes from one side about its nominal, before it strays: both sizes, and the growth in the first of a chain. */
-function takenPerSide(solved: SolvedChain, index: number): Distribution {
+function takenPerSide(solved: SolvedChain, index: number, ends: Ends): Distribution {
   const { chain, soft, after } = solved
   return sum([
-    perSide(FINE, solved, after[index - 1] ?? soft),
-    perSide(FINE, solved, after[index] ?? chain.final),
-    ...(index === 0 ? growing(FINE, solved) : []),
+    perSide(FINE, solved, after[index - 1] ?? soft, ends),
+    perSide(FINE, solved, after[index] ?? chain.final, ends),
+    ...(index === 0 ? growing(FINE, solved, ends) : []),
   ])
 }
 
@@ -55,7 +55,7 @@ const TAIL = 0.00135
 /** The stock on diameter of each finish of a chain in all pieces but one in 370: the same distributions as the chances. */
 export function nearlyAllPieces(solved: SolvedChain): readonly NearlyAll[] {
   return solved.chain.finishes.map((_, index) => {
-    const taken = takenPerSide(solved, index)
+    const taken = takenPerSide(solved, index, 'at the limits')
     const nominal = solved.stocks[index] ?? 0
     return {
       share: 1 - 2 * TAIL,
@@ -69,26 +69,45 @@ function chanceOfTooLittle(solved: SolvedChain, ordered: Spread, asked: Millimet
   const { chain, stocks, soft } = solved
   const nominal = stocks.reduce((total, stock) => total + stock / 2, 0)
   const taken = sum([
-    perSide(COARSE, solved, soft),
-    perSide(COARSE, solved, chain.final),
-    ...growing(COARSE, solved),
+    perSide(COARSE, solved, soft, 'none'),
+    perSide(COARSE, solved, chain.final, 'none'),
+    ...growing(COARSE, solved, 'none'),
     ...chain.finishes.map(finish => straying(COARSE, finish)),
   ])
-  return chanceBelow(added(bellShaped(COARSE, ordered), negated(taken)), asked + nominal)
+  return chanceBelow(added(bellWithoutEnd(COARSE, ordered, SIZE_SIGMAS), negated(taken)), asked + nominal)
 }
 
-/** What a size adds to one side, about its middle: half on a diameter, all of it on a face. */
-function perSide(step: Millimetre, { chain }: SolvedChain, { lower, upper }: Limits): Distribution {
+/** What a size adds to one side, about its middle: half on a diameter, all of it on a face. Its limits are three sigma. */
+function perSide(step: Millimetre, { chain }: SolvedChain, { lower, upper }: Limits, ends: Ends): Distribution {
   const half = (upper - lower) / (chain.kind === 'face' ? 2 : 4)
-  return bellShaped(step, { least: -half, nominal: 0, most: half })
+  const spread = { least: -half, nominal: 0, most: half }
+  return ends === 'none' ? bellWithoutEnd(step, spread, SIZE_SIGMAS) : bellShaped(step, spread)
 }
 
 /** Growth about its nominal; a face is pushed out from both ends of its length by the same growth. */
-function growing(step: Millimetre, { chain, growth: { least, nominal, most } }: SolvedChain): readonly Distribution[] {
+function growing(
+  step: Millimetre,
+  { chain, growth: { least, nominal, most } }: SolvedChain,
+  ends: Ends,
+): readonly Distribution[] {
   const times = chain.kind === 'face' ? 2 : 1
-  return [bellShaped(step, { least: times * (least - nominal), nominal: 0, most: times * (most - nominal) })]
+  const spread = { least: times * (least - nominal), nominal: 0, most: times * (most - nominal) }
+  return [ends === 'none' ? bellWithoutEnd(step, spread, GROWTH_SIGMAS) : bellShaped(step, spread)]
 }
 
-/** How far the worst place strays: off centre, and out of true by anything up to the form error. */
-const straying = (step: Millimetre, { eccentricity, form }: Finish): Distribution =>
-  added(offCentreBy(step, eccentricity.value), evenlySpread(step, form.value))
+/** Whether a spread ends at the limits that the stock was chosen from. A chance is reckoned without ends. */
+type Ends = 'at the limits' | 'none'
+
+/** Sizes keep within their limits but for 0.27 %; a record of growth holds a whole load in 19 of 20. */
+const SIZE_SIGMAS = 3
+const GROWTH_SIGMAS = 1.96
+/** Run-out stays under its figure but for 1.1 %; ovality and bow, as records give them, but for 5 %. */
+const RUNOUT_SIGMAS = 3
+const FORM_SIGMAS = 2.448
+
+/** How far the worst place strays: off centre, out of round and bowed, each in two directions that know nothing of each other. */
+const straying = (step: Millimetre, finish: Finish): Distribution =>
+  added(
+    offCentreWithoutEnd(step, finish.eccentricity.value, RUNOUT_SIGMAS),
+    offCentreWithoutEnd(step, finish.form.value, FORM_SIGMAS),
+  )

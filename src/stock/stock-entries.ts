@@ -8,7 +8,9 @@ import { NO_GROWTH, type SolvedChain } from './solve-chain.ts'
 import type { StockEntry } from './stock.ts'
 
 /** An entry before it is judged against the case. */
-export type Cut = Omit<StockEntry, 'verdict' | 'margin' | 'hardnessAtFinish'> & { readonly cleanUp: Millimetre }
+export type Cut = Omit<StockEntry, 'verdict' | 'margin' | 'hardnessAtFinish' | 'hardnessBand'> & {
+  readonly cleanUp: Millimetre
+}
 
 /** What every finish of a chain takes: on diameter by the limits before and after, per side at the worst place. */
 export function cutsOf(notebook: Notebook, solved: SolvedChain): readonly Cut[] {

@@ -3,8 +3,10 @@ import type { Limits } from '../limits.ts'
 import type { SurfaceKind } from '../place.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre, Vickers } from '../units.ts'
+import type { Bears, Eats } from './margin-words.ts'
 
-export type Verdict = 'ok' | 'thin' | 'deep' | 'impossible'
+/** Marginal: between what serves and what does not by less than the gauge can tell. */
+export type Verdict = 'ok' | 'marginal' | 'thin' | 'deep' | 'impossible'
 
 /**
  * One finishing operation on one surface after hardening. For a face `perSide` is what comes off it, and `onDiameter` is
@@ -31,7 +33,13 @@ export type StockEntry = {
     /** Honing of a plated bore: the least plating left beyond the least asked. */
     readonly plating?: Millimetre
   }
+  /** Expected where most comes off, up to and with this operation, and the band of the models. */
   readonly hardnessAtFinish?: Vickers
+  readonly hardnessBand?: { readonly low: Vickers; readonly high: Vickers }
+  /** What the margin that fails first bears of each input alone; nothing where it has failed. */
+  readonly bears?: Bears
+  /** What asks for most stock. */
+  readonly eats?: Eats
   readonly verdict: Verdict
   /** What the per-side figures are made of. */
   readonly eccentricity: Millimetre

@@ -26,7 +26,8 @@ export function withChances(
         operation: operation.number,
         rootSumSquare: rootSumSquareOf(notebook, solved, index),
         nearlyAll: all[index],
-        piece: chances[index] ?? { notCleanedUp: 0 },
+        // Without a record of its growth a piece's chance is a guess at a guess.
+        ...(standsOnRecord(solved) && { piece: chances[index] ?? { notCleanedUp: 0 } }),
       }))
     })
   return entries.map(entry => {
@@ -34,9 +35,13 @@ export function withChances(
     if (!found?.nearlyAll) return entry
     const { rootSumSquare, nearlyAll, piece } = found
     const worstCase = (entry.onDiameter.most - entry.onDiameter.least) / 2
-    return { ...entry, spread: { worstCase, rootSumSquare, nearlyAll }, chance: { piece } }
+    return { ...entry, spread: { worstCase, rootSumSquare, nearlyAll }, ...(piece && { chance: { piece } }) }
   })
 }
+
+/** Nothing grows, or the works has measured how much. */
+const standsOnRecord = ({ growth }: SolvedChain): boolean =>
+  growth.from === 'measured' || (growth.least === 0 && growth.most === 0)
 
 /** A case is ordered with no minus side: any depth of its range may come. */
 const orderedSpread = ({ ordered: { least, most } }: CasePlan): Spread => ({

@@ -35,11 +35,13 @@ describe('sweep of a stock', () => {
     }
   })
 
-  it('goes from thin over ok to deep, and tells the window in which both ends hold', () => {
+  it('goes from thin over marginal and ok to deep, and tells the window in which both ends hold', () => {
     const verdicts = values.map((_, index) => bore(index)?.verdict)
-    expect([...new Set(verdicts)]).toEqual(['thin', 'ok', 'deep'])
+    expect([...new Set(verdicts)]).toEqual(['thin', 'marginal', 'ok', 'deep'])
     const surface = sweep.surfaces.find(({ operation }) => operation === 140)
-    expect(surface?.windows).toEqual([{ from: values[verdicts.indexOf('ok')], to: values[verdicts.lastIndexOf('ok')] }])
+    expect(surface?.windows).toEqual([
+      { from: values[verdicts.indexOf('marginal')], to: values[verdicts.lastIndexOf('ok')] },
+    ])
     expect(sweep.windows).toEqual(surface?.windows)
   })
 })

@@ -4,13 +4,29 @@ import { planStockSide } from '../../src/plan/begin-plan.ts'
 import { basisRows, firstArticleLines, oddsRows } from '../../src/sheets/views/odds-rows.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import type { Shop } from '../../src/shop/shop.ts'
 import { LINER_TEXT, partFrom } from '../route/part-text.ts'
 
 const MM = paperFigures('mm')
 const part = partFrom(LINER_TEXT)
-const stockWith = (bore?: number) => {
+/** Without a record of growth no chance is given. Invented. */
+const MEASURED: Shop = {
+  ...BUILT_IN_SHOP,
+  measured: [
+    {
+      process: 'gas nitriding',
+      pieces: 12,
+      date: '2026-03-02',
+      growth: {
+        outside: { least: 0.012, nominal: 0.015, most: 0.018 },
+        bore: { least: 0.002, nominal: 0.005, most: 0.008 },
+      },
+    },
+  ],
+}
+const stockWith = (bore?: number, shop: Shop = BUILT_IN_SHOP) => {
   const given = bore === undefined ? part : { ...part, stock: { bore } }
-  const { plan } = planStockSide(given, BUILT_IN_SHOP, { number: '1', quantity: 12 })
+  const { plan } = planStockSide(given, shop, { number: '1', quantity: 12 })
   if (!plan) throw new Error('no plan')
   return plan
 }
@@ -27,7 +43,7 @@ it.each([
 
 describe('how the stock may fall', () => {
   it('says the chance of a piece, and of one or more of the pieces started', () => {
-    const { stock, batch } = stockWith(0.09)
+    const { stock, batch } = stockWith(0.09, MEASURED)
     const bore = stock.find(({ surface, chance: odds }) => surface === 'bore' && (odds?.piece.notCleanedUp ?? 0) > 1e-4)
     const p = bore?.chance?.piece.notCleanedUp ?? 0
     expect(p).toBeGreaterThan(1e-4)

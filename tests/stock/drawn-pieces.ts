@@ -2,7 +2,7 @@ import type { Spread } from '../../src/limits.ts'
 import { type Limits, middleOf, toleranceOf } from '../../src/limits.ts'
 import type { SolvedChain } from '../../src/stock/solve-chain.ts'
 import type { Millimetre } from '../../src/units.ts'
-import { bell, offCentre, type Random, seededRandom } from './random.ts'
+import { AT_THE_LIMITS, type Draws, seededRandom } from './random.ts'
 
 /** One piece of a batch: what each finish takes on diameter, and per side where least and most is taken. */
 export type DrawnPiece = {
@@ -13,11 +13,9 @@ export type DrawnPiece = {
   readonly caseLeft?: Millimetre
 }
 
-const within = (limits: Limits, random: Random): Millimetre =>
-  middleOf(limits) + (toleranceOf(limits) / 2) * bell(random)
+const within = (limits: Limits, at: number): Millimetre => middleOf(limits) + (toleranceOf(limits) / 2) * at
 
-function withinSpread({ least, nominal, most }: Spread, random: Random): Millimetre {
-  const at = bell(random)
+function withinSpread({ least, nominal, most }: Spread, at: number): Millimetre {
   return nominal + at * (at < 0 ? nominal - least : most - nominal)
 }
 
@@ -26,25 +24,25 @@ export function drawnPieces(
   { chain, growth, soft, after }: SolvedChain,
   pieces: number,
   seed: number,
-  ordered?: Spread,
+  { ordered, draws = AT_THE_LIMITS }: { readonly ordered?: Spread; readonly draws?: Draws } = {},
 ): readonly DrawnPiece[] {
   const random = seededRandom(seed)
   return Array.from({ length: pieces }, () => {
-    const g = withinSpread(growth, random)
-    let before = within(soft, random) + (chain.kind === 'bore' ? -2 * g : 2 * g)
+    const g = withinSpread(growth, draws.growth(random))
+    let before = within(soft, draws.size(random)) + (chain.kind === 'bore' ? -2 * g : 2 * g)
     const onDiameter: Millimetre[] = []
     const least: Millimetre[] = []
     const most: Millimetre[] = []
     for (const [index, { eccentricity, form }] of chain.finishes.entries()) {
-      const now = within(after[index] ?? chain.final, random)
+      const now = within(after[index] ?? chain.final, draws.size(random))
       const taken = (chain.kind === 'bore' ? now - before : before - now) * (chain.kind === 'face' ? 2 : 1)
-      const strays = eccentricity.value * offCentre(random) + form.value * random()
+      const strays = eccentricity.value * draws.runout(random) + form.value * draws.form(random)
       onDiameter.push(taken)
       least.push(taken / 2 - strays)
       most.push(taken / 2 + strays)
       before = now
     }
-    const depth = ordered && withinSpread(ordered, random)
+    const depth = ordered && withinSpread(ordered, draws.size(random))
     return {
       onDiameter,
       least,

@@ -20,7 +20,7 @@ export type OddsRow = {
 
 export const oddsRows = (entries: readonly StockEntry[], { length }: PaperFigures): readonly OddsRow[] =>
   entries.flatMap(({ surface, operation, spread, chance: odds }) => {
-    if (!spread || !odds) return []
+    if (!spread) return []
     const both = (piece: number | undefined, batch: number | undefined): string =>
       piece === undefined ? DASH : [...new Set([piece, batch ?? piece].map(chance))].join('; ')
     return [
@@ -30,8 +30,8 @@ export const oddsRows = (entries: readonly StockEntry[], { length }: PaperFigure
         worstCase: `±${length(spread.worstCase)}`,
         rootSumSquare: `±${length(spread.rootSumSquare)}`,
         nearlyAll: `${length(spread.nearlyAll.least)} to ${length(spread.nearlyAll.most)}`,
-        notCleanedUp: both(odds.piece.notCleanedUp, odds.batch?.notCleanedUp),
-        tooLittleCase: both(odds.piece.tooLittleCase, odds.batch?.tooLittleCase),
+        notCleanedUp: both(odds?.piece.notCleanedUp, odds?.batch?.notCleanedUp),
+        tooLittleCase: both(odds?.piece.tooLittleCase, odds?.batch?.tooLittleCase),
       },
     ]
   })

@@ -2,6 +2,7 @@ import { fixed, hardness, hours } from '../../figures.ts'
 import { writtenAs } from '../../place.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { StockEntry } from '../../stock/stock.ts'
+import { chanceLines, marginLines } from './margin-lines.ts'
 import {
   type BasisRow,
   basisRows,
@@ -29,6 +30,7 @@ export type StockView = {
     readonly cleanUp: string
     /** Of the case or the plating that must be left, what is to spare. */
     readonly left: string
+    /** Expected where most comes off, and the band of the models. */
     readonly hardness: string
     readonly verdict: string
   }[]
@@ -55,6 +57,7 @@ export type StockView = {
 
 const VERDICT: { readonly [verdict in StockEntry['verdict']]: string } = {
   ok: 'cleans up, case left',
+  marginal: 'no more than can be told',
   thin: 'too little: will not clean up',
   deep: 'too much: case gone',
   impossible: 'no figure serves',
@@ -74,24 +77,29 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
   const drawn = [...pictures].filter(name => /^(ladder|hardness)(-|$)/.test(name))
   return {
     unit,
-    entries: plan.stock.map(({ surface, operation, onDiameter, perSide, margin, hardnessAtFinish, verdict }) => {
-      // A lap takes micrometres.
-      const fine = (value: number) => length(value, onDiameter.most < LITTLE ? 4 : 3)
-      return {
-        surface,
-        operation: String(operation),
-        least: fine(onDiameter.least),
-        nominal: fine(onDiameter.nominal),
-        most: fine(onDiameter.most),
-        sideLeast: fine(perSide.least),
-        needed: fine(perSide.needed),
-        sideMost: fine(perSide.most),
-        cleanUp: fine(margin.cleanUp),
-        left: under(margin, length),
-        hardness: hardnessAtFinish === undefined ? DASH : hardness(hardnessAtFinish),
-        verdict: verdictOf(margin, verdict),
-      }
-    }),
+    entries: plan.stock.map(
+      ({ surface, operation, onDiameter, perSide, margin, hardnessAtFinish, hardnessBand, verdict }) => {
+        // A lap takes micrometres.
+        const fine = (value: number) => length(value, onDiameter.most < LITTLE ? 4 : 3)
+        return {
+          surface,
+          operation: String(operation),
+          least: fine(onDiameter.least),
+          nominal: fine(onDiameter.nominal),
+          most: fine(onDiameter.most),
+          sideLeast: fine(perSide.least),
+          needed: fine(perSide.needed),
+          sideMost: fine(perSide.most),
+          cleanUp: fine(margin.cleanUp),
+          left: under(margin, length),
+          hardness:
+            hardnessAtFinish === undefined || !hardnessBand
+              ? DASH
+              : `${hardness(hardnessAtFinish)} (${hardness(hardnessBand.low)} to ${hardness(hardnessBand.high)})`,
+          verdict: verdictOf(margin, verdict),
+        }
+      },
+    ),
     leftHead: leftHead(plan.stock),
     ladders: (drawn.includes('ladder') ? [] : plan.ladders).map(({ surface, kind, states }) => ({
       surface: kind === 'face' ? surface : `${surface} Ø`,
@@ -110,7 +118,11 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     odds: oddsRows(plan.stock, figures),
     nearlyAllHead: nearlyAllHead(plan.stock),
     basis: basisRows(plan.stock, figures),
-    firstArticle: firstArticleLines(plan.stock, figures),
+    firstArticle: [
+      ...chanceLines(plan.stock),
+      ...marginLines(plan.stock, figures),
+      ...firstArticleLines(plan.stock, figures),
+    ],
     lengths: lengthRows(plan, figures),
   }
 }
