@@ -47,7 +47,8 @@ function betweenOutlines(
   const [flatA, flatB] = [a.map(flat), b.map(flat)]
   const overlaps = flatA.some(point => inside(point, flatB)) || flatB.some(point => inside(point, flatA))
   if (overlaps) return 0
-  return Math.min(...flatA.flatMap(p => flatB.map(q => Math.hypot(p[0] - q[0], p[1] - q[1]))))
+  const leastFrom = ([x, y]: Flat): Millimetre => Math.min(...flatB.map(([x2, y2]) => Math.hypot(x - x2, y - y2)))
+  return Math.min(...flatA.map(leastFrom))
 }
 
 /** Whether a ray from the point crosses the outline an odd number of times. */

@@ -22,8 +22,8 @@ const CHORDS = 16
 export function cutPath(window: PortWindow, shape: CutShape): CutPath {
   const moves: FeedMove[] = []
   const start = startOf(window, shape)
-  follow(window, shape, start.top, ({ x, y, z }, share, clear) => {
-    moves.push(clear ? { x, y, z, share, clear } : { x, y, z, share })
+  follow(window, shape, start.top, (at, share, clear) => {
+    moves.push({ ...at, share, ...(clear && { clear }) })
   })
   return { entry: start.entry, from: start.from, moves }
 }
