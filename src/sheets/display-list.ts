@@ -7,6 +7,10 @@ export type Tag = {
   readonly parent?: Tag
   readonly alternative?: string
   readonly scope?: 'Row' | 'Column'
+  /** Of a row: all its cells, those too that nothing is printed in, so that every row has as many. */
+  readonly cells?: readonly Tag[]
+  /** Of a cell: how many columns it goes over. */
+  readonly columns?: number
 }
 
 /** One thing at its final place on a page, points from the top left corner. Painters draw items and decide nothing. */

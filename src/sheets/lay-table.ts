@@ -36,7 +36,7 @@ export function layTable(table: Element, width: Point, layout: Layout, parent: T
   const widths = columnWidths(needs, width, CELL_GAP, !has(table, 'tight'))
   const across = widths.reduce((sum, each) => sum + each, 0) + CELL_GAP * (widths.length - 1)
 
-  const heads = (headRows ?? []).map(row => laid(row, widths, across, { tag, type: 'TH', last: true }))
+  const heads = (headRows ?? []).map(row => laid(row, widths, across, { tag, type: 'TH', last: true, columns: count }))
   const head = heads.flat().reduce<Slice | undefined>(
     (above, row) => ({
       height: (above?.height ?? 0) + row.height,
@@ -50,7 +50,7 @@ export function layTable(table: Element, width: Point, layout: Layout, parent: T
   const room = layout.bodyHeight - 3 * LINE_HEIGHT - (head?.height ?? 0)
   const body = (bodyRows ?? []).flatMap((row, index) => {
     const style = { tag, type: 'TD', last: false, room, open: goesOn(bodyRows?.[index + 1] ?? []) } as const
-    return laid(row, goesOn(row) ? [across] : widths, across, style)
+    return laid(row, goesOn(row) ? [across] : widths, across, { ...style, columns: count })
   })
   if (head === undefined) return body
   // A head that leaves no room for its rows is said once.
@@ -71,6 +71,8 @@ type RowStyle = {
   readonly tag: Tag
   readonly type: 'TH' | 'TD'
   readonly last: boolean
+  /** Of the table. */
+  readonly columns: number
   readonly room?: Point
   /** The next row goes on with this one: no rule between them, and no page end. */
   readonly open?: boolean
@@ -81,16 +83,21 @@ function laid(
   row: readonly Cell[],
   widths: readonly Point[],
   across: Point,
-  { tag: table, type, last, room = Number.POSITIVE_INFINITY, open = false }: RowStyle,
+  { tag: table, type, last, columns, room = Number.POSITIVE_INFINITY, open = false }: RowStyle,
 ): readonly Slice[] {
-  const tag: Tag = { type: 'TR', parent: table }
+  const cells: Tag[] = []
+  const tag: Tag = { type: 'TR', parent: table, cells }
   const set = row.map(({ text }, index) => text.lines(widths[index] ?? 0))
   const most = Math.max(1, ...set.map(lines => lines.length))
   const fits = Number.isFinite(room) ? Math.max(1, Math.floor(room / LINE_HEIGHT)) : most
+  const whole = goesOn(row)
   const tags = row.map(({ element }): Tag => {
     const head = type === 'TH' || element.name === 'th'
-    return { type: head ? 'TH' : 'TD', parent: tag, ...(head && { scope: type === 'TH' ? 'Column' : 'Row' }) }
+    const scope = head && { scope: type === 'TH' ? ('Column' as const) : ('Row' as const) }
+    return { type: head ? 'TH' : 'TD', parent: tag, ...scope, ...(whole && { columns }) }
   })
+  cells.push(...tags)
+  while (!whole && cells.length < columns) cells.push({ type: 'TD', parent: tag })
   const slices: Slice[] = []
   for (let from = 0; from < most; from += fits) {
     const lines = Math.min(fits, most - from)

@@ -97,6 +97,18 @@ function listSlices(list: Element, width: Point, layout: Layout, parent?: Tag): 
   })
 }
 
+/** A space behind the last word: read out, a term and what it is are two words. */
+const spaced = (slices: readonly Slice[]): readonly Slice[] =>
+  slices.map((slice, index) => ({
+    ...slice,
+    items:
+      index < slices.length - 1
+        ? slice.items
+        : slice.items.map((item, at) =>
+            item.kind === 'text' && at === slice.items.length - 1 ? { ...item, text: `${item.text} ` } : item,
+          ),
+  }))
+
 /** Terms on the left, what they are on the right; a term and its text share the line. */
 function termSlices(list: Element, width: Point, layout: Layout, parent?: Tag): readonly Slice[] {
   const children = elements(list)
@@ -108,7 +120,7 @@ function termSlices(list: Element, width: Point, layout: Layout, parent?: Tag): 
   return terms.flatMap((element, index) => {
     const value = values[index]
     const tag: Tag = { type: 'P', ...(parent && { parent }) }
-    const names = paragraph(term(element).lines(left - onPaper(3)), left, tag)
+    const names = spaced(paragraph(term(element).lines(left - onPaper(3)), left, tag))
     const texts = value
       ? paragraph(
           inlineText(value.children, { size: TYPE.text, bold: false }, layout.measure).lines(width - left),

@@ -15,7 +15,10 @@ export type PdfOptions = {
   readonly compress?: boolean
 }
 
-/** The document as PDF 1.7: real text in an embedded typeface, the same bytes for the same input. */
+/**
+ * The document as PDF 1.7: real text in an embedded typeface, the same bytes for the same input. It says of itself what it
+ * keeps: PDF/A-2b (ISO 19005-2) and, where it is tagged, PDF/UA-1 (ISO 14289-1).
+ */
 export async function paintPdf(
   { sheet, pages, block, sheets }: LaidDocument,
   face: Typeface,
@@ -28,6 +31,7 @@ export async function paintPdf(
     compress,
     tagged,
     pdfVersion: '1.7',
+    subset: 'PDF/A-2b',
     lang: 'en',
     displayTitle: true,
     info: {
@@ -45,6 +49,7 @@ export async function paintPdf(
   // Every run stands where the layout put it: the writer need not measure it twice more, for an underline and for its own pen.
   Object.assign(pdf, { widthOfString: () => 0 })
   escapeMetadata(pdf)
+  if (tagged) sayAccessible(pdf)
   const bytes = collected(pdf)
   pdf.registerFont('regular', face.faces.regular as never).registerFont('bold', face.faces.bold as never)
   const structure = tagged ? openStructure(pdf) : undefined
@@ -72,6 +77,20 @@ function escapeMetadata(pdf: Pdf): void {
   })
 }
 
+/** The writer knows one part of a standard at a time; a tagged document keeps two. */
+function sayAccessible(pdf: Pdf): void {
+  const writer: { readonly endSubset: () => void; readonly appendXML: (xml: string) => void } = pdf as never
+  const { endSubset } = writer
+  Object.assign(writer, {
+    endSubset: () => {
+      endSubset.call(writer)
+      writer.appendXML(
+        '<rdf:Description xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/" rdf:about=""><pdfuaid:part>1</pdfuaid:part></rdf:Description>',
+      )
+    },
+  })
+}
+
 function collected(pdf: Pdf): Promise<Uint8Array> {
   return new Promise((resolve, reject) => {
     const chunks: Uint8Array[] = []
@@ -94,7 +113,7 @@ function paintPage(pdf: Pdf, items: readonly Item[], face: Typeface, structure: 
   const under = items.filter(({ kind }) => kind === 'rule' || kind === 'cell')
   const over = items.filter(({ kind }) => kind !== 'rule' && kind !== 'cell')
   for (const [stretch, tag] of [...stretches(under), ...stretches(over)]) {
-    structure?.begin(tag)
+    structure?.begin(tag, stretch)
     for (const item of stretch) paintItem(pdf, item, face)
     structure?.finish(tag)
   }
@@ -146,26 +165,41 @@ function paintItem(pdf: Pdf, item: Item, face: Typeface): void {
   }
 }
 
-type Structure = { begin: (tag?: Tag) => void; finish: (tag?: Tag) => void; end: () => void }
+type Structure = {
+  begin: (tag: Tag | undefined, items: readonly Item[]) => void
+  finish: (tag?: Tag) => void
+  end: () => void
+}
 
 /** One Document element, under it whatever the tags of the items say, in the order in which they are met. */
 function openStructure(pdf: Pdf): Structure {
   const root = pdf.struct('Document')
   pdf.addStructure(root)
   const known = new Map<Tag, PDFKit.PDFStructureElement>()
-  const elementOf = (tag: Tag): PDFKit.PDFStructureElement => {
+  const elementOf = (tag: Tag, items: readonly Item[] = []): PDFKit.PDFStructureElement => {
+    const parent = tag.parent ? elementOf(tag.parent) : root
+    // A row comes with all its cells.
     const found = known.get(tag)
     if (found) return found
-    const parent = tag.parent ? elementOf(tag.parent) : root
-    const options = { ...(tag.alternative && { alt: tag.alternative }), ...(tag.scope && { scope: tag.scope }) }
+    const bbox = tag.type === 'Figure' ? items.map(boxOf)[0] : undefined
+    const options = {
+      ...(tag.alternative && { alt: tag.alternative }),
+      ...(tag.scope && { scope: tag.scope }),
+      ...(bbox && { bbox }),
+    }
     const element = pdf.struct(tag.type as 'P', options as never)
+    if (tag.columns !== undefined) {
+      const { dictionary }: { dictionary: { data: object } } = element as never
+      Object.assign(dictionary.data, { A: { O: 'Table', ColSpan: tag.columns } })
+    }
     parent.add(element)
     known.set(tag, element)
+    for (const cell of tag.cells ?? []) elementOf(cell)
     return element
   }
   return {
-    begin: tag => {
-      if (tag) elementOf(tag).add(pdf.markStructureContent(tag.type as 'P'))
+    begin: (tag, items) => {
+      if (tag) elementOf(tag, items).add(pdf.markStructureContent(tag.type as 'P'))
       else pdf.markContent('Artifact', { type: 'Layout' })
     },
     finish: () => {
@@ -175,4 +209,11 @@ function openStructure(pdf: Pdf): Structure {
       root.end()
     },
   }
+}
+
+/** Left, top, right and bottom of a figure on its page. */
+function boxOf(item: Item): readonly [number, number, number, number] | undefined {
+  const { x, y } = item
+  if (item.kind === 'picture') return [x, y, x + item.picture.width * item.scale, y + item.picture.height * item.scale]
+  return item.kind === 'bars' ? [x, y, x + item.bars.width, y + item.bars.height] : undefined
 }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { Paper } from '../../src/sheets/theme.ts'
 import { codesOf, packetFiles, plan, rendered, run } from './demo-files.ts'
@@ -62,6 +63,61 @@ describe('the structure of the PDF, for whoever has it read out', () => {
     )
     expect(places.every(place => place > 0)).toBe(true)
     expect(places).toEqual(places.toSorted((a, b) => a - b))
+  })
+})
+
+describe('what a tagged document must keep, as far as Debian’s tools show it', () => {
+  const structure = run('pdfinfo', '-struct', files.a4.pdf).split('\n')
+  const metadata = run('pdfinfo', '-meta', files.a4.pdf)
+  const raw = readFileSync(files.a4.pdf, 'latin1')
+
+  it('every row of a table has as many cells, and every table has heads (ISO 14289-1, 7.5)', () => {
+    const tables: { cells: number[]; heads: number }[] = []
+    for (const line of structure) {
+      const [word = ''] = line.trim().split(/[:\s]/)
+      const table = tables.at(-1)
+      if (word === 'Table') tables.push({ cells: [], heads: 0 })
+      if (!table) continue
+      const last = table.cells.length - 1
+      if (word === 'TR') table.cells.push(0)
+      if (word === 'TH') table.heads++
+      if (word === 'TH' || word === 'TD') table.cells[last] = (table.cells[last] ?? 0) + 1
+      const over = /ColSpan (\d+)/.exec(line)?.[1]
+      if (over) table.cells[last] = (table.cells[last] ?? 0) + Number(over) - 1
+    }
+    expect(tables.length).toBeGreaterThan(50)
+    expect(tables.filter(({ cells }) => new Set(cells).size > 1)).toEqual([])
+    expect(tables.filter(({ heads }) => heads === 0)).toEqual([])
+  })
+
+  it('every figure has its box and words in its place (ISO 14289-1, 7.3)', () => {
+    const figures = structure.filter(line => /^\s+Figure\b/.test(line)).length
+    expect(figures).toBeGreaterThan(20)
+    expect(structure.filter(line => line.includes('/BBox'))).toHaveLength(figures)
+    expect(raw.match(/\/S \/Figure/g)).toHaveLength(figures)
+    expect(raw.match(/\/Alt \(/g)?.length).toBe(figures)
+  })
+
+  it('headings go down one step at a time (ISO 14289-1, 7.4)', () => {
+    const steps = structure.flatMap(line => /^\s+H(\d)\b/.exec(line)?.[1] ?? []).map(Number)
+    expect(steps[0]).toBe(1)
+    for (const [index, step] of steps.entries()) if (index > 0) expect(step - (steps[index - 1] ?? 0)).toBeLessThan(2)
+  })
+
+  it('a term and what it is are two words when read out', () => {
+    expect(run('pdfinfo', '-struct-text', files.a4.pdf)).toMatch(/"Make \d+ good pieces"/)
+  })
+
+  it('says what it keeps, with the language, the title in view, and the colours by their profile (ISO 19005-2)', () => {
+    expect(metadata).toMatch(/<pdfuaid:part>1</)
+    expect(metadata).toMatch(/<pdfaid:part>2<[\s\S]*<pdfaid:conformance>B</)
+    expect(raw).toMatch(/\/Lang \(en\)/)
+    expect(raw).toMatch(/\/DisplayDocTitle true/)
+    expect(raw).toMatch(/\/S \/GTS_PDFA1/)
+    expect(raw).toMatch(/\/ID \[<[0-9a-f]{32}>/)
+    expect(raw).not.toMatch(/\/(Encrypt|SMask|JavaScript|EmbeddedFiles|AA) /)
+    const title = /Title:\s+(.*)/.exec(run('pdfinfo', files.a4.pdf))?.[1] ?? ''
+    expect(metadata).toContain(`>${title}<`)
   })
 })
 
