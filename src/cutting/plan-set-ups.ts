@@ -1,11 +1,12 @@
 import { fixed } from '../figures.ts'
+import { wallLoops } from '../ports/path/along-wall.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
-import type { Degree } from '../units.ts'
+import type { Degree, Millimetre } from '../units.ts'
 import { clearCorners, finishCorners } from './corner-finishing.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import { drillEntry, flatFor, windThrough } from './entry-drilling.ts'
-import type { SetUp, SetUpWork, WindowCut } from './set-up.ts'
+import type { CentreLimits, SetUp, SetUpWork, WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
 import { finishWindow } from './window-finishing.ts'
 import type { MadeCut, WindowJob } from './window-job.ts'
@@ -131,6 +132,7 @@ function setUpOf({ part, operation }: CuttingTask, { number, work, tilt, tool, c
       name: job.named,
       rotary: job.window.rotary,
       ...(slug === undefined ? {} : { slug }),
+      ...limitsOf(job, cuts),
       cuts,
     }
   })
@@ -154,6 +156,18 @@ function setUpOf({ part, operation }: CuttingTask, { number, work, tilt, tool, c
       program: programName([part.number, part.revision, number, 'tilt', fixed(tilt, 3), work, tool.tool]),
     },
   }
+}
+
+/** Where a cutter that finishes goes least and farthest, over the whole wall that it reaches. */
+function limitsOf({ window }: WindowJob, cuts: readonly WindowCut[]): { readonly limits?: CentreLimits } {
+  for (const { shape } of cuts) {
+    if (shape.kind !== 'finish' && shape.kind !== 'finish corners') continue
+    const rounded = shape.kind === 'finish' ? shape.rounded : undefined
+    const places = wallLoops(window, shape.cutter, rounded).flat()
+    const extent = (values: readonly Millimetre[]) => [Math.min(...values), Math.max(...values)] as const
+    return { limits: { x: extent(places.map(({ x }) => x)), y: extent(places.map(({ y }) => y)) } }
+  }
+  return {}
 }
 
 type Roughing = Extract<CutShape, { kind: 'rough' | 'cut through' }>

@@ -31,7 +31,14 @@ export type SetUpWindow = {
   readonly name: string
   readonly rotary: Degree
   readonly slug?: Slug
+  /** Of the cutter's middle along the finished wall, in machine X and Y: what a machine without a control stops at. */
+  readonly limits?: CentreLimits
   readonly cuts: readonly WindowCut[]
+}
+
+export type CentreLimits = {
+  readonly x: readonly [Millimetre, Millimetre]
+  readonly y: readonly [Millimetre, Millimetre]
 }
 
 /** One tilt, one tool: what is done in one go with both as they are. Sheet, program, times and proof read it. */

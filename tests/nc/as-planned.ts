@@ -145,6 +145,27 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
       }
     })
 
+    it('keep the middle of a cutter that finishes within the limits that the sheet prints, and reach them', async () => {
+      const { plan } = await found()
+      for (const [cut, setUp, moves] of await cutsOf(found())) {
+        if (cut.kind !== 'finish') continue
+        const limits = setUp.windows.find(({ cuts }) => cuts.includes(cut))?.limits
+        if (!limits) throw new Error('a window that is finished has no limits')
+        const fed = moves.filter(({ rapid }) => !rapid)
+        for (const axis of ['x', 'y'] as const) {
+          const places = fed.map(({ to }) => to[axis])
+          const [least, most] = limits[axis]
+          // Chords stand off the wall by up to a thousandth, and places are written to one.
+          expect(Math.abs(Math.min(...places) - least)).toBeLessThan(0.003)
+          expect(Math.abs(Math.max(...places) - most)).toBeLessThan(0.003)
+        }
+      }
+      const finished = plan.setUps.flatMap(({ windows }) =>
+        windows.filter(({ cuts }) => cuts.some(({ kind }) => kind.startsWith('finish'))),
+      )
+      expect(finished.every(({ limits }) => limits !== undefined)).toBe(true)
+    })
+
     it('ease the feed on dives and in corners, and halve it where they break through', async () => {
       for (const [cut, , moves] of await cutsOf(found())) {
         const fed = moves.filter(({ rapid }) => !rapid)

@@ -37,7 +37,16 @@ export const EVERY_SET_UP_FIELD: EveryField<SetUp> = {
   stickOut: 25,
   spindleSpeed: 9000,
   windows: [
-    { port: 'exhaust', at: 0, window: 1, name: 'exhaust, window 1 of 2', rotary: 163, slug: 'kept', cuts: CUTS },
+    {
+      port: 'exhaust',
+      at: 0,
+      window: 1,
+      name: 'exhaust, window 1 of 2',
+      rotary: 163,
+      slug: 'kept',
+      limits: { x: [40, 50], y: [-4, 4] },
+      cuts: CUTS,
+    },
   ],
   order: ['exhaust, window 1 of 2'],
   slug: 'kept',

@@ -25,6 +25,15 @@ export type PortsView = FixtureView & {
     readonly holeX: string
     readonly holeY: string
   }[]
+  /** Of the middle of every cutter that finishes, in the order of cutting. */
+  readonly limits: readonly {
+    readonly window: string
+    readonly tool: string
+    readonly fromX: string
+    readonly toX: string
+    readonly fromY: string
+    readonly toY: string
+  }[]
   readonly edges: readonly {
     readonly window: string
     readonly cutTop: string
@@ -71,6 +80,22 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       holeX: signed(length(window.entryHole.x)),
       holeY: signed(length(window.entryHole.y)),
     })),
+    limits: plan.setUps.flatMap(({ tool, windows }) =>
+      windows.flatMap(({ name, limits }) =>
+        limits === undefined
+          ? []
+          : [
+              {
+                window: name,
+                tool,
+                fromX: signed(length(limits.x[0])),
+                toX: signed(length(limits.x[1])),
+                fromY: signed(length(limits.y[0])),
+                toY: signed(length(limits.y[1])),
+              },
+            ],
+      ),
+    ),
     edges: named.map(({ name, window }) => ({
       window: name,
       ...edgesOf(window, length),
