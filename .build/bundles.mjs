@@ -6,12 +6,29 @@ import { validatorsAhead } from './validators.mjs'
 
 const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8'))
 
+/** Of the hundred encoders of bar codes the two that src/sheets/barcodes.ts names: what is never looked up stays out. */
+const barcodesUsed = {
+  name: 'barcodes used',
+  setup(build) {
+    build.onLoad({ filter: /[/\\]bwip-js[/\\]dist[/\\]bwipp\.mjs$/ }, ({ path }) => {
+      const [, union = ''] = /type Symbology = (.*)/.exec(readFileSync('src/sheets/barcodes.ts', 'utf8')) ?? []
+      const used = union.match(/\w+/g) ?? []
+      const LOOKUP = /function bwipp_lookup\(symbol\) \{[\s\S]*?\n\}\n/
+      const whole = readFileSync(path, 'utf8')
+      if (used.length === 0 || !LOOKUP.test(whole)) throw new Error(`${path}: the encoders in use are not found`)
+      const encoders = used.map(name => `${name}: bwipp_${name}`).join(', ')
+      const contents = whole.replace(LOOKUP, `function bwipp_lookup(symbol) { return { ${encoders} }[symbol] }\n`)
+      return { contents, loader: 'js' }
+    })
+  },
+}
+
 /** What every bundle has in common: what is not installed beside it goes into it. */
 const COMMON = {
   bundle: true,
   format: 'esm',
   outdir: 'dist',
-  plugins: [validatorsAhead],
+  plugins: [validatorsAhead, barcodesUsed],
   // Names stay, so that a stack trace can be read.
   minifyWhitespace: true,
   minifySyntax: true,
@@ -61,8 +78,10 @@ export async function bundleAll({ write }) {
   const barcodes = await build({
     ...SCRIPT,
     write,
-    entryPoints: { barcodes: 'bwip-js/generic' },
+    outdir: undefined,
+    outfile: 'dist/barcodes.cjs',
     // What a module exports by default is all that a script exports.
+    stdin: { contents: "export { default } from 'bwip-js/generic'", resolveDir: '.' },
     footer: { js: 'module.exports = module.exports.default' },
   })
   const program = await build({
