@@ -28,18 +28,22 @@ export type InspectionPlan = {
 }
 
 /** What to measure at every operation, with which gauge on hand, to which limits, and on how many of `pieces` pieces. */
-export function planInspection(
-  part: Part,
-  shop: Shop,
-  operations: readonly Operation[],
-  sizes: SizesByOperation,
-  ports: readonly PlannedPort[],
-  casePlan: CasePlan | undefined,
-  pieces: number,
-  plating?: PlatingPlan,
-  datum?: ClockingDatum,
-): InspectionPlan {
-  const planned = { part, shop, operations, sizes, ports, casePlan, plating, datum }
+export function planInspection({
+  pieces,
+  ...planned
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly operations: readonly Operation[]
+  readonly sizes: SizesByOperation
+  readonly ports: readonly PlannedPort[]
+  readonly casePlan: CasePlan | undefined
+  /** Started. */
+  readonly pieces: number
+  readonly plating: PlatingPlan | undefined
+  readonly datum: ClockingDatum | undefined
+}): InspectionPlan {
+  const { part, shop, operations } = planned
   const found = operations
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))

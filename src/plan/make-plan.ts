@@ -69,17 +69,17 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   }))
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
   const cutting = planCutting(part, shop, states, edges.ports, batch.batch.start, grip)
-  const inspection = planInspection(
+  const inspection = planInspection({
     part,
     shop,
     operations,
     sizes,
-    edges.ports,
-    stock.case,
-    batch.batch.start,
-    stock.plating,
-    cutting.clocking?.datum,
-  )
+    ports: edges.ports,
+    casePlan: stock.case,
+    pieces: batch.batch.start,
+    plating: stock.plating,
+    datum: cutting.clocking?.datum,
+  })
 
   const checked = { operations, characteristics: inspection.characteristics }
   const planned = states.map(

@@ -10,13 +10,19 @@ import type { Crank } from './timing.ts'
 import type { AsCut } from './walls-as-milled.ts'
 
 /** Shows how the edges to measure at the milling follow from the finished ones, and what ignoring the shift would do. */
-export function noteAsCut(
-  port: Port,
-  { frame, windows, radius, top }: PortDesign,
-  asCut: AsCut,
-  crank: Crank | undefined,
-  notebook: Notebook,
-): { readonly ignoredShift?: Degree } {
+export function noteAsCut({
+  port,
+  design: { frame, windows, radius, top },
+  asCut,
+  crank,
+  notebook,
+}: {
+  readonly port: Port
+  readonly design: PortDesign
+  readonly asCut: AsCut
+  readonly crank: Crank | undefined
+  readonly notebook: Notebook
+}): { readonly ignoredShift?: Degree } {
   const about = { about: port.name }
   const late: Degree[] = []
   for (const { contour } of windows) {

@@ -36,13 +36,19 @@ const HEAD = fromPart('/engine/head-volume')
 const SUMMED = worked('area uncovered, summed over the crank angle')
 
 /** Areas, time-areas and streams of all ports together. */
-export function planGasExchange(
-  engine: Engine,
-  crank: Crank,
-  bore: Millimetre,
-  timed: readonly TimedPort[],
-  notebook: Notebook,
-): GasExchange {
+export function planGasExchange({
+  engine,
+  crank,
+  bore,
+  timed,
+  notebook,
+}: {
+  readonly engine: Engine
+  readonly crank: Crank
+  readonly bore: Millimetre
+  readonly timed: readonly TimedPort[]
+  readonly notebook: Notebook
+}): GasExchange {
   const { N } = engine.speed === undefined ? {} : told(fromPart('/engine/speed'), { N: engine.speed })
   const S = told(fromPart('/engine/stroke'), { S: engine.stroke })
   const V_s = notebook.use(sweptVolume, { ...told(BORE, { B: bore }), ...S }, ABOUT)

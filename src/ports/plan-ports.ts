@@ -59,7 +59,7 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const timed = planned.flatMap(({ timed }) => (timed ? [timed] : []))
   const bore = boreOf(part, timed)
   const gasExchange =
-    engine && crank && bore !== undefined ? planGasExchange(engine, crank, bore, timed, notebook) : undefined
+    engine && crank && bore !== undefined ? planGasExchange({ engine, crank, bore, timed, notebook }) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
   const { habits } = shop
   const sizes = checked.map(({ port, planned }) => portSizes({ port, planned, topStock: asMilled.topStock, habits }))
@@ -162,7 +162,7 @@ function planPort({
   const walls = wallsAsMilled(part, design, asMilled)
   if (!('value' in walls)) return { findings: found(walls.faults) }
   const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, bodies, notebook))
-  const shift = noteAsCut(port, design, walls.value, crank, notebook)
+  const shift = noteAsCut({ port, design, asCut: walls.value, crank, notebook })
   const faults = [...walls.faults, ...cornerNote(port), ...distinct(windows.flatMap(window => window.faults))]
   const planned: PlannedPort = {
     name: port.name,

@@ -39,7 +39,17 @@ const located = (operation: Operation): Operation =>
   operation.purpose === 'grind-bore' ? { ...operation, locatedBy: ['seat'] } : operation
 
 const inspected = (operations: readonly Operation[], part: Part = NITRIDED_LINER, sizes = SIZES, quantity = 12) =>
-  planInspection(part, BUILT_IN_SHOP, operations, sizes, [], undefined, quantity)
+  planInspection({
+    part,
+    shop: BUILT_IN_SHOP,
+    operations,
+    sizes,
+    ports: [],
+    casePlan: undefined,
+    pieces: quantity,
+    plating: undefined,
+    datum: undefined,
+  })
 const at = (operation: number, operations: readonly Operation[]): readonly Characteristic[] =>
   inspected(operations).characteristics.filter(one => one.operation === operation)
 const names = (characteristics: readonly Characteristic[]): readonly string[] => characteristics.map(({ name }) => name)

@@ -9,7 +9,17 @@ import { planned } from '../stock/planned.ts'
 const inspected = (...written: Parameters<typeof platedPart>) => {
   const plan = planned(platedPart(...written))
   const { part, operations, sizes, plating } = plan
-  const { characteristics } = planInspection(part, BUILT_IN_SHOP, operations, sizes, [], plan.case, 12, plating)
+  const { characteristics } = planInspection({
+    part,
+    shop: BUILT_IN_SHOP,
+    operations,
+    sizes,
+    ports: [],
+    casePlan: plan.case,
+    pieces: 12,
+    plating,
+    datum: undefined,
+  })
   const at = (purpose: Purpose): readonly Characteristic[] => {
     const number = operations.find(operation => operation.purpose === purpose)?.number
     return characteristics.filter(({ operation }) => operation === number)
