@@ -8,6 +8,8 @@ import {
   loadedLength,
   lobing,
   outwardBetweenJaws,
+  SOFT_JAWS,
+  THIN_RING,
 } from '../handbook/chuck-distortion.ts'
 import type { CuttingFamily } from '../handbook/cutting-grades.ts'
 import { told, worked } from '../known.ts'
@@ -24,9 +26,7 @@ import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
  * rest common practice, no source. The centre of a jaw's mass lies so far outside what it grips.
  */
 const JAWS = {
-  count: 3,
-  length: 20,
-  arc: 60,
+  ...SOFT_JAWS,
   friction: 0.18,
   safety: 2.25,
   settingSafety: 1.5,
@@ -43,8 +43,6 @@ const STIFFNESS: Readonly<Partial<Record<CuttingFamily, number>>> = {
   bronze: 110_000,
 }
 const STEEL = 210_000
-/** The ring formula holds from this ratio of mean radius to wall. */
-const THIN_RING = 5
 
 type Ring = { readonly outside: Millimetre; readonly wall: Millimetre; readonly R: Millimetre }
 

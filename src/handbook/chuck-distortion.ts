@@ -96,6 +96,26 @@ export const arcFactor: Formula<{ arc: 'deg' }, ''> = formula({
   },
 })
 
+/** Bored soft jaws: length on the part, mm, and the arc that each covers, degrees. Common practice, no source. */
+export const SOFT_JAWS = { count: 3, length: 20, arc: 60 } as const
+/** The ring formulas hold from this ratio of mean radius to wall. */
+export const THIN_RING = 5
+
+export const forceForLobes: Formula<{ Delta: 'mm'; delta_1: 'mm' }, 'N'> = formula({
+  symbol: 'F_most',
+  meaning: 'force of each jaw that leaves no more than these lobes',
+  unit: 'N',
+  expression: 'Delta / delta_1',
+  inputs: {
+    Delta: { meaning: 'lobes allowed, radial, peak to valley', unit: 'mm', over: 0 },
+    delta_1: { meaning: 'lobes that 1 N a jaw leaves', unit: 'mm', over: 0 },
+  },
+  source: 'derived: lobes go with the force',
+  // 1000 N leave 0.014866 mm.
+  example: { given: { Delta: 0.002, delta_1: 0.000014866 }, gives: 135, digits: 0 },
+  value: ({ Delta, delta_1 }) => Delta / delta_1,
+})
+
 /** Safety: 1.5 on the cutting force and 1.5 on the setting make 2.25 (VDI 3106, as quoted in chuck manuals). */
 export const jawForce: Formula<{ S: ''; F_c: 'N'; d_c: 'mm'; d_g: 'mm'; F_f: 'N'; mu: ''; N: '' }, 'N'> = formula({
   symbol: 'F',

@@ -12,9 +12,19 @@ export type Distortion = {
 
 const COMMON_PRACTICE = 'common practice, no source'
 
+/** What a bore that is ground and then honed may be out of round: the hone's stock rests on it. Common practice, no source. */
+export const GROUND_ROUNDNESS: Millimetre = 0.002
+
 export const DISTORTION: Readonly<
   Record<
-    'stressRelieved' | 'notStressRelieved' | 'quenchedSleeve' | 'quenchedPin' | 'turned' | 'fineBored' | 'ground',
+    | 'stressRelieved'
+    | 'notStressRelieved'
+    | 'quenchedSleeve'
+    | 'quenchedPin'
+    | 'turned'
+    | 'fineBored'
+    | 'ground'
+    | 'fineGround',
     Distortion
   >
 > = {
@@ -56,7 +66,14 @@ export const DISTORTION: Readonly<
     source: COMMON_PRACTICE,
   },
   ground: {
-    condition: 'ground for honing: lobes of half a micrometre, which no two-point size shows',
+    condition: 'ground for honing: lobes of the chuck, which no two-point size shows; the order asks for no more',
+    // The radius of a bore that is GROUND_ROUNDNESS out of round varies by half of that either way, an oval's by a quarter.
+    ovality: 2 * GROUND_ROUNDNESS,
+    bow: 0,
+    source: COMMON_PRACTICE,
+  },
+  fineGround: {
+    condition: 'ground for lapping: lobes of half a micrometre, which no two-point size shows',
     ovality: 0.001,
     bow: 0,
     source: COMMON_PRACTICE,

@@ -1,7 +1,9 @@
 import type { Surface } from '../band.ts'
+import { GROUND_ROUNDNESS } from '../handbook/distortion.ts'
 import { cutOffFor } from '../handbook/roughness-measurement.ts'
 import type { Part } from '../part/part.ts'
 import type { Process } from '../process.ts'
+import type { Micrometre } from '../units.ts'
 import type { Weight } from './sample-size.ts'
 import type { Wanted, Where } from './wanted.ts'
 
@@ -62,6 +64,38 @@ export function formWanted(
     ...(surface.roughness === undefined
       ? []
       : [roughness({ feature, upper: surface.roughness, ported, process, where })]),
+  ]
+}
+
+/** Roundness and roughness height that a bore is ground to where it is honed next: the hone's stock rests on both. */
+export function groundForHoning(
+  { feature, across, ported }: NamedSurface,
+  groundRoughness: Micrometre,
+  where: Where,
+): readonly Wanted[] {
+  const places = ported ? 'three places, clear of the ports' : 'three places'
+  return [
+    {
+      ...where,
+      name: `${feature} roundness`,
+      kind: 'form',
+      unit: 'mm',
+      upper: GROUND_ROUNDNESS,
+      reach: across,
+      feature,
+      weight: 'major',
+      remark: `${LOBES}; the stock of the hone rests on it`,
+    },
+    {
+      ...where,
+      name: `${feature} roughness Rz`,
+      kind: 'roughness',
+      unit: 'µm',
+      upper: groundRoughness,
+      feature,
+      weight: 'major',
+      remark: `${places}; the stock of the hone rests on it`,
+    },
   ]
 }
 

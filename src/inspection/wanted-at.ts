@@ -9,7 +9,7 @@ import type { Shop } from '../shop/shop.ts'
 import { finishedCase } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
 import { datumMade } from './datum-wanted.ts'
-import { formWanted, surfacesOf } from './form-wanted.ts'
+import { formWanted, groundForHoning, surfacesOf } from './form-wanted.ts'
 import { finishedPlating } from './plating-wanted.ts'
 import { brokenEdges, finishedPorts, milledPorts } from './ports-wanted.ts'
 import { receiptWanted } from './receipt-wanted.ts'
@@ -31,7 +31,7 @@ export type Planned = {
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, operations, sizes, ports, casePlan, plating, datum } = planned
+  const { part, shop, operations, sizes, ports, casePlan, plating, datum } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
   if (process === 'inspect') return checkWanted({ part, check: operation, operations, sizes, casePlan, plating })
@@ -50,8 +50,18 @@ export function wantedAt(planned: Planned, operation: Operation): readonly Wante
     ...surfacesOf(part)
       .filter(({ feature }) => finisherOf(feature, operations)?.number === number)
       .flatMap(surface => formWanted(surface, process, 'major', where)),
+    ...surfacesOf(part)
+      .filter(({ feature }) => process === 'grind' && honedAfter(feature, operation, operations))
+      .flatMap(surface => groundForHoning(surface, shop.habits.groundRoughness, where)),
   ]
 }
+
+/** What is ground here is honed later, so that the hone's stock rests on how it is left. */
+const honedAfter = (feature: string, { number, surfaces }: Operation, operations: readonly Operation[]): boolean =>
+  surfaces.includes(feature) &&
+  operations.some(
+    ({ process, number: later, surfaces: honed }) => process === 'hone' && later > number && honed.includes(feature),
+  )
 
 /** The last operation that cuts a surface. */
 export const finisherOf = (feature: string, operations: readonly Operation[]): Operation | undefined =>

@@ -8,9 +8,10 @@ import type { Drafted } from './drafted.ts'
 import { finishedReturns, finishedSizes } from './finished.ts'
 import { eccentricity, mostOff, stockFound } from './finishing-stock.ts'
 import { identity } from './identity.ts'
+import { jawLimit } from './jaw-limit.ts'
 import type { OrderedOperation, Visit } from './order-source.ts'
 import { layerAsPlated, layerLeft } from './plating-order.ts'
-import { count, length } from './quantity.ts'
+import { count, length, newtons } from './quantity.ts'
 import { type Draft, listed, point, type Said, say, sentence } from './say.ts'
 
 /** The order to the grinder, honer or lapper, thirteen points at most. Common practice, no source. */
@@ -23,7 +24,7 @@ export function finishingOrder(visit: Visit): Drafted {
     points: [
       ...identity(visit),
       ...arrival(visit, cased, plated),
-      ...point('Datums and set-up', ...setUp(operations, cased)),
+      ...point('Datums and set-up', ...setUp(visit, cased)),
       ...stockFound(visit),
       ...mostOff(visit, plated ? 'plating' : cased ? 'case' : undefined),
       ...eccentricity(visit),
@@ -89,10 +90,8 @@ function arrival(
   )
 }
 
-function setUp(
-  operations: readonly OrderedOperation[],
-  cased: CasePlan | undefined,
-): readonly (Said | string | false)[] {
+function setUp(visit: Visit, cased: CasePlan | undefined): readonly (Said | string | false)[] {
+  const { operations } = visit
   const several = operations.length > 1
   return [
     ...operations.flatMap(({ name, holding, locatedBy, setTrue, number }): (Said | string)[] => [
@@ -104,6 +103,19 @@ function setUp(
             say`Set true within ${length('asked', 'off axis when set, radial', { most: setTrue }, { places: 4, state: `operation ${number}` })} off axis at both ends: a dial shows twice that, and half of an ovality, which is averaged out.`,
           ]),
     ]),
+    ...operations.flatMap((operation): Said[] => {
+      const most = jawLimit(visit, operation)
+      if (most === undefined) return []
+      const force = newtons(
+        'asked',
+        'force of each jaw',
+        { most: Math.floor(most / 10) * 10 },
+        { state: `operation ${operation.number}` },
+      )
+      return [
+        say`No jaw over ${force}, soft and bored to the seat, or a chuck that presses all round: more leaves lobes that the hone’s stock is not planned for.`,
+      ]
+    }),
     cased !== undefined &&
       operations.some(isChucked) &&
       'Set on the surface as hardened or as ground, never on old centres.',

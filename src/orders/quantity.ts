@@ -26,6 +26,7 @@ const of =
 export const length: Make = of('mm', 3)
 export const celsius: Make = of('°C', 0)
 export const hours: Make = of('h', 0)
+export const newtons: Make = of('N', 0)
 /** A bare number: pieces, angles, points of a traverse. */
 export const count: Make = of('', 0)
 /** With the load it is read with: `HV1`; plain `HV` where it only says how hard something is. */

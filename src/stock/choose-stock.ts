@@ -43,9 +43,15 @@ export function stockThatCleansUp(
 export const roundedUp = (value: Millimetre, step: Millimetre): Millimetre =>
   Number((Math.ceil(value / step - 1e-6) * step).toFixed(6))
 
-/** So that what is chosen can be told from what does not serve, on diameter: a micrometre a side. A lap takes too little for it. */
-const toldOf = ({ finishes }: FinishChain, index: number): Millimetre =>
-  finishes[index]?.stockKey === 'lap' ? 0 : 0.002
+/**
+ * So that what is chosen can be told from what does not serve, on diameter: a micrometre a side; two for a hone after
+ * grinding, since the grinder's roughness and roundness are held, not hit. A lap takes too little for it.
+ */
+const toldOf = ({ finishes }: FinishChain, index: number): Millimetre => {
+  const key = finishes[index]?.stockKey
+  if (key === 'lap') return 0
+  return key === 'hone' && index > 0 ? 0.004 : 0.002
+}
 
 /** The least stocks that clean up, in steps of the shop. */
 export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: KnownSpread, step: Millimetre): Stocks =>

@@ -40,7 +40,7 @@ export function setUpError({
 }): SetUpError {
   const about = { operation: operation.number, about: surface }
   const length = known(part.length.nominal, 'mm', fromPart('/body/length'))
-  if (operation.process === 'lap') return followed(notebook, usualFigures(DISTORTION.ground, length), about)
+  if (operation.process === 'lap') return followed(notebook, usualFigures(DISTORTION.fineGround, length), about)
   if (operation.process === 'hone') {
     if (operation.locatedAs === 'ground') return followed(notebook, usualFigures(DISTORTION.ground, length), about)
     // Hardened and honed alone, it is as far out of true as it came from the furnace.
