@@ -51,6 +51,8 @@ export function millingGrip(
   grip: Grip,
   made: readonly { readonly job: WindowJob; readonly step: Step }[],
 ): MillingGrip | undefined {
+  // Jaws that hold nothing have their own finding.
+  if (grip.length <= 0) return undefined
   const loads = made.flatMap(({ job, step }) => loadOf(task, grip, job, step) ?? [])
   const judged = loads.map(load => ({ load, ...heldBy(task, grip, load, SCRATCH.use) }))
   const worst = judged.toSorted((a, b) => b.needed - a.needed)[0]
@@ -96,7 +98,7 @@ function loadOf(
       turn: (square * Math.abs(y)) / 1000,
       pull: Math.max(0, along),
       side: square,
-      overhang: station - grip.chuckFace,
+      overhang: Math.max(0, station - grip.chuckFace),
     }
   }
   // A cutter pushes any way across: along Y it turns the part and tilts it at once, most at the far edge.

@@ -46,6 +46,14 @@ describe('the demo liner in its chuck', () => {
     expect(plan({ force: 6000 }, { leastGrip: lengthNeeded - 0.1 }).millingGrip?.needed).toBeGreaterThan(6000)
   })
 
+  it('that holds nothing of it, or stands over its ports, has another finding', () => {
+    for (const faceDistance of [-40, 60, 200]) {
+      const { findings, millingGrip } = plan({ force: 18_000, faceDistance })
+      expect(findings.map(({ code }) => code)).toContain(faceDistance < 0 ? 'ports/short-grip' : 'ports/grip-on-port')
+      expect(millingGrip?.needed ?? 0).toBeGreaterThanOrEqual(0)
+    }
+  })
+
   it('is judged by its worst cut: no other of its steps asks more', () => {
     const { millingGrip, operations } = plan({ kind: 'collet', force: 18_000 })
     const steps = operations.find(({ purpose }) => purpose === 'mill-ports')?.steps ?? []
