@@ -71,14 +71,9 @@ function sampled({ pick, count, files }) {
 
 /** The tests of the fault's own room come first among those that take as long. */
 const ranked = (fault, reach) =>
-  [...reach]
-    .filter(([, { reached }]) => reached.has(fault.id))
-    .map(([file, { took, atMost }]) => ({
-      file,
-      took,
-      atMost,
-      rank: file.startsWith(`tests/${fault.room}/`) ? took / 4 : took,
-    }))
+  reach
+    .filter(({ reached }) => reached.has(fault.id))
+    .map(of => ({ ...of, rank: of.file.startsWith(`tests/${fault.room}/`) ? of.took / 4 : of.took }))
     .sort((one, other) => one.rank - other.rank)
 
 async function judged(fault, reach, compiles) {
