@@ -62,6 +62,7 @@ export type PortsView = FixtureView & {
 export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): PortsView {
   const { length, unit } = figures
   const named = inOrder(plan)
+  const holed = withHoles(plan)
   return {
     unit,
     ...fixtureView(plan, figures),
@@ -76,9 +77,7 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       y: signed(length(window.crossOffset)),
       z: signed(length(window.z)),
       cutter: length(window.cutter, 2),
-      hole: length(window.entryHole.diameter, 2),
-      holeX: signed(length(window.entryHole.x)),
-      holeY: signed(length(window.entryHole.y)),
+      ...holeOf(window, step && !holed.has(keyOf(step.port, step.at, step.window)) ? undefined : length),
     })),
     limits: plan.setUps.flatMap(({ tool, windows }) =>
       windows.flatMap(({ name, limits }) =>
@@ -113,6 +112,27 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     })),
     fixtures: [...pictures].filter(name => name === 'fixture' || name.startsWith('fixture-')),
   }
+}
+
+/** Windows that a cutter goes down into by a hole: into others it ramps along its slot. */
+const withHoles = ({ setUps }: Plan): ReadonlySet<string> =>
+  new Set(
+    setUps.flatMap(({ windows }) =>
+      windows.flatMap(({ port, at, window, cuts }) =>
+        cuts.some(({ kind }) => kind === 'drill' || kind === 'wind down') ? [keyOf(port, at, window)] : [],
+      ),
+    ),
+  )
+
+const keyOf = (port: string, at: number, window: number): string => `${port} ${at} ${window}`
+
+function holeOf(
+  { entryHole }: PortWindow,
+  length: PaperFigures['length'] | undefined,
+): { readonly hole: string; readonly holeX: string; readonly holeY: string } {
+  return length
+    ? { hole: length(entryHole.diameter, 2), holeX: signed(length(entryHole.x)), holeY: signed(length(entryHole.y)) }
+    : { hole: DASH, holeX: DASH, holeY: DASH }
 }
 
 /** An inlet by the skirt is open about top dead centre: counted before and after it. */
