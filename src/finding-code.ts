@@ -77,6 +77,7 @@ type StockCode =
   | 'stock/impossible'
   | 'stock/marginal'
   | 'stock/more-than-lapped'
+  | 'stock/release'
   | 'stock/rests-on-growth'
   | 'stock/thin'
   | 'stock/unused'

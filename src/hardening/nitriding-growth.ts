@@ -56,7 +56,7 @@ export function meanCaseStress(notebook: Notebook, part: Part, shop: Shop): Shar
 }
 
 /** Elastic constants of the wall. */
-const elasticOf = ({ material }: Part): Elastic => {
+export const elasticOf = ({ material }: Part): Elastic => {
   const group = materialOf(material.grade)?.group
   return group === 'grey iron' || group === 'ductile iron' ? IRON : STEEL
 }

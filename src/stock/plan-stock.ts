@@ -23,6 +23,7 @@ import { laddersOf } from './ladders.ts'
 import { operationSizes, roughLimits, type Sized } from './operation-sizes.ts'
 import { type AxialChart, type ChartStages, chartStages, partChart } from './part-chart.ts'
 import { platedChain, platedEntry } from './plated-chain.ts'
+import { releaseFindings, releases, withReleases } from './release.ts'
 import { type ChosenStock, growthsOf, settleStock } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
@@ -80,7 +81,8 @@ export function planStock(
   const plating = platedBore({ notebook, part, shop, operations, order: settled.planned.case })
   const sized: Sized = { part, shop, chains: solved, axial, ...(plating && { plated: plating.solved }) }
   const judged = judgeStock(notebook, part, shop.habits.stockStep, { ...settled, chains: solved })
-  const entries = inRouteOrder([...judged.entries, ...(plating ? [plating.entry] : [])], solved)
+  const released = releases(notebook, part, shop, settled)
+  const entries = withReleases(inRouteOrder([...judged.entries, ...(plating ? [plating.entry] : [])], solved), released)
   const stages = chartStages(operations, axial)
   const { findings: chartFindings, ...chart } = partChart(part, axial, stages)
   const shapes = shapesAfter(sized, operations)
@@ -102,6 +104,7 @@ export function planStock(
     findings: [
       ...settled.planned.findings,
       ...judged.findings,
+      ...releaseFindings(part, settled, released),
       ...(plating?.findings ?? []),
       ...chartFindings,
       ...unusedStock(part, all),

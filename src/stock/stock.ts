@@ -4,6 +4,7 @@ import type { SurfaceKind } from '../place.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import type { Bears, Eats } from './margin-words.ts'
+import type { Release } from './release.ts'
 
 /** Marginal: between what serves and what does not by less than the gauge can tell. */
 export type Verdict = 'ok' | 'marginal' | 'thin' | 'deep' | 'impossible'
@@ -38,6 +39,8 @@ export type StockEntry = {
   readonly hardnessBand?: { readonly low: Vickers; readonly high: Vickers }
   /** What the margin that fails first bears of each input alone; nothing where it has failed. */
   readonly bears?: Bears
+  /** What becomes of the finished surface when the case of the other side is ground away. */
+  readonly afterwards?: Omit<Release, 'surface'>
   /** What asks for most stock. */
   readonly eats?: Eats
   readonly verdict: Verdict

@@ -2,9 +2,17 @@ import fc from 'fast-check'
 import { all, create } from 'mathjs'
 import { describe, expect, it } from 'vitest'
 import { CASE_STRESSES, caseStressOf } from '../../src/handbook/case-stress.ts'
-import { gamma } from '../../src/handbook/gamma-function.ts'
+import { gamma, lowerGammaShare } from '../../src/handbook/gamma-function.ts'
 import { MATERIALS } from '../../src/handbook/materials.ts'
-import { bandStretch, coreTension, profileFactor, wallMove } from '../../src/handbook/wall-stretch.ts'
+import {
+  bandStretch,
+  coreTension,
+  profileFactor,
+  releasedShare,
+  releaseFlare,
+  releaseMove,
+  wallMove,
+} from '../../src/handbook/wall-stretch.ts'
 
 const math = create(all ?? {}, {})
 const STEEL = { nu: 0.3, E: 206_000 }
@@ -40,6 +48,26 @@ describe('mean stress over that at the surface (derived: area under the hardness
 
   it('is refused where the case is hardly harder than the core', () =>
     expect(() => profileFactor.value({ H_s: 350, H_c: 300, n: SHAPE })).toThrow('50 HV'))
+})
+
+describe('share of the force that a removal takes (derived: area under the hardness curve down to the removal)', () => {
+  it.each([
+    [0.3, 0.05, 650, 320, 1.7, 0.262614],
+    [0.3, 0.1, 650, 320, 1.7, 0.489068],
+    [0.4, 0.1, 650, 320, 1.7, 0.381548],
+    [0.5, 0.1, 650, 320, 1.7, 0.31145],
+    [0.3, 0.1, 650, 320, 1, 0.466888],
+    [0.3, 0.1, 650, 320, 2, 0.482738],
+    [0.4, 0.06, 800, 340, 1.7, 0.260145],
+    [0.35, 0.06, 950, 300, 1.7, 0.319133],
+  ])('%d mm deep, %d mm off, %d over %d HV, shape %d', (N, s, H_s, H_c, n, share) =>
+    within(releasedShare({ s, N, H_s, H_c, n }), share, 4e-6),
+  )
+
+  it('is nothing for nothing off, and all for all', () => {
+    expect(releasedShare({ s: 0, N: 0.3, H_s: 650, H_c: 320, n: SHAPE })).toBe(0)
+    expect(releasedShare({ s: 9, N: 0.3, H_s: 650, H_c: 320, n: SHAPE })).toBeCloseTo(1, 9)
+  })
 })
 
 describe('stretch of a wall by its case (derived: equilibrium, mean strain is mean eigenstrain)', () => {
@@ -83,11 +111,39 @@ describe('stretch of a wall by its case (derived: equilibrium, mean strain is me
   })
 })
 
+describe('release when the outside of a tube 54/60 is ground (derived; finite elements 1.14 µm for the first)', () => {
+  it.each([
+    [0.3, 0.1, 82.907, 35.02, -1.1674, 1.683],
+    [0.4, 0.06, 110.54, 21.845, -0.7188, 1.0125],
+  ])('%d mm deep, %d off', (N, s, F, F_x, dw, end) => {
+    const phi = profileFactor.value({ H_s: 650, H_c: 320, n: SHAPE })
+    const force = 450 * phi * N
+    within(force, F, 4e-5)
+    const gone = releasedShare({ s, N, H_s: 650, H_c: 320, n: SHAPE })
+    const net = force * gone - s * ((2 * force) / 3)
+    within(net, F_x, 1e-4)
+    const left = { ...STEEL, F_x: net, R: 28.5 - s / 2 }
+    within(1000 * releaseMove.value({ ...left, t: 3 - s }), dw, 2e-4)
+    within(
+      1000 * (releaseMove.value({ ...left, t: 3 - s }) + releaseFlare.value({ ...left, t: 3, t_left: 3 - s })),
+      end,
+      4e-4,
+    )
+  })
+})
+
 describe('gamma functions against a general maths library', () => {
   it('of numbers from 0.1 to 20', () =>
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 20, noNaN: true }), x => {
         within(gamma(x), Number(math.gamma(x)), 1e-10)
+      }),
+    ))
+
+  it('of a share below: the normal distribution, as the library has its error function', () =>
+    fc.assert(
+      fc.property(fc.double({ min: 0.01, max: 4, noNaN: true }), x => {
+        expect(lowerGammaShare(0.5, x * x)).toBeCloseTo(Number(math.erf(x)), 9)
       }),
     ))
 })

@@ -108,6 +108,12 @@ export const EVERY_FIELD: EveryField<Plan> = {
       hardnessAtFinish: 560,
       hardnessBand: { low: 500, high: 590 },
       bears: { runout: 0.027, ovality: 0.046, bow: 0.03, growth: 0.007 },
+      afterwards: {
+        operation: 150,
+        middle: -0.0004,
+        ends: -0.0015,
+        taper: { least: 0.002, nominal: 0.003, most: 0.004 },
+      },
       eats: { input: 'run-out', stock: 0.04, halved: { stock: 0.02, case: 0.02, hours: 9 } },
       verdict: 'ok',
       eccentricity: 0.02,

@@ -4,7 +4,7 @@ import type { PaperFigures } from './paper-figures.ts'
 
 /** What each margin bears, and what asks for most, a sentence or two a surface and operation. */
 export const marginLines = (entries: readonly StockEntry[], { length, unit }: PaperFigures): readonly string[] =>
-  entries.flatMap(({ surface, operation, bears, eats }) => {
+  entries.flatMap(({ surface, operation, bears, eats, afterwards }) => {
     const named = `${surface}, operation ${operation}`
     const borne = [
       ...(bears?.runout === undefined ? [] : [`run-out up to ${length(bears.runout)}`]),
@@ -19,6 +19,11 @@ export const marginLines = (entries: readonly StockEntry[], { length, unit }: Pa
     ]
     return [
       ...(borne.length > 0 ? [`${named} bears, each alone: ${borne.join(', ')}.`] : []),
+      ...(afterwards
+        ? [
+            `${named}, once operation ${afterwards.operation} grinds the other side: its radius moves ${micrometre(afterwards.middle, 1)} µm in the middle and ${micrometre(afterwards.ends, 1)} at the ends, ${micrometre(afterwards.taper.least, 1)} to ${micrometre(afterwards.taper.most, 1)} µm on diameter.`,
+          ]
+        : []),
       ...(eats && saved
         ? [
             `${named}: ${eats.input} asks for most, ${length(eats.stock)} ${unit} on diameter; half of it would save ${saved.join(', ')}.`,
