@@ -21,6 +21,9 @@ export type MilledEdge = {
   /** By how much the corner of an inclined wall moves down for each mm that comes off the bore side, and from milled to finished. */
   readonly slope: number
   readonly shift: Millimetre
+  /** Whether the window's own wall grows with the faces, and how much more than a face an inclined one brings its edge down. */
+  readonly grows: boolean
+  readonly wall: { readonly nominal: Millimetre; readonly half: Millimetre }
   /** Off the bore side at any one place, and by which operation last. */
   readonly taken: {
     readonly least: Millimetre
@@ -34,6 +37,7 @@ export type MilledEdge = {
 export const edgeFace = (port: string): string => `${port}, top edge`
 
 const wallSymbol = ({ symbol }: MilledEdge): string => symbol.replace('X', 'b')
+const ownWallSymbol = ({ symbol }: MilledEdge): string => symbol.replace('X', 'w')
 
 /** The chart of the lengths with the edges in it. `facing` takes the place of the ground face's own dimension. */
 export function edgeLines(
@@ -57,11 +61,25 @@ export function edgeLines(
   const { stretch } = stages
   const faces = edges.map(({ port, depth }) => ({ face: edgeFace(port), depth: stages.stretchedTo(depth) }))
   const walls = edges.flatMap((edge): readonly FaceGrowth[] => {
-    const { slope, shift, taken, operation } = edge
-    if (Math.abs(slope) < 1e-6) return []
+    const { slope, shift, taken, operation, wall } = edge
+    const own: readonly FaceGrowth[] =
+      wall.nominal < 1e-9
+        ? []
+        : [
+            {
+              kind: 'growth',
+              symbol: ownWallSymbol(edge),
+              operation: stages.growth?.operation ?? operation,
+              up: [],
+              down: [edgeFace(edge.port)],
+              limits: { nominal: wall.nominal, lower: wall.nominal - wall.half, upper: wall.nominal + wall.half },
+            },
+          ]
+    if (Math.abs(slope) < 1e-6) return own
     const half = (Math.abs(slope) * (taken.most - taken.least)) / 2
     const limits = { nominal: shift, lower: shift - half, upper: shift + half }
     return [
+      ...own,
       {
         kind: 'growth',
         symbol: wallSymbol(edge),
@@ -75,7 +93,13 @@ export function edgeLines(
   const withEdges: ChartStages = {
     ...stages,
     turned: [...stages.turned, ...milled],
-    ...(stages.growth && { growth: stages.growth }),
+    // The roof of a window is a treated face that looks down: it grows by what every other face of the piece grows.
+    ...(stages.growth && {
+      growth: {
+        ...stages.growth,
+        down: [...stages.growth.down, ...edges.filter(({ grows }) => grows).map(({ port }) => edgeFace(port))],
+      },
+    }),
     ...(stretch && { stretch: { ...stretch, faces: [...stretch.faces, ...faces] } }),
     ...(facing && { facing }),
   }
@@ -97,8 +121,13 @@ export function membersOf(lines: readonly ChartLine[], { expression }: Resultant
   )
 }
 
+const WALL_NAMES: Readonly<Record<string, string>> = {
+  b: 'bore side taken, inclined wall',
+  w: 'growth of an inclined wall',
+}
+
 function nameOf(line: ChartLine): string {
-  if (line.kind === 'growth') return line.symbol.startsWith('b') ? 'bore side taken, inclined wall' : 'growth of a face'
+  if (line.kind === 'growth') return WALL_NAMES[line.symbol.charAt(0)] ?? 'growth of a face'
   if (line.kind === 'stretch') return 'stretch of the length between'
   if (line.direction === 'up')
     return line.from.endsWith('top edge') ? `top face ground to ${line.from}` : `top face from ${line.from}`

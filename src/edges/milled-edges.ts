@@ -5,13 +5,13 @@ import type { PlannedPort } from '../ports/port.ts'
 import type { Crank } from '../ports/timing.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { StockEntry } from '../stock/stock.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, radians } from '../units.ts'
 import type { MilledEdge } from './edge-chain.ts'
 
 /** The timing edge as it is milled, and what finishing the bore takes off beside it. */
 export function milledEdge({
   part,
-  planned: { name, top, windows },
+  planned: { name, top, up, windows },
   entries,
   topStock,
 }: {
@@ -24,13 +24,20 @@ export function milledEdge({
   const finished = Math.min(...windows.map(({ edges }) => edges.finished.highest))
   const walls = windows[0]?.walls
   const opened = walls ? walls.finished - walls.bore : 0
-  const shift = finished - (depth - topStock)
+  const growth = walls?.growth
+  // A wall grows square to itself, which moves the edge of an inclined one further along the bore.
+  const more = 1 / Math.cos(radians(up)) - 1
+  const middle = growth ? (growth.least + growth.most) / 2 : 0
+  const wall = { nominal: middle * more, half: growth ? ((growth.most - growth.least) / 2) * more : 0 }
+  const shift = finished - (depth - topStock) - middle - wall.nominal
   const bore = entries.filter(({ kind, surface }) => kind === 'bore' && surface === bandAt(part.bore, top)?.name)
   const sum = (of: (entry: (typeof bore)[number]) => number) => bore.reduce((total, entry) => total + of(entry), 0)
   return {
     port: name,
     depth,
     shift,
+    grows: growth !== undefined,
+    wall,
     slope: Math.abs(opened) < 1e-9 ? 0 : shift / opened,
     taken: {
       least: sum(({ perSide }) => perSide.least),

@@ -88,3 +88,24 @@ export const QUADRATURE: readonly (readonly [abscissa: number, weight: number])[
   [0.7966664774136267, 0.2223810344533745],
   [0.9602898564975363, 0.1012285362903763],
 ]
+
+/** A contour moved outward, square to itself. A jet's second derivative lacks what runs along the curve, which no curvature sees. */
+export const offsetBy = (contour: Contour, by: Millimetre): Contour =>
+  by === 0
+    ? contour
+    : contour.map(
+        (piece): Piece =>
+          parameter => {
+            const { l, b, dl, db, ddl, ddb } = piece(parameter)
+            const speed = Math.hypot(dl, db)
+            const stretched = 1 + (by * (dl * ddb - db * ddl)) / speed ** 3
+            return {
+              l: l + (by * db) / speed,
+              b: b - (by * dl) / speed,
+              dl: stretched * dl,
+              db: stretched * db,
+              ddl: stretched * ddl,
+              ddb: stretched * ddb,
+            }
+          },
+      )

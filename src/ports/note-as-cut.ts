@@ -7,7 +7,7 @@ import { heightOn } from './cut-frame.ts'
 import { extremesOn } from './edges-on.ts'
 import type { PortDesign } from './port-design.ts'
 import type { Crank } from './timing.ts'
-import type { AsCut } from './walls-as-milled.ts'
+import { type AsCut, milledContour } from './walls-as-milled.ts'
 
 /** Shows how the edges to measure at the milling follow from the finished ones, and what ignoring the shift would do. */
 export function noteAsCut({
@@ -25,7 +25,8 @@ export function noteAsCut({
 }): { readonly ignoredShift?: Degree } {
   const about = { about: port.name }
   const late: Degree[] = []
-  for (const { contour } of windows) {
+  for (const { contour: drawn } of windows) {
+    const contour = milledContour(drawn, asCut)
     const { highest, lowest } = extremesOn(frame, contour, asCut.bore, 0)
     const [high] = [highest, lowest].map(({ point }) =>
       notebook.use(

@@ -29,7 +29,7 @@ import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
 import type { PortFault } from './port-finding.ts'
 import { portLimit } from './port-limit.ts'
 import { shoulderRoom } from './reach-needed.ts'
-import type { AsCut } from './walls-as-milled.ts'
+import { type AsCut, milledContour } from './walls-as-milled.ts'
 
 /** Cut past the bore at the last contour point. Common practice, no source. */
 export const BREAK_THROUGH: Millimetre = 0.3
@@ -55,7 +55,8 @@ export function planWindow(
 ): { readonly window: PortWindow; readonly faults: readonly PortFault[] } {
   const about = { about: port.name }
   const { frame, heading } = design
-  const { contour, middle, radius } = window
+  const { contour: drawn, middle, radius } = window
+  const contour = milledContour(drawn, asCut)
   const { fixture } = shop
   const s = headSense(fixture)
   const head = told(setting(shop, 'fixture', 'head-faces'), { s })
@@ -150,8 +151,9 @@ export function planWindow(
     { ...told(WINDOW, { P: around }), ...told(worked('cutter chosen'), { D: chosen.cutter }) },
     about,
   )
-  const outlineOn = (q: Millimetre): readonly EdgePoint[] =>
-    points.toReversed().map(p => ({ azimuth: azimuthOn(frame, q, p.l), depth: -heightOn(frame, q, p) }))
+  const finishedPoints = asCut.growth ? sampled(drawn, OUTLINE_TOLERANCE, 20) : points
+  const outlineOn = (q: Millimetre, of = points): readonly EdgePoint[] =>
+    of.toReversed().map(p => ({ azimuth: azimuthOn(frame, q, p.l), depth: -heightOn(frame, q, p) }))
 
   const holeOn = (q: Millimetre): EdgePoint => {
     const [l, b] = [centre.l - s * (entry.y - offset), centre.b + s * (entry.x - x)]
@@ -166,19 +168,24 @@ export function planWindow(
       crossOffset: offset,
       x,
       z,
-      area: { window: developedArea(frame, radius, contour), flow: flowArea(contour) },
+      area: { window: developedArea(frame, radius, drawn), flow: flowArea(drawn) },
       width: 2 * radius * Math.sin(radians((window.to - window.from) / 2)),
       height: design.height,
       entryHole: { diameter: chosen.drill, ...entry, outside: holeOn(asCut.outside), bore: holeOn(asCut.bore) },
       edges: {
-        finished: edgesOn(frame, contour, radius, centre.l, 0),
+        finished: edgesOn(frame, drawn, radius, centre.l, 0),
         asCut: edgesOn(frame, contour, asCut.bore, centre.l, asCut.topStock),
       },
       cutter: chosen.cutter,
       largestCutter: largest,
       tools: chosen.tools,
       tightestCorner: tightest,
-      walls: { outside: asCut.outside, bore: asCut.bore, finished: radius },
+      walls: {
+        outside: asCut.outside,
+        bore: asCut.bore,
+        finished: radius,
+        ...(asCut.growth && { growth: asCut.growth }),
+      },
       needed: { flutes: flutes(chosen.cutter, shank), reach },
       held: heldCutter(held, standing, stickOut, margin),
       ...drillHeld(held, chosen, entry, shop, margin),
@@ -194,7 +201,8 @@ export function planWindow(
       ...(port.cut === 'straight' ? { roofFall: roofFallOf(frame, window, port.corner.radius) } : {}),
       pathLength,
       outline: {
-        finished: outlineOn(radius),
+        finished: outlineOn(radius, finishedPoints),
+        ...(asCut.growth && { unhardened: outlineOn(radius) }),
         asCut: outlineOn(asCut.bore),
         outside: outlineOn(asCut.outside),
         cutterPlane,

@@ -3,8 +3,9 @@ import { type Limits, middleOf } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { barsOf, type Port } from '../part/part.ts'
 import type { Habits } from '../shop/shop.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, radians } from '../units.ts'
 import type { PlannedPort } from './port.ts'
+import { wallMoves } from './walls-as-milled.ts'
 
 type Sized = {
   readonly port: Port
@@ -31,7 +32,7 @@ export function portSizes(sized: Sized): PortSizes {
   const { planned, topStock, habits } = sized
   const { name, windows, top } = planned
   const highest = Math.min(...windows.map(({ edges }) => edges.asCut.highest))
-  const moved = topStock !== 0 || Math.abs(highest - top) > 5e-4
+  const elsewhere = topStock !== 0 || Math.abs(highest - top) > 5e-4
   return {
     milled: [
       {
@@ -39,7 +40,7 @@ export function portSizes(sized: Sized): PortSizes {
         measure: 'depth',
         edge: 'top',
         ...about(highest, habits.portEdgeTolerance),
-        ...(moved ? { drawn: `${fixed(top, 3)} finished` } : {}),
+        ...(elsewhere ? { drawn: `${fixed(top, 3)} finished` } : {}),
       },
       ...windowSizes(sized, 'milled'),
     ],
@@ -50,18 +51,27 @@ export function portSizes(sized: Sized): PortSizes {
 function windowSizes({ port, planned, habits }: Sized, state: keyof PortSizes): readonly OperationSize[] {
   const { name, height, width } = planned
   const { portFloorTolerance, portWidthTolerance } = habits
-  const slot = slotOf(planned)
+  const growth = planned.windows[0]?.walls.growth
+  const by = growth ? wallMoves(growth) : 0
+  const slot = slotOf(planned) - 2 * by
+  // Milled, a window is larger and a bar thinner by what their walls grow.
+  const [open, along] = state === 'milled' ? [2 * by, (2 * by) / Math.cos(radians(planned.up))] : [0, 0]
   // Chord and slot stand in one ratio, whatever the tolerance.
   const share = slot / width
   const oblique = Math.abs(share - 1) > 5e-4
   const bars = barsOf(port)
   const { drawn } = port
   return [
-    { feature: name, measure: 'height', ...held(height, portFloorTolerance, drawn?.height, state) },
+    {
+      feature: name,
+      measure: 'height',
+      ...moved(held(height, portFloorTolerance, drawn?.height, state), along),
+      ...(along > 0 && { drawn: fixed(height, 3) }),
+    },
     {
       feature: name,
       measure: 'width',
-      ...scaled(held(width, portWidthTolerance, drawn?.width, state), share),
+      ...moved(scaled(held(width, portWidthTolerance, drawn?.width, state), share), open),
       ...(oblique ? { across: 'the stream' as const, drawn: `${fixed(width, 3)} chord` } : { drawn: fixed(width, 3) }),
     },
     // Nothing changes a bar once it is milled.
@@ -70,7 +80,7 @@ function windowSizes({ port, planned, habits }: Sized, state: keyof PortSizes): 
         feature: name,
         measure: 'width',
         item: bars.length > 1 ? `bridge ${index + 1}` : 'bridge',
-        ...about(bar, portWidthTolerance),
+        ...moved(about(bar, portWidthTolerance), -open),
         drawn: fixed(bar, 3),
       }),
     ),
@@ -86,6 +96,12 @@ function held(nominal: Millimetre, tolerance: Millimetre, drawn: Limits | undefi
   const half = Math.min(tolerance, upper - lower) / 2
   return { nominal, lower: middle - half, upper: middle + half }
 }
+
+const moved = ({ nominal, lower, upper }: Limits, by: Millimetre): Limits => ({
+  nominal: nominal + by,
+  lower: lower + by,
+  upper: upper + by,
+})
 
 const scaled = ({ nominal, lower, upper }: Limits, by: number): Limits => ({
   nominal: nominal * by,

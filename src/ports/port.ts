@@ -1,3 +1,4 @@
+import type { Spread } from '../limits.ts'
 import type { PortRole } from '../part/part.ts'
 import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
 import type { EdgePlan } from './edge-plan.ts'
@@ -70,7 +71,13 @@ export type PortWindow = {
   /** Straight cut: how far the top edge falls from its highest point to the lowest of the roof, along the bore. */
   readonly roofFall?: Millimetre
   /** Radii of the cylinders that the cutter passes: outside and bore as milled, and the finished bore. */
-  readonly walls: { readonly outside: Millimetre; readonly bore: Millimetre; readonly finished: Millimetre }
+  readonly walls: {
+    readonly outside: Millimetre
+    readonly bore: Millimetre
+    readonly finished: Millimetre
+    /** A side, of the window's own wall in hardening: the cut is larger by the middle of it. */
+    readonly growth?: Spread
+  }
   /** What the cutter must have: length below the shank, and stick-out. */
   readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
   /** The cutter in its holder at the lowest that it goes. */
@@ -88,6 +95,8 @@ export type PortWindow = {
   /** Closed outlines, corners rounded, counter-clockwise seen from inside the bore. */
   readonly outline: {
     readonly finished: readonly EdgePoint[]
+    /** As milled, on the finished bore: before its wall has grown. */
+    readonly unhardened?: readonly EdgePoint[]
     readonly asCut: readonly EdgePoint[]
     readonly outside: readonly EdgePoint[]
     /** In the cutter's plane, about the window's centre: mm along machine X and Y. */

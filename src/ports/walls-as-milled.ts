@@ -1,8 +1,10 @@
 import { bandAt, overlap } from '../band.ts'
 import { fixed } from '../figures.ts'
+import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { AsMilled } from '../stock/stock.ts'
 import { type Millimetre, radians } from '../units.ts'
+import { type Contour, offsetBy } from './contour.ts'
 import { heightOn } from './cut-frame.ts'
 import { edgesOn } from './edges-on.ts'
 import type { PortDesign } from './port-design.ts'
@@ -15,9 +17,18 @@ export type AsCut = {
   readonly bore: Millimetre
   readonly outside: Millimetre
   readonly topStock: Millimetre
+  /** A side, of the window's own wall in hardening: it is milled larger by the middle of it. */
+  readonly growth?: Spread
   /** Larger bands either side of the port's. */
   readonly shoulders: readonly Shoulder[]
 }
+
+/** The contour that is milled: after hardening its wall stands where the drawing has it. */
+export const milledContour = (contour: Contour, { growth }: Pick<AsCut, 'growth'>): Contour =>
+  growth ? offsetBy(contour, wallMoves(growth)) : contour
+
+/** What is milled aims at the middle of the growth. */
+export const wallMoves = ({ least, most }: Pick<Spread, 'least' | 'most'>): Millimetre => (least + most) / 2
 
 /** Over this share of the radius the side of a window leaves a knife edge. Common practice, no source. */
 const KNIFE_EDGE = 0.92
@@ -65,7 +76,14 @@ export function wallsAsMilled(
         side: to <= band.from ? 'above' : 'below',
       }),
     )
-  const asCut = { bore, outside: band.diameter / 2, topStock: asMilled.topStock, shoulders }
+  const { wallGrowth } = asMilled
+  const asCut = {
+    bore,
+    outside: band.diameter / 2,
+    topStock: asMilled.topStock,
+    shoulders,
+    ...(wallGrowth && { growth: wallGrowth }),
+  }
   const faults: PortFault[] = []
   if (edge > KNIFE_EDGE * radius) {
     const message = `reaches ${fixed(edge, 2)} mm from the axis of a bore of radius ${fixed(radius, 3)} mm: the wall runs out to a knife edge`

@@ -161,7 +161,15 @@ function asMilledOf(
   const milled = operations.find(({ purpose }) => purpose === 'mill-ports')
   const shape = milled && shapes.get(milled.number)
   const bore = chains.find(({ chain }) => chain.kind === 'bore')
-  return shape && bore ? { boreDiameter: middleOf(bore.soft), shape, topStock: axial.topStock } : undefined
+  if (!shape || !bore) return undefined
+  const { least, nominal, most } = axial.growth.free
+  const grows = most > 0
+  return {
+    boreDiameter: middleOf(bore.soft),
+    shape,
+    topStock: axial.topStock,
+    ...(grows && { wallGrowth: { least, nominal, most } }),
+  }
 }
 
 function blankNeed({ chains, axial, shop }: Sized): StockPlan['need'] {

@@ -1,5 +1,5 @@
 import type { Figure } from '../known.ts'
-import type { Limits } from '../limits.ts'
+import type { Limits, Spread } from '../limits.ts'
 import type { SurfaceKind } from '../place.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre, Vickers } from '../units.ts'
@@ -88,4 +88,6 @@ export type AsMilled = {
   readonly shape: Shape
   /** How far the top face then stands above the finished one. */
   readonly topStock: Millimetre
+  /** A side, of the windows' own walls in hardening; absent where they are not treated. */
+  readonly wallGrowth?: Spread
 }

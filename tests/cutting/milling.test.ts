@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { PlannedPort } from '../../src/ports/port.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
+import { EVERY_PORT_FIELD } from '../plan/every-port-field.ts'
 import { annealed, cut, partOf, portOf, shopWith, stateOf, step, tube, windowOf } from './hand-made.ts'
 
 const wall = tube(54, 48)
@@ -126,16 +128,25 @@ describe('set-ups', () => {
 describe('limits of cutter and spindle', () => {
   const mill = (diameter: number, fluteLength: number, reach: number) =>
     ({ name: `test mill ${diameter}`, kind: 'end mill', diameter, fluteLength, reach, shank: 6, teeth: 4 }) as const
-  const planned = (diameter: number, fluteLength: number, reach: number, speedLimit = 12_000) =>
+  const planned = (
+    diameter: number,
+    fluteLength: number,
+    reach: number,
+    speedLimit = 12_000,
+    edge?: PlannedPort['edge'],
+  ) =>
     cut(partOf(), state, shopWith('mill', { speedLimit }, [mill(diameter, fluteLength, reach)]), [
-      portOf([
-        windowOf({
-          cutter: diameter,
-          tightestCorner: diameter,
-          entryHole: { diameter: 6.5, x: 0, y: 0, room: 4 },
-          tools: { cutter: `test mill ${diameter}`, drill: 'drill 6.5' },
-        }),
-      ]),
+      portOf(
+        [
+          windowOf({
+            cutter: diameter,
+            tightestCorner: diameter,
+            entryHole: { diameter: 6.5, x: 0, y: 0, room: 4 },
+            tools: { cutter: `test mill ${diameter}`, drill: 'drill 6.5' },
+          }),
+        ],
+        edge ? { edge } : {},
+      ),
     ])
 
   it('never turns faster than the spindle, and keeps its feed a tooth', () => {
@@ -182,6 +193,9 @@ describe('limits of cutter and spindle', () => {
 
   it('slows a finishing cut that would bend the cutter, and says so where that does not help', () => {
     const long = step(planned(2, 10, 25).steps, 'finish')
+    // A quarter of what the edge is milled to, where that is closer than the works' habit of 0.1: common practice, no source.
+    const close = { ...EVERY_PORT_FIELD.edge, milledTo: 0.08 }
+    expect(step(planned(2, 10, 25, 12_000, close).steps, 'finish').deflection).toBeCloseTo(20, 6)
     expect(long.limitedBy).toMatch(/bend of the cutter/)
     expect(long.deflection).toBeCloseTo(25, 6)
     expect(planned(2, 20, 60).codes).toContain('cutting/cutter-bends')

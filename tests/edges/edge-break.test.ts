@@ -88,21 +88,3 @@ describe('the break of an inlet that the skirt opens', () => {
     expect(breakOf(planOf(`${LINER_TEXT}${inlet}`), 'inlet').sooner).toBeUndefined()
   })
 })
-
-describe('a port that is milled closer than the works usually does', () => {
-  it('lets the finishing cutter bend by a quarter of what its edge is milled to: common practice, no source', () => {
-    const text = LINER_TEXT.replace('opens: 106', 'opens: 106 ±0.23').replace('corner: 3', 'corner: 1.05')
-    const plan = planOf(text)
-    const milledTo = plan.ports[0]?.edge?.milledTo ?? 0
-    expect(milledTo, `${milledTo}`).toBeGreaterThan(0)
-    expect(milledTo).toBeLessThan(BUILT_IN_SHOP.habits.portEdgeTolerance)
-    const finishing = plan.operations
-      .flatMap(({ steps }) => steps)
-      .filter(({ action }) => action.startsWith('finish ex'))
-    expect(finishing.length).toBe(2)
-    for (const { deflection, limitedBy } of finishing) {
-      expect(deflection ?? Number.NaN).toBeLessThanOrEqual(250 * milledTo + 1e-6)
-      expect(limitedBy).toContain(`${250 * milledTo} µm`)
-    }
-  })
-})

@@ -21,6 +21,13 @@ const planOf = (text: string): Plan => {
   return plan
 }
 
+/** Of a window's own wall in hardening, in the middle of its range: the cut leaves it that much larger a side. */
+const growthOf = ({ ports }: Plan): number => {
+  const growth = ports[0]?.windows[0]?.walls.growth
+  if (!growth) throw new Error('nothing grows')
+  return (growth.least + growth.most) / 2
+}
+
 const at = (plan: Plan, purpose: string): readonly Characteristic[] => {
   const operation = plan.operations.find(one => one.purpose === purpose)?.number
   return plan.inspection.characteristics.filter(one => one.operation === operation)
@@ -51,8 +58,12 @@ describe('an oblique port on the inspection plan', () => {
   it('has its width where a pin goes through: chord times the cosine of its turn, at the limits too', () => {
     const width = named(milled, 'main transfer width square to the stream')
     const cos = Math.cos((32 * Math.PI) / 180)
-    expect(width.nominal).toBeCloseTo(17 * cos, 6)
-    expect(width.upper).toBeCloseTo(17.1 * cos, 6)
+    const larger = 2 * growthOf(plan)
+    expect(larger).toBeGreaterThan(0.01)
+    expect(width.nominal).toBeCloseTo(17 * cos + larger, 6)
+    expect(width.upper).toBeCloseTo(17.1 * cos + larger, 6)
+    const grown = named(finished, 'main transfer width square to the stream, finished')
+    expect(grown.nominal).toBeCloseTo(17 * cos, 6)
     expect(width.gauge).toBe('gauge pins')
     expect(width.upper).toBeLessThan(14.6)
     const size = plan.operations
@@ -64,7 +75,7 @@ describe('an oblique port on the inspection plan', () => {
 
   it('has its height from edge to edge in the bore, which no pin along a rising stream shows', () => {
     const height = named(milled, 'main transfer height')
-    expect(height.nominal).toBe(10.4)
+    expect(height.nominal).toBeCloseTo(10.4 + (2 * growthOf(plan)) / Math.cos((15 * Math.PI) / 180), 9)
     expect(height.gauge).not.toBe('gauge pins')
   })
 
@@ -98,17 +109,24 @@ describe('an oblique port on the inspection plan', () => {
     const height = named(at(drawn, 'final-inspection'), 'exhaust height, finished')
     expect([height.lower, height.upper]).toEqual([16.1, expect.closeTo(16.2, 9)])
     const width = named(at(drawn, 'mill-ports'), 'exhaust width')
-    expect([width.lower, width.upper]).toEqual([expect.closeTo(26.95, 9), expect.closeTo(27.05, 9)])
+    const larger = 2 * growthOf(drawn)
+    expect(width.lower).toBeCloseTo(26.95 + larger, 6)
+    expect(width.upper).toBeCloseTo(27.05 + larger, 6)
   })
 })
 
 describe('the bars of a bridged port', () => {
   it('are gauged from outside, square to the stream, one by one where there are two', () => {
-    const one = named(at(planOf(LINER_TEXT), 'mill-ports'), 'exhaust bridge')
-    expect(one).toMatchObject({ nominal: 2.6, lower: 2.5, upper: 2.7, written: 'shaft' })
+    const plan = planOf(LINER_TEXT)
+    const one = named(at(plan, 'mill-ports'), 'exhaust bridge')
+    expect(one.written).toBe('shaft')
+    expect(one.nominal).toBeCloseTo(2.6 - 2 * growthOf(plan), 9)
+    expect((one.upper ?? 0) - (one.lower ?? 0)).toBeCloseTo(0.2, 9)
     expect(one.gauge).toMatch(/micrometer|caliper/)
     const two = at(planOf(LINER_TEXT.replace('bridge: 2.6', 'bridge: [2.4, 2.8]')), 'mill-ports')
-    expect([named(two, 'exhaust bridge 1').nominal, named(two, 'exhaust bridge 2').nominal]).toEqual([2.4, 2.8])
+    const thinner = 2 * growthOf(plan)
+    expect(named(two, 'exhaust bridge 1').nominal).toBeCloseTo(2.4 - thinner, 9)
+    expect(named(two, 'exhaust bridge 2').nominal).toBeCloseTo(2.8 - thinner, 9)
   })
 })
 

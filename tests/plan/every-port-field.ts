@@ -69,7 +69,7 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       tightestCorner: 1.4,
       plunge: { zTop: 78, zThrough: 73, zFarWall: 26, wall: 4 },
       roofFall: 0,
-      walls: { outside: 27.6, bore: 23.9, finished: 24 },
+      walls: { outside: 27.6, bore: 23.9, finished: 24, growth: { least: 0.008, nominal: 0.011, most: 0.014 } },
       needed: { flutes: 5, reach: 12 },
       held: {
         stickOut: 25,
@@ -95,7 +95,13 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       farWallRoom: 40,
       fromFace: FACE,
       pathLength: 48,
-      outline: { finished: OUTLINE, asCut: OUTLINE, outside: OUTLINE, cutterPlane: [{ x: 1, y: 1 }] },
+      outline: {
+        finished: OUTLINE,
+        unhardened: OUTLINE,
+        asCut: OUTLINE,
+        outside: OUTLINE,
+        cutterPlane: [{ x: 1, y: 1 }],
+      },
     },
   ],
 }
