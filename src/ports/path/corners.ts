@@ -10,7 +10,7 @@ import {
   withNormals,
 } from './along-wall.ts'
 import { coarse, LONGEST } from './floors.ts'
-import { distanceTo, type Flat, inside, type Loop, respaced, startingBeside } from './offset-loops.ts'
+import { distanceTo, type Flat, inside, isBeyond, type Loop, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import type { TimingSide } from './tool-path.ts'
 
@@ -52,7 +52,7 @@ export function cornerLines(
       const line = startingBeside(withNormals(respaced(loop, FINISH_TOLERANCE, FINE)), entryOf(window))
       const isLeft = line.map(({ x, y, normal }) => {
         const onWall = { x: x + (cutter / 2) * normal.x, y: y + (cutter / 2) * normal.y }
-        return farFrom(done, onWall) > after / 2 + LEFT
+        return done.every(loop => isBeyond(loop, onWall, after / 2 + LEFT))
       })
       return stretches(line, stock === 0 ? blended(line, isLeft) : isLeft, timing).map(thinned)
     })

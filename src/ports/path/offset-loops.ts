@@ -104,6 +104,17 @@ export function distanceTo(outline: Loop, at: Flat): Millimetre {
   return Math.sqrt(nearest)
 }
 
+/** Whether a place is farther than a distance from a closed line: the first stretch that is not tells. */
+export function isBeyond(outline: Loop, at: Flat, distance: Millimetre): boolean {
+  const square = distance * distance
+  let from = outline.at(-1)
+  for (const to of outline) {
+    if (from && squareToStretch(at, from, to) <= square) return false
+    from = to
+  }
+  return true
+}
+
 function squareToStretch(at: Flat, from: Flat, to: Flat): number {
   const dx = to.x - from.x
   const dy = to.y - from.y
