@@ -170,15 +170,18 @@ function lengthFor(task: CuttingTask, grip: Grip, load: Load, set: Newton): Mill
   return length < Math.min(reach, grip.most) ? length : undefined
 }
 
-/** What nobody has set may be too little without being known to be: a warning. What the works sets is. */
+/**
+ * A part that slips for want of force is an error where the works says what it presses with. Too little of the handbook's safety is a
+ * warning, and so is a force that nobody has set.
+ */
 function report(task: CuttingTask, grip: Grip, { ask, set, for: cut, arm, cutForce, lengthNeeded }: MillingGrip): void {
   const given = task.shop.set.has('/fixture/chuck/force')
   const longer =
     lengthNeeded === undefined ? '' : `, or grip ${fixed(Math.ceil(lengthNeeded), 0)} mm, not ${fixed(grip.length, 1)}`
   task.report({
     code: 'cutting/grip-too-light',
-    severity: given ? 'error' : 'warning',
-    message: `${cut}: ${fixed(cutForce, 0)} N at ${fixed(arm, 1)} mm from the middle of the grip want ${fixed(ask, 0)} N of jaws or collet together; they press with ${fixed(set, 0)}${given ? '' : ', as nobody said otherwise'}`,
+    severity: given && set < ask / GRIP_SAFETY ? 'error' : 'warning',
+    message: `${cut}: ${fixed(cutForce, 0)} N at ${fixed(arm, 1)} mm from the middle of the grip want ${fixed(ask, 0)} N of jaws or collet together; they press with ${fixed(set, 0)}${given ? '' : ', as nobody said otherwise'}${set < ask / GRIP_SAFETY ? ': it slips' : `, ${fixed((GRIP_SAFETY * set) / ask, 1)} times what holds it and not ${GRIP_SAFETY}`}`,
     hint: `press with ${fixed(ask, 0)} N${longer}, or carry the free end by a centre or a plug in the bore; \`fixture: {chuck: {force: …}}\` in the shop file says what the jaws are set to`,
     path: '/ports',
   })

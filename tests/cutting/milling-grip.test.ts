@@ -34,8 +34,21 @@ describe('the demo liner in its chuck', () => {
     expect(held.millingGrip).not.toHaveProperty('lengthNeeded')
   })
 
-  it('is not held by jaws of 6 kN: an error where the works sets them so, a warning where nobody said', () => {
-    expect(findingOf(plan({ force: 6000 }))).toMatchObject({ severity: 'error' })
+  it('slips where the works presses with less than the force balance asks, and is warned of within the safety of 2.25', () => {
+    const { needed = Number.NaN } = plan({ force: 6000 }).millingGrip ?? {}
+    const balance = needed / 2.25
+    expect(findingOf(plan({ force: balance - 10 }))).toMatchObject({
+      severity: 'error',
+      message: expect.stringMatching(/: it slips$/),
+    })
+    expect(findingOf(plan({ force: balance + 10 }))).toMatchObject({
+      severity: 'warning',
+      message: expect.stringMatching(/, 1\.0 times what holds it and not 2\.25$/),
+    })
+    expect(findingOf(plan({ force: needed + 10 }))).toBeUndefined()
+  })
+
+  it('may slip in jaws of 6 kN that nobody set: a warning', () => {
     expect(findingOf(plan({}))).toMatchObject({ severity: 'warning' })
   })
 
