@@ -1,3 +1,4 @@
+import { nearestBandAt } from '../band.ts'
 import { clockPosition } from '../clock-position.ts'
 import { angle, length, type Units } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
@@ -119,7 +120,7 @@ function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] 
 
 /** A paper wrapped round the outside starts where a larger band, as a flange, lets it: at its underside; else at the top face. */
 function startOf({ outside, top }: Shape, belt: Millimetre): Millimetre {
-  const own = outside.find(({ from, to }) => belt >= from && belt <= to) ?? outside.at(-1)
+  const own = nearestBandAt(outside, belt)
   const above = outside.filter(({ to, diameter }) => own && to <= own.from + 1e-9 && diameter > own.diameter)
   return Math.max(top, ...above.map(({ to }) => to))
 }
