@@ -19,6 +19,8 @@ export type CuttingTask = OperationState & {
   readonly ports: readonly PlannedPort[]
   /** What holds the part while its ports are milled; absent where nobody has planned them. */
   readonly grip?: Grip
+  /** Bores that are honed as they are turned: their roughness is that of fine boring. */
+  readonly fineBored?: ReadonlySet<string>
   /** Pieces started. */
   readonly start: number
   readonly machine: Machine

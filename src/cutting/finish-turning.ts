@@ -1,8 +1,9 @@
 import { nearestBandAt } from '../band.ts'
+import { FINE_BORED } from '../handbook/distortion.ts'
 import { FORCE_FACTORS, PASSIVE_FORCE_SHARE } from '../handbook/kienzle.ts'
-import { feedForRoughness, ridgeHeightOfRa } from '../handbook/turning.ts'
+import { feedForRoughness, RIDGES_OVER_THEORY, ridgeHeightOfRa, ridgesInTheory } from '../handbook/turning.ts'
 import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
-import { fromPart, told, worked } from '../known.ts'
+import { fromHandbook, fromPart, type Known, known, told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
 import { habit } from '../shop/habit.ts'
 import { type Micrometre, type Millimetre, type MillimetrePerRevolution, micrometres } from '../units.ts'
@@ -19,7 +20,7 @@ import type { Step } from './step.ts'
 import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
 import { forceOf, settlePass } from './turned-pass.ts'
 import { facingStep, turningStep } from './turning-step.ts'
-import { AS_CUT, SETTLED } from './where-from.ts'
+import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
 
 const { semiFinish, finish, thinWall, leastFeed, mostFeedOverNose } = TURNING_STARTS
 /** Less than this is not worth a semi-finishing pass. Common practice, no source. */
@@ -155,27 +156,35 @@ function isThin({ after }: CuttingTask, cut: BandCut): boolean {
 type WantedFeed = { readonly feed: MillimetrePerRevolution; readonly limitedBy: readonly string[] }
 
 /**
- * The feed that leaves the roughness wanted here, within what cuts and what the nose allows. A surface that is ground or
+ * The feed that leaves the roughness wanted here, as it is measured, within what cuts and what the nose allows. A surface that is ground or
  * honed later is left as the works plans its stock for.
  */
 function feedWanted(task: CuttingTask, feature: string, nose: Millimetre): WantedFeed {
   const { sizes, notebook, operation, shop } = task
   const about = { operation: operation.number, about: feature }
   const Ra = sizes.find(size => size.feature === feature && size.roughness !== undefined)?.roughness
-  const Rz: Micrometre =
+  const left = task.fineBored?.has(feature)
+    ? known(FINE_BORED.roughness, 'µm', fromHandbook(FINE_BORED.source))
+    : habit(shop, 'turnedRoughness', 'µm')
+  const Rz: Known<'µm'> =
     Ra === undefined
-      ? shop.habits.turnedRoughness
-      : notebook.use(ridgeHeightOfRa, told(fromPart(`Ra of ${feature}`), { Ra }), about)
+      ? left
+      : known(
+          notebook.use(ridgeHeightOfRa, told(fromPart(`Ra of ${feature}`), { Ra }), about),
+          'µm',
+          worked(`${ridgeHeightOfRa.symbol}, ${ridgeHeightOfRa.meaning}`),
+        )
+  const inTheory = notebook.use(ridgesInTheory, { Rz, ...told(PRACTICE, { k: RIDGES_OVER_THEORY }) }, about)
   const smooth = notebook.use(
     feedForRoughness,
     {
-      Rz: Ra === undefined ? habit(shop, 'turnedRoughness', 'µm') : Rz,
+      Rz: known(inTheory, 'µm', worked(`${ridgesInTheory.symbol}, ${ridgesInTheory.meaning}`)),
       ...told(worked('nose radius of the tool on hand'), { r: nose }),
     },
     about,
   )
   const usual = Math.min(finish.feed, mostFeedOverNose * nose)
-  const wanted = Ra === undefined ? `Rz ${figure(Rz)}` : `Ra ${figure(Ra)}`
+  const wanted = Ra === undefined ? `Rz ${figure(Rz.value)}` : `Ra ${figure(Ra)}`
   if (smooth < leastFeed) {
     task.report({
       code: 'cutting/too-fine-to-turn',

@@ -87,6 +87,11 @@ export function planCutting(
   let millingGrip: MillingGrip | undefined
   if (material) noteMaterial(material, notebook)
 
+  const fineBored = new Set(
+    states.flatMap(({ operation: { process, locatedAs, surfaces } }) =>
+      process === 'hone' && locatedAs === 'turned' ? surfaces : [],
+    ),
+  )
   for (const state of states) {
     const { operation } = state
     const plan = PLANNERS[operation.purpose]
@@ -101,6 +106,7 @@ export function planCutting(
       shop,
       ports,
       ...(grip ? { grip } : {}),
+      fineBored,
       start,
       machine,
       material,

@@ -91,6 +91,24 @@ export const feedForRoughness: Formula<{ Rz: 'µm'; r: 'mm' }, 'mm/rev'> = formu
   value: ({ Rz, r }) => Math.sqrt((8 * r * Rz) / 1000),
 })
 
+/** What is measured over what the nose alone would leave: 1.5 to 2. Common practice, no source. */
+export const RIDGES_OVER_THEORY = 1.5
+
+export const ridgesInTheory: Formula<{ Rz: 'µm'; k: '' }, 'µm'> = formula({
+  symbol: 'Rz_0',
+  meaning: 'height of the ridges in theory, so that what is measured is no more than wanted',
+  unit: 'µm',
+  expression: 'Rz / k',
+  inputs: {
+    Rz: { meaning: 'roughness height wanted', unit: 'µm', over: 0, upTo: 10_000 },
+    k: { meaning: 'what is measured over what theory has', unit: '', from: 1, upTo: 3 },
+  },
+  source:
+    'common practice, no source: a worn nose, chatter and built-up edges leave 1.5 to 2 times what the feed would',
+  example: { given: { Rz: 6.3, k: 1.5 }, gives: 4.2 },
+  value: ({ Rz, k }) => Rz / k,
+})
+
 /** A parabolic ridge of height Rz lies Rz/3 from its mean line on average in height, and 4·Rz/(9·√3) in deviation. */
 export const ridgeHeightOfRa: Formula<{ Ra: 'µm' }, 'µm'> = formula({
   symbol: 'Rz',

@@ -144,11 +144,11 @@ describe('finish turning', () => {
     )
   })
 
-  it('leaves ridges under those of the Ra asked for', () => {
+  it('leaves ridges in theory of two thirds of the Ra asked for: 1.5 to 2 times theory are measured (common practice, no source)', () => {
     const feed = feedAt(0.8)
     // Ridges of 3.9 times Ra, derived: parabolic arcs. Nose 0.4.
     // A nose of r leaves ridges of f²/8r: derived, the height of the arc.
-    expect((1000 * feed ** 2) / (8 * 0.4)).toBeCloseTo(0.8 * 3.8971, 3)
+    expect((1000 * feed ** 2) / (8 * 0.4)).toBeCloseTo((0.8 * 3.8971) / 1.5, 3)
     expect(step(cut(partOf(), state(0.8)).steps, 'finish seat').limitedBy).toBe('roughness Ra 0.8')
   })
 
