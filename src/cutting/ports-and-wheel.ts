@@ -59,8 +59,8 @@ export function watchPorts(task: CuttingTask, cut: BandCut, width: Millimetre): 
   }
   const inside = (1 - PORTED_BORE.overrun) * width + PORTED_BORE.reversalFromPort
   const near = [
-    { end: 'top', reach: cut.top + inside, away: belt.top - (cut.top + inside) },
-    { end: 'bottom', reach: cut.bottom - inside, away: cut.bottom - inside - belt.bottom },
+    { end: 'top', away: belt.top - (cut.top + inside) },
+    { end: 'bottom', away: cut.bottom - inside - belt.bottom },
   ].filter(({ away }) => away < 0)
   for (const { end } of near) {
     task.report({
