@@ -1,8 +1,8 @@
 import { length, type Units, unitOf } from '../figures.ts'
+import type { Wrap } from '../ports/wrap.ts'
 import type { Millimetre } from '../units.ts'
 import { barWords } from './map-scales.ts'
 import { scaleWritten } from './scale.ts'
-import type { Unrolled } from './unrolled.ts'
 
 export type MapKind = 'bore' | 'bore at true size' | 'outside at true size'
 
@@ -10,13 +10,21 @@ export type MapKind = 'bore' | 'bore at true size' | 'outside at true size'
 export const barLength = (kind: MapKind): Millimetre => (kind === 'bore' ? 10 : 50)
 
 /** What a map says of itself, in the words of whoever holds it. */
-export function mapCaptions(
-  kind: MapKind,
-  scale: number,
-  panels: readonly Unrolled[],
-  units: Units,
-): readonly string[] {
-  const strips = panels.length > 1 ? ` ${panels.length} strips: cut, and glue together in this order.` : ''
+export function mapCaptions({
+  kind,
+  scale,
+  strips: count,
+  wrap,
+  units,
+}: {
+  readonly kind: MapKind
+  readonly scale: number
+  /** Of paper, to go round once. */
+  readonly strips: number
+  readonly wrap: Wrap | undefined
+  readonly units: Units
+}): readonly string[] {
+  const strips = count > 1 ? ` ${count} strips: cut, and glue together in this order.` : ''
   const depths = units === 'inch' ? ' Depths in inches.' : ''
   const print = `Scale 1:1, print without fitting to the page, and measure the bar: it is ${barWords(barLength(kind), units)}.${depths}${strips}`
   switch (kind) {
@@ -33,13 +41,12 @@ export function mapCaptions(
     case 'outside at true size':
       return [
         print,
-        `Outside as the ports are milled. Full line: edge outside. Dashed circle: entry hole, its cross the punch mark. Wrap round the part, print outward, ${startWords(panels[0], units)}, and glue the tab under the next end. Depths from the top face as it then stands.`,
+        `Outside as the ports are milled. Full line: edge outside. Dashed circle: entry hole, its cross the punch mark. Wrap round the part, print outward, ${startWords(wrap, units)}, and glue the tab under the next end. Depths from the top face as it then stands.`,
       ]
   }
 }
 
-function startWords(panel: Unrolled | undefined, units: Units): string {
-  const below = (panel?.from ?? 0) - (panel?.zero ?? 0)
+function startWords({ below }: Pick<Wrap, 'below'> = { below: 0 }, units: Units): string {
   return below > 1e-6
     ? `heavy edge against the underside of the flange, ${length(below, units, 2)} ${unitOf(units)} below the top face`
     : 'heavy edge level with the top face'

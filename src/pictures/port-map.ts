@@ -1,9 +1,7 @@
-import { nearestBandAt } from '../band.ts'
 import { clockPosition } from '../clock-position.ts'
 import { angle, length, type Units } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../ports/port.ts'
-import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import {
@@ -67,7 +65,11 @@ export function drawPortMap({
   const labels = panels.flatMap(panel => plan.ports.flatMap(port => portLabel(port, panel, units)))
   const { marks, missing } = labelMarks(labels, drawn, frame, measure)
   const listed = listedLabels(missing, [...drawn, ...marks], frame, measure)
-  const caption = captionBlock([...mapCaptions(kind, scale, panels, units), ...listed.captions], width, measure)
+  const caption = captionBlock(
+    [...mapCaptions({ kind, scale, strips: panels.length, wrap: plan.fixture?.wrap, units }), ...listed.captions],
+    width,
+    measure,
+  )
   const height = bottom + FOOT + 22 + caption.height
   return {
     width,
@@ -99,8 +101,7 @@ function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] 
   const round = 2 * Math.PI * radius
   const right = kind === 'bore' ? MARGIN.right : onPaper(TAB + 1)
   const room = { width: width - MARGIN.left - right, height: Number.POSITIVE_INFINITY }
-  const from = outside && shape ? startOf(shape, belt) : 0
-  const zero = outside && shape ? shape.top : 0
+  const { from, below } = (outside && plan.fixture?.wrap) || { from: 0, below: 0 }
   const scale = kind === 'bore' ? (scalesThatFit({ width: round, height: 1 }, room, 2)[0] ?? 1) : 1
   const count = Math.ceil(onPaper(round * scale) / room.width - 1e-9)
   const blank = blankAzimuth(plan.ports, outside ? 'outside' : 'finished')
@@ -113,16 +114,9 @@ function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] 
     span: 360 / count,
     origin: { x: MARGIN.left, y: TOP + index * pitch },
     from,
-    zero,
+    zero: from - below,
     scale,
   }))
-}
-
-/** A paper wrapped round the outside starts where a larger band, as a flange, lets it: at its underside; else at the top face. */
-function startOf({ outside, top }: Shape, belt: Millimetre): Millimetre {
-  const own = nearestBandAt(outside, belt)
-  const above = outside.filter(({ to, diameter }) => own && to <= own.from + 1e-9 && diameter > own.diameter)
-  return Math.max(top, ...above.map(({ to }) => to))
 }
 
 function panelMarks(

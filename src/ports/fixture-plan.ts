@@ -10,6 +10,7 @@ import type { PlannedPort } from './port.ts'
 import { type Tilting, tiltingOf } from './safe-heights.ts'
 import { SETTING_ERROR, type SettingErrors, settingErrors } from './setting-errors.ts'
 import { orderedWindows } from './window-order.ts'
+import { type Wrap, wrapOf } from './wrap.ts'
 
 /** One window in the order of cutting. */
 export type SettingStep = {
@@ -30,6 +31,7 @@ export type FixturePlan = {
   /** What the jaws hold the part by, and from their front to the nearest port edge on the outside. */
   readonly grip: Grip & { readonly toPort: Millimetre }
   readonly pickUp: PickUp
+  readonly wrap: Wrap
   /** The works' own, or the built-in one. */
   readonly sineBar: Millimetre
   /** In the order of setting. */
@@ -100,6 +102,7 @@ export function planFixture({
   return {
     grip: { ...grip, toPort: gripToPort(grip, ports) },
     pickUp: pickUpOf(asked),
+    wrap: wrapOf(ports, asMilled.shape),
     sineBar: fixture.sineBar,
     tilts: tiltSettings(asked),
     errorsOf: { ...SETTING_ERROR, stack: STACK_ERROR },

@@ -31,6 +31,7 @@ export const EVERY_FIXTURE_FIELD: EveryField<FixturePlan> = {
     face: { on: 'top face', x: 83, z: 74 },
     pivot: { tilt: 50, factor: 1.0723 },
   },
+  wrap: { from: 4, below: 4.06 },
   sineBar: 100,
   tilts: [
     {

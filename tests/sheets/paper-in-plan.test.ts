@@ -133,8 +133,11 @@ function strangers({ plan, document, laid }: Packet): readonly string[] {
   })
 }
 
-/** ISO 5455: 1:2, 5:1. */
-const SCALE = /\b(?:\d+:1|1:\d+)\b/g
+/**
+ * How a drawing shows the part, which is the drawing's own affair: its scale, ISO 5455, as 1:2 or 5:1; and on a clock face
+ * where it cuts the part and from where it looks.
+ */
+const SHOWN = /\b(?:\d+:1|1:\d+)\b|(?:Cut through|looked at from) (?:1[0-2]|[1-9]):[0-5]\d\b/g
 
 function unknownIn(
   { text, drawn }: Text,
@@ -145,7 +148,7 @@ function unknownIn(
     (drawn && record.drawn.has(token)) ||
     (about.numbers.has(Number(token)) && String(Number(token)) === token) ||
     [...(raws.get(token) ?? [])].some(raw => about.numbers.has(raw))
-  return wordsOf(drawn ? text.replace(SCALE, '') : text)
+  return wordsOf(drawn ? text.replace(SHOWN, '') : text)
     .filter(word => !about.words.has(word))
     .flatMap(numbersIn)
     .filter(token => !isKnown(token))

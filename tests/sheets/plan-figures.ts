@@ -94,6 +94,7 @@ export function aboutOf(plan: Plan, { template, corner, documentType }: SheetId)
         everywhere,
         milled,
         plan.ports,
+        plan.setUps.map(({ windows }) => windows.map(({ limits }) => limits)),
         plan.fixture,
         plan.clocking,
         plan.millingGrip,
