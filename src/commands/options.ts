@@ -29,6 +29,8 @@ export type Options = {
   readonly measured?: string
   /** Ports given by their opening stay where they are cut. */
   readonly asMade?: boolean
+  /** Sizes as planned, judged by what `--set` says is known now. */
+  readonly asCut?: boolean
   readonly nc?: string
   readonly svg?: string
 }

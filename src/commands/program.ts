@@ -73,6 +73,7 @@ function describe(world: World, ended: (status: number) => void): Command {
   view('route', async () => (await import('./route.ts')).route, 'operation')
   planning(command('stock'), 'units', 'changes')
     .argument('<part>', PART)
+    .option('--as-cut', 'judge the sizes as planned by the facts of --set, and choose nothing anew')
     .option('--svg <dir>', 'write the picture of a sweep into this folder')
     .action(async (file, options) => ended(await (await import('./what-if.ts')).stockCommand(file, options, world)))
   planning(command('ports'), 'units', 'changes')

@@ -12,6 +12,7 @@ import { UsageProblem, type World } from './world.ts'
 /** The stock as it stands; with `--set` as it stands and as it would be; with `--sweep` over a range of one value. */
 export async function stockCommand(file: string, options: Options, world: World): Promise<number> {
   if (options.sweep !== undefined) return (await import('./sweep.ts')).sweep(file, options.sweep, options, world)
+  if (options.asCut) return (await import('./stock-as-cut.ts')).stockAsCut(file, options, world)
   if (options.svg !== undefined) throw new UsageProblem('--svg draws a sweep: give --sweep with it')
   return options.set
     ? sideBySide(file, options, world, { room: STOCK })

@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest'
+import { run } from '../../src/commands/program.ts'
+import { demo, desk } from './fake-world.ts'
+
+const liner = { 'liner.yaml': demo('OX-098-21.yaml'), 'shop.yaml': demo('shop.yaml') }
+
+async function asCut(...facts: readonly string[]) {
+  const world = desk(liner)
+  const status = await run(
+    ['stock', 'liner.yaml', '--as-cut', ...facts.flatMap(fact => ['--set', fact]), '--json'],
+    world,
+  )
+  const { asCut } = JSON.parse(world.printed())
+  const of = (operation: number) => asCut.find((row: { operation: number }) => row.operation === operation)
+  return { status, seat: of(130), bore: of(150) }
+}
+
+// Derived: a quarter of the ovality counts a side, so 0.018 to 0.040 takes 5.5 µm of what was spare.
+it('judges a batch that came back more oval, by the sizes as planned', async () => {
+  const [planned, oval] = [await asCut('ovality=0.018'), await asCut('ovality=0.040')]
+  expect(planned.seat.verdict).toBe('grind as planned')
+  expect(oval.seat.margin.cleanUp - planned.seat.margin.cleanUp).toBeCloseTo(-0.0055, 9)
+  expect(oval.seat.runout.borne).toBeCloseTo(planned.seat.runout.borne - 0.0055, 9)
+})
+
+it('says how close to set up, and that no set-up serves', async () => {
+  const closer = await asCut('ovality=0.06')
+  expect([closer.status, closer.seat.verdict]).toEqual([0, 'set closer'])
+  const lost = await asCut('ovality=0.3')
+  expect([lost.status, lost.seat.verdict]).toEqual([1, 'cannot clean up'])
+})
+
+it('asks for the facts', async () => {
+  const world = desk(liner)
+  expect(await run(['stock', 'liner.yaml', '--as-cut'], world)).toBe(2)
+  expect(world.complained()).toContain('--set')
+})
