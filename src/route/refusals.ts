@@ -1,6 +1,8 @@
 import type { Finding } from '../finding.ts'
 import { materialOf } from '../handbook/materials.ts'
+import { QUENCHED_RING, quenchOvality } from '../handbook/quench-ovality.ts'
 import { HARDENING, type HardeningProcess, type Part, placeOf } from '../part/part.ts'
+import { thinnestWall } from '../wall.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import type { FinishingNeeds } from './needs.ts'
 
@@ -27,8 +29,8 @@ export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] 
     findings.push(
       refuse(
         `${hardening.path}/process`,
-        `${hardening.process} is not planned yet`,
-        `processes planned: ${PLANNED.join(', ')}`,
+        `${hardening.process} is not planned: it leaves no case to order, and what the quench leaves of roundness decides the stock${quenchedRound(part)}`,
+        `agree sizes, quench and temper with the hardener; a part that runs hot tempers back. Processes planned: ${PLANNED.join(', ')}`,
       ),
     )
   }
@@ -99,4 +101,13 @@ export function stressReliefWanted(part: Part): boolean {
     group !== 'ductile iron' &&
     !part.waive.some(({ rule }) => rule === 'stress-relieved-before-nitriding')
   )
+}
+
+/** Of a sleeve, how oval each way of quenching leaves it. */
+function quenchedRound(part: Part): string {
+  const D = Math.max(...part.outside.map(({ size }) => size.nominal))
+  const t = thinnestWall(part)
+  if (part.bore.length === 0 || !(t > 0)) return ''
+  const oval = (way: keyof typeof QUENCHED_RING) => quenchOvality.value({ k: QUENCHED_RING[way], D, t }).toFixed(2)
+  return `, about ${oval('free')} mm free in oil, ${oval('press')} in a press and ${oval('plug')} on a plug (estimate)`
 }
