@@ -1,25 +1,37 @@
-import { describe, expect, it } from 'vitest'
-import type { SetUp, WindowCut } from '../../src/cutting/set-up.ts'
-import { type Programmed, programsOf } from '../ports/proof/at-the-door.ts'
+import { afterAll, describe, expect, it } from 'vitest'
+import type { Plan } from '../../src/plan/plan.ts'
+import { programsOf } from '../ports/proof/at-the-door.ts'
 import { type Move, readNc } from '../ports/proof/nc-reader.ts'
 import { readGenerally, safeOf, wayOf, wholePlanOf } from './general-reader.ts'
+import { CUTS, type ProgrammedWhole, type Reading, readingOf } from './programs-read.ts'
 
 type Text = readonly [name: string, text: string]
 
-/** Programs that the command writes for each part, held against the plan that it prints: feeds, depths, tools, order, places. */
-export function expectProgramsAsPlanned(parts: readonly Text[]): void {
-  describe.each(parts)('the programs of %s, as the command writes them', (_, text) => {
-    // Planned when the first asks, and once.
-    let planned: Promise<Programmed | undefined> | undefined
-    const ready = (): Promise<Programmed | undefined> => {
-      planned ??= programsOf(text)
-      return planned
+/** Of random parts some have errors, and then no programs. */
+const NONE = { plan: { setUps: [] } as unknown as Plan, programs: [], whole: { setUps: [] } as unknown as Plan }
+
+/** As the command writes and prints them, planned anew for each. */
+async function byCommand(text: string): Promise<ProgrammedWhole | undefined> {
+  const programmed = await programsOf(text)
+  return programmed && { ...programmed, whole: wholePlanOf(text) }
+}
+
+/** Programs of each part, held against its plan as it is printed: feeds, depths, tools, order, places. */
+export function expectProgramsAsPlanned(
+  parts: readonly Text[],
+  programmedFrom: (text: string) => Promise<ProgrammedWhole | undefined> = byCommand,
+): void {
+  describe.each(parts)('the programs of %s', (_, text) => {
+    // Planned and read when the first asks, and once; put away with the last.
+    let reading: Promise<Reading> | undefined
+    const found = (): Promise<Reading> => {
+      reading ??= programmedFrom(text).then(programmed => readingOf(programmed ?? NONE))
+      return reading
     }
-    const found = async (): Promise<Programmed> => {
-      const programmed = await ready()
-      // Of random parts some have errors, and then no programs.
-      return programmed ?? { plan: { setUps: [] } as unknown as Programmed['plan'], programs: [] }
-    }
+    afterAll(() => {
+      reading = undefined
+    })
+
     it('are one a set-up of the plan, in its order, under its name', async () => {
       const { plan, programs } = await found()
       expect(programs.map(({ name }) => name)).toEqual(plan.setUps.map(({ program }) => program))
@@ -34,7 +46,7 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
     })
 
     it('run every window in the order of the set-up, with every cut of it in its order', async () => {
-      for (const [setUp, moves] of await run(found())) {
+      for (const [setUp, moves] of (await found()).runs) {
         const done = [...new Set(moves.map(({ about }) => about.join('|')))].map(key => key.split('|').at(-1))
         expect(done.filter(kind => CUTS.has(kind ?? ''))).toEqual(
           setUp.windows.flatMap(({ cuts }) => cuts.map(({ kind }) => kind)),
@@ -48,7 +60,7 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
     })
 
     it('turn and feed as the cut does, and take its time', async () => {
-      for (const [cut, setUp, moves] of await cutsOf(found())) {
+      for (const [cut, setUp, moves] of (await found()).cuts()) {
         const fed = moves.filter(({ rapid }) => !rapid)
         expect(new Set(fed.map(({ spindle }) => spindle))).toEqual(new Set([Math.round(setUp.spindleSpeed)]))
         // Over what is cut already it may go quicker, as the plan says.
@@ -62,7 +74,7 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
     })
 
     it('go down by no more than a level at one place, as many times as there are levels', async () => {
-      for (const [cut, , moves] of await cutsOf(found())) {
+      for (const [cut, , moves] of (await found()).cuts()) {
         if (cut.kind === 'drill' || cut.kind === 'flat' || cut.kind === 'wind down') continue
         // A ramp passes a place at one height and comes back at another.
         const ramps = 'down' in cut.shape
@@ -74,14 +86,15 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
         for (const { rapid, to } of moves) {
           if (rapid || (to.x === down?.x && to.y === down.y)) continue
           const key = `${to.x} ${to.y}`
-          heights.set(key, [...(heights.get(key) ?? []), to.z])
+          const known = heights.get(key)
+          if (known) known.push(to.z)
+          else heights.set(key, [to.z])
         }
-        for (const found of heights.values()) {
+        const steps = [...heights.values()].flatMap(found => {
           const levels = [...new Set(found)].toSorted((a, b) => b - a)
-          for (const [i, z] of levels.slice(1).entries()) {
-            expect((levels[i] ?? z) - z).toBeLessThan(cut.depth + 0.002)
-          }
-        }
+          return levels.slice(1).map((z, i) => (levels[i] ?? z) - z)
+        })
+        expect(steps.reduce((most, step) => Math.max(most, step), 0)).toBeLessThan(cut.depth + 0.002)
         const most = Math.max(...[...heights.values()].map(found => new Set(found).size))
         if (!ramps) expect(most).toBe(cut.passes)
       }
@@ -103,9 +116,8 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
     })
 
     it('go where the plan goes, move for move, as a reader of the general kind reads them (gcode-toolpath, npm)', async () => {
-      const { programs } = await found()
       // The printed plan has twelve digits, which is not enough for the same chords.
-      const plan = wholePlanOf(text)
+      const { programs, whole: plan } = await found()
       for (const [i, { text }] of programs.entries()) {
         const setUp = plan.setUps[i]
         if (!setUp) throw new Error(`no set-up for program ${i + 1}`)
@@ -147,7 +159,7 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
 
     it('keep the middle of a cutter that finishes within the limits that the sheet prints, and reach them', async () => {
       const { plan } = await found()
-      for (const [cut, setUp, moves] of await cutsOf(found())) {
+      for (const [cut, setUp, moves] of (await found()).cuts()) {
         if (cut.kind !== 'finish') continue
         const limits = setUp.windows.find(({ cuts }) => cuts.includes(cut))?.limits
         if (!limits) throw new Error('a window that is finished has no limits')
@@ -167,18 +179,17 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
     })
 
     it('ease the feed on dives and in corners, and halve it where they break through', async () => {
-      for (const [cut, , moves] of await cutsOf(found())) {
+      for (const [cut, , moves] of (await found()).cuts()) {
         const fed = moves.filter(({ rapid }) => !rapid)
         const { shape } = cut
         if ('downShare' in shape) {
-          for (const { from, to, feed } of fed) {
-            // Quicker than the cut's own feed it is only over what is cut already.
-            if (feed > cut.feed + 0.5) continue
-            const across = Math.hypot(to.x - from.x, to.y - from.y)
-            // Feeds are written whole and places to a thousandth.
-            if (across > 0.1)
-              expect((feed * (from.z - to.z)) / length(from, to)).toBeLessThan(1.02 * shape.downShare * cut.feed + 1)
-          }
+          // Quicker than the cut's own feed it is only over what is cut already; feeds are written whole and places to a thousandth.
+          const down = fed
+            .filter(({ from, to, feed }) => feed <= cut.feed + 0.5 && Math.hypot(to.x - from.x, to.y - from.y) > 0.1)
+            .map(({ from, to, feed }) => (feed * (from.z - to.z)) / length(from, to))
+          expect(down.reduce((most, feed) => Math.max(most, feed), 0)).toBeLessThan(
+            1.02 * shape.downShare * cut.feed + 1,
+          )
         }
         if (shape.kind === 'finish' && shape.arc > 0) {
           const slowest = Math.min(...fed.map(({ feed }) => feed))
@@ -199,34 +210,4 @@ export function expectProgramsAsPlanned(parts: readonly Text[]): void {
   })
 }
 
-const CUTS: ReadonlySet<string> = new Set([
-  ...['flat', 'wind down', 'drill', 'rough', 'cut through', 'finish', 'spring'],
-  ...['clear corners', 'finish corners', 'spring corners'],
-])
-
 const length = (a: Move['from'], b: Move['to']): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)
-
-async function run(programmed: Promise<Programmed>): Promise<readonly (readonly [SetUp, readonly Move[]])[]> {
-  const { plan, programs } = await programmed
-  return plan.setUps.map((setUp, i) => [setUp, readNc(programs[i]?.text ?? '').moves] as const)
-}
-
-/** Every cut with the moves that its program makes for it. */
-async function cutsOf(
-  programmed: Promise<Programmed>,
-): Promise<readonly (readonly [WindowCut, SetUp, readonly Move[]])[]> {
-  return (await run(programmed)).flatMap(([setUp, moves]) => {
-    const stretches = new Map<string, Move[]>()
-    for (const move of moves) {
-      if (!CUTS.has(move.about.at(-1) ?? '')) continue
-      const key = move.about.join('|')
-      stretches.set(key, [...(stretches.get(key) ?? []), move])
-    }
-    const cuts = setUp.windows.flatMap(({ cuts }) => cuts)
-    expect(stretches.size).toBe(cuts.length)
-    return [...stretches.values()].flatMap((stretch, i) => {
-      const cut = cuts[i]
-      return cut ? [[cut, setUp, stretch] as const] : []
-    })
-  })
-}

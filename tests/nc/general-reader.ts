@@ -36,17 +36,21 @@ export function readGenerally(text: string): readonly GeneralMove[] {
 }
 
 export function wholePlanOf(text: string): Plan {
+  const { plan } = readAndPlan(text)
+  if (!plan) throw new Error('the part has no plan')
+  return plan
+}
+
+export function readAndPlan(text: string): ReturnType<typeof makePlan> {
   const { part } = readPart(text, 'part.yaml')
   const { shop } = readShop(SHOP, 'shop.yaml')
   if (!part || !shop) throw new Error('the part has errors')
-  const { plan } = makePlan({
+  return makePlan({
     part,
     shop,
     batch: { number: '1', quantity: 12 },
     issue: { date: '2026-01-01', fingerprint: '0', program: 'test' },
   })
-  if (!plan) throw new Error('the part has no plan')
-  return plan
 }
 
 /** Safe height of a program: its first move goes there. */

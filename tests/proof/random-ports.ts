@@ -36,16 +36,26 @@ export function linerText(asked: readonly Asked[]): string {
 
 const QUARTERS = [-137, -47, 43, 133]
 
-/** Liners with four legal ports each, the same ones every time. */
+/**
+ * Liners with four legal ports each, the same ones every time. A port that does not stand beside the others is judged alone,
+ * and kept for the next liner where it is legal: most are asked about once, and none that is not needed.
+ */
 export function randomLiners(count: number, seed: number): readonly (readonly Asked[])[] {
   const drawn = fc.sample(ports, { numRuns: 12 * count, seed })
   const placed = drawn.map((port, i) => ({ ...port, at: port.at + (QUARTERS[i % 4] ?? 0) }))
-  const quarters = QUARTERS.map((_, quarter) => placed.filter((port, i) => i % 4 === quarter && isLegal([port])))
+  const quarters = QUARTERS.map((_, quarter) => placed.filter((_, i) => i % 4 === quarter))
   return Array.from({ length: count }, () => {
     const liner: Asked[] = []
-    for (const legal of quarters) {
-      const next = legal.findIndex(port => isLegal([...liner, port]))
-      liner.push(...legal.splice(next, next < 0 ? 0 : 1))
+    for (const waiting of quarters) {
+      for (let next = 0; next < waiting.length; ) {
+        const [port] = waiting.slice(next, next + 1)
+        if (!port) break
+        const stands = isLegal([...liner, port])
+        if (stands) liner.push(port)
+        if (stands || !isLegal([port])) waiting.splice(next, 1)
+        else next += 1
+        if (stands) break
+      }
     }
     return liner
   })

@@ -30,8 +30,8 @@ const OVERLAP: Millimetre = 0.5
 const ARCS = [0.5, 0.35, 0.25, 0.15] as const
 /** A quarter of a turn, in as many straight moves: within 0.004 of its radius. */
 const ARC_CHORDS = 9
-/** Nearer than this to the wall the cutter would mark it. */
-const TOUCHES: Millimetre = 0.005
+/** Nearer than this to the wall a way beside it would mark it: the chords of offset and line alone stand off by so much. */
+const TOUCHES: Millimetre = 0.002
 
 /** The wall as far as a cutter finishes it: all of it, or with its corners rounded for one that is too large for them. */
 export function wallLoops(window: PortWindow, cutter: Millimetre, rounded?: Millimetre): readonly Loop[] {

@@ -1,0 +1,3 @@
+import { expectRandomProgramsAsPlanned } from './random-programs.ts'
+
+expectRandomProgramsAsPlanned(4)
