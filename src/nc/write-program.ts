@@ -93,12 +93,12 @@ function windowOf({ ports }: Programmed, { port, at, window }: SetUpWindow): Por
 }
 
 function writeCut(nc: NcText, window: PortWindow, cut: WindowCut, safe: Millimetre): void {
-  const { entry, from, moves } = cutPath(window, cut.shape)
+  const { entry, from, follow } = cutPath(window, cut.shape)
   nc.forget()
   nc.comment(cut.kind)
   nc.label()
   nc.move('G0', { X: entry.x, Y: entry.y })
   nc.move('G0', { Z: from })
-  for (const { x, y, z, share } of moves) nc.move('G1', { X: x, Y: y, Z: z, F: share * cut.feed })
+  follow(({ x, y, z }, share) => nc.move('G1', { X: x, Y: y, Z: z, F: share * cut.feed }))
   nc.move('G0', { Z: safe })
 }

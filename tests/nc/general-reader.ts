@@ -70,10 +70,10 @@ export function wayOf(plan: Plan, setUp: SetUp, safe: number): readonly GeneralM
     const window = plan.ports.find(({ name, at }) => name === item.port && at === item.at)?.windows[item.window - 1]
     if (!window) throw new Error(`no window ${item.name}`)
     for (const cut of item.cuts) {
-      const { entry, from, moves: path } = cutPath(window, cut.shape)
+      const { entry, from, follow } = cutPath(window, cut.shape)
       go(entry)
       go({ z: from })
-      for (const move of path) go(move, move.share * cut.feed)
+      follow((at, share) => go(at, share * cut.feed))
       go({ z: safe })
     }
   }

@@ -3,9 +3,9 @@ import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
 import { drilledTo, highestUnder, lowestUnder } from './drill-depth.ts'
 import type { Floor } from './floors.ts'
-import { cornerShares, distance, passAt, type Visit } from './pass.ts'
+import { cornerShares, distance, passAt } from './pass.ts'
 import { rampStart, roughing } from './roughing.ts'
-import type { CutPath, CutShape, FeedMove, TipPlace } from './tool-path.ts'
+import type { CutPath, CutShape, TipPlace, Visit } from './tool-path.ts'
 import { type AlongWall, wallFloors } from './wall-floor.ts'
 import { windowWalls } from './window-walls.ts'
 
@@ -18,14 +18,13 @@ const LEAST_TURN: Millimetre = 0.05
 /** Straight moves for each turn of a helix: within 0.02 of its radius. */
 const CHORDS = 16
 
-/** The way of one cut through a window, as its program writes it. */
+/**
+ * The way of one cut through a window, as its program writes it: where it begins, and its moves one by one to whoever follows,
+ * since a program has tens of thousands.
+ */
 export function cutPath(window: PortWindow, shape: CutShape): CutPath {
-  const moves: FeedMove[] = []
-  const start = startOf(window, shape)
-  follow(window, shape, start.top, (at, share, clear) => {
-    moves.push({ ...at, share, ...(clear && { clear }) })
-  })
-  return { entry: start.entry, from: start.from, moves }
+  const { entry, from, top } = startOf(window, shape)
+  return { entry, from, follow: visit => follow(window, shape, top, visit) }
 }
 
 /** `down`: from the tip's first place on the way to its last. */

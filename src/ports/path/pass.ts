@@ -1,9 +1,6 @@
 import type { Millimetre } from '../../units.ts'
 import type { Floor, FloorPlace } from './floors.ts'
-import type { TipPlace } from './tool-path.ts'
-
-/** Is told every move of a cut in turn; `clear`: nothing is cut on it. */
-export type Visit = (at: TipPlace, share: number, clear: boolean) => void
+import type { TipPlace, Visit } from './tool-path.ts'
 
 /** The control slows no further in a corner. */
 const LEAST_CORNER_SHARE = 0.1
@@ -24,15 +21,19 @@ export function passAt({ floor, corners }: Pass, part: number, rules: Rules, vis
   const { lead, loop, back } = floor
   const atDepth = ({ x, y, z, top }: FloorPlace): TipPlace => ({ x, y, z: top - (top - z) * part })
   let from: TipPlace | undefined
-  for (const [i, place] of [...lead, ...loop, ...back].entries()) {
+  const go = (place: FloorPlace, share: number): void => {
     const to = atDepth(place)
     if (!from) visit(to, entryShare, true)
     else if (place.clear) visit(to, clearShare, true)
-    else {
-      visit(to, Math.min(corners?.[i - lead.length] ?? 1, dive(from, to, downShare)), false)
-    }
+    else visit(to, Math.min(share, dive(from, to, downShare)), false)
     from = to
   }
+  for (const place of lead) go(place, 1)
+  for (let i = 0; i < loop.length; i++) {
+    const place = loop[i]
+    if (place) go(place, corners?.[i] ?? 1)
+  }
+  for (const place of back) go(place, 1)
 }
 
 /** Share of the feed on a way that falls, so that the cutter goes down no faster than straight down. */

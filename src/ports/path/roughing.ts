@@ -1,8 +1,8 @@
 import { type Millimetre, radians } from '../../units.ts'
 import type { PortWindow } from '../port.ts'
 import { deepestOf, type FloorPlace, lastFloors, roughFloors } from './floors.ts'
-import { dive, passAt, type Visit } from './pass.ts'
-import type { CutShape, TipPlace } from './tool-path.ts'
+import { dive, passAt } from './pass.ts'
+import type { CutShape, TipPlace, Visit } from './tool-path.ts'
 
 export type Roughing = Extract<CutShape, { kind: 'rough' | 'cut through' }>
 

@@ -4,8 +4,8 @@ import type { Flat } from './offset-loops.ts'
 /** A place of the cutter's tip centre in the set-up's machine frame. */
 export type TipPlace = Flat & { readonly z: Millimetre }
 
-/** A straight move at a share of the cut's feed. `clear`: over what is already cut, which wears no cutter. */
-export type FeedMove = TipPlace & { readonly share: number; readonly clear?: true }
+/** Is told every straight move of a cut in turn: its end, its share of the cut's feed, and whether nothing is cut on it. */
+export type Visit = (at: TipPlace, share: number, clear: boolean) => void
 
 /** What becomes of the piece inside: it stays whole and is taken out by hand, or there is none and all is cut away. */
 export type Slug = 'kept' | 'cut away'
@@ -78,5 +78,5 @@ export type TimingSide = '+X' | '-X'
 export type CutPath = {
   readonly entry: Flat
   readonly from: Millimetre
-  readonly moves: readonly FeedMove[]
+  readonly follow: (visit: Visit) => void
 }
