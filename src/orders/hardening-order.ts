@@ -83,16 +83,14 @@ function condition({ coreHardness, order }: CasePlan): readonly Draft[] {
 function zones(
   { ported }: OrderSource,
   { surfaces }: OrderedOperation,
-  { process, treated, order }: CasePlan,
+  { process, order }: CasePlan,
 ): readonly Draft[] {
   const masked = order?.masked ?? []
-  const sides = [...(treated?.outside === false ? [] : ['outside']), ...(treated?.bore === false ? [] : ['bore'])]
-  const must = surfaces.filter(surface => !masked.includes(surface))
-  const faces = must.filter(surface => surface === 'top' || surface === 'bottom')
+  const faces = surfaces.filter(surface => surface === 'top' || surface === 'bottom')
   const methods = stopOffsFor(process).map(({ method }) => method)
   return point(
     'Zones',
-    `Must be treated: ${listed(must.length > 0 ? must : sides)}.`,
+    surfaces.length > 0 && `Must be treated: ${listed(surfaces)}.`,
     ported && 'May be treated: the walls and edges of the ports.',
     faces.length > 0 &&
       `No depth is asked of the end face${faces.length > 1 ? 's' : ''}, ${listed(faces)}: nothing slides there.`,

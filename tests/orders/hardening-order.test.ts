@@ -165,3 +165,23 @@ describe('the order for stress relief', () => {
     expect(sentencesOf(orderFor(unknown, 'stress-relieve')).join('\n')).toContain('as the bar certificate says')
   })
 })
+
+describe('zones that a drawing masks (areas that shall, may and shall not be treated: ISO 15787)', () => {
+  const zonesOf = (masked: string): string => {
+    const masking = demo('OX-098-21', ['process: gas nitriding', `masked: [${masked}], process: gas nitriding`])
+    return pointOf(orderFor(planOf(masking), 'nitride'), 'Zones').text.join('\n')
+  }
+  const treated = (text: string) => /Must be treated: ([^.]*)\./.exec(text)?.[1] ?? ''
+
+  it.each(['flange', 'seat', 'top', 'bottom'])('tell %s as masked, and not as to be treated', name => {
+    expect(zonesOf(name)).toContain(`Must not be treated: ${name}.`)
+    expect(treated(zonesOf(name))).not.toContain(name)
+    expect(treated(textOf('Zones'))).toContain(name)
+  })
+  it('tell a whole side as masked, and no surface of it as to be treated', () => {
+    const text = zonesOf('outside')
+    expect(text).toContain('Must not be treated: outside.')
+    for (const name of ['flange', 'seat']) expect(treated(text)).not.toContain(name)
+    expect(treated(text)).toContain('bore')
+  })
+})
