@@ -202,18 +202,19 @@ function depthMissing(part: Part, { process, term }: HardeningWindow): Finding {
   })
 }
 
-/** A depth of hardness ends between core and surface; where the bar is about as hard as the case there is no such place. */
+/**
+ * A depth of hardness ends between core and surface; where the bar is about as hard as the case there is no such place. An
+ * SHD ends at a share of the hardness asked, so that the hardness moves it; the other depths end where the bar or the rule says.
+ */
 function noRise(part: Part, { process, term }: HardeningWindow, { surface, core, limit }: CaseFigures): Finding {
-  const soft = limit <= core.value
+  const byHardness = limit <= core.value ? 'ask for more hardness, or start from softer bar' : 'ask for less hardness'
   return partFinding({
     part,
     severity: 'error',
     code: 'case/hardness-out-of-reach',
-    path: soft && term === 'SHD' ? '/hardening/hardness' : '/material/hardness',
+    path: term === 'SHD' ? '/hardening/hardness' : '/material/hardness',
     message: `${process} of ${part.material.grade}: the ${term} would end at ${fixed(limit, 0)} HV, which is not between the core's ${fixed(core.value, 0)} HV and the surface's ${fixed(surface.usual, 0)} HV`,
-    hint: soft
-      ? 'ask for more hardness, or start from softer bar'
-      : 'start from softer bar, or choose a steel that hardens further',
+    hint: term === 'SHD' ? byHardness : 'start from softer bar, or choose a steel that hardens further',
   })
 }
 
