@@ -13,6 +13,10 @@ describe('a port that is drawn with its mirror image', () => {
     const none = { top: expect.closeTo(0, 9), bottom: expect.closeTo(0, 9), arc: expect.closeTo(0, 9) }
     expect(told).toEqual([none, none])
   })
+  it('is alone in that: a port on the symmetry plane has no other side', () => {
+    const told = demoPlan().ports.filter(({ leftRight }) => leftRight !== undefined)
+    expect(told.map(({ name }) => name).filter(name => !name.startsWith('main transfer'))).toEqual([])
+  })
 })
 
 describe('corners of a straight cut that rises by 45°', () => {
