@@ -27,7 +27,8 @@ describe('depth and hardness', () => {
     const { case: planned, findings } = planCase({ part: SLEEVE, shop: SHOP, removal: [face], wall: 4 })
     expect(planned?.ordered.least).toBe(0.2)
     expect(planned?.left.least).toBe(0.2)
-    expect(findings).toEqual([])
+    // The bore is not finished after, and that alone is said.
+    expect(findings.map(({ code }) => code)).toEqual(['case/layer-kept'])
     const both = [face, { surface: 'seat', least: 0, nominal: 0.06, most: 0.0975 }]
     expect(planCase({ part: SLEEVE, shop: SHOP, removal: both, wall: 4 }).case?.ordered.least).toBe(0.3)
   })
