@@ -7,7 +7,7 @@ import { type Formula, formula, type Input } from '../formula.ts'
  */
 export const SHAPE = { low: 1, expected: 1.7, high: 2 } as const
 
-const SHAPE_SOURCE =
+export const SHAPE_SOURCE =
   'stretched exponential through surface and limit hardness; shape 1.7, band 1 to 2, memory/estimate: measured low-alloy profiles are flat near the surface'
 
 const n: Input<''> = { meaning: 'shape of the profile', unit: '', from: 0.8, upTo: 4 }

@@ -4,17 +4,19 @@ import { DEEPEST_CASE, LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-l
 import { DEPTH_TOLERANCE_SOURCE, type DepthTerm, upperTolerance } from '../handbook/case-tolerance.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
 import { depthDefinition, type HardeningWindow } from '../handbook/hardening-processes.ts'
-import { depthForPlateau, PLATEAU_SHARE, surfaceForPlateau } from '../handbook/hardness-plateau.ts'
-import { depthForHardness, SHAPE, shareOfRise, surfaceForHardness } from '../handbook/hardness-profile.ts'
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
-import { fromHandbook, fromPart, type Known, known, worked } from '../known.ts'
+import { fromHandbook, fromPart, type Known, known, told } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import { DEPTH_STEP } from './case-limit.ts'
+import { TAKEN } from './case-origins.ts'
+import { hardEnough } from './hard-enough.ts'
 import { type Removal, worstOf } from './removal.ts'
+
+const ESTIMATE = fromHandbook('common practice/estimate')
 
 /** Bounds of the least figure of an order. */
 export type DepthBounds = { readonly least: Millimetre; readonly most: Millimetre }
@@ -59,15 +61,15 @@ export function orderedDepth({
   const reasons = [
     {
       why: `${fixed(asked.value, 2)} mm to be left${off}`,
-      depth: notebook.use(
-        depthToOrder,
-        { N_f: asked, s_max: known(s, 'mm', worked('most taken off a surface')) },
-        about,
-      ),
+      depth: notebook.use(depthToOrder, { N_f: asked, ...told(TAKEN, { s_max: s }) }, about),
     },
     {
       why: `no more than ${REMOVAL_SHARE.refuse * 100} % of the case taken off${off}`,
-      depth: notebook.use(depthForShare, { s_max: s, f: REMOVAL_SHARE.refuse }, about),
+      depth: notebook.use(
+        depthForShare,
+        { ...told(TAKEN, { s_max: s }), ...told(ESTIMATE, { f: REMOVAL_SHARE.refuse }) },
+        about,
+      ),
     },
   ]
   const hardness = part.hardening?.hardness?.least
@@ -111,46 +113,6 @@ export function orderedDepth({
     decidedBy: deciding.why,
     findings,
   }
-}
-
-type Hardness = {
-  readonly notebook: Notebook
-  readonly figures: CaseFigures
-  readonly hardness: Vickers
-  readonly s: Millimetre
-}
-
-/** The depth that holds the hardness asked where s comes off, by the expected model and the usual surface. */
-function hardEnough({ notebook, figures: { term, surface, core, limit }, hardness, s }: Hardness): Millimetre {
-  const about = { about: 'case' }
-  const H_s = known(surface.usual, 'HV', surface)
-  if (term === 'SHD') {
-    const given = { s, H: hardness, H_s, H_c: core, H_L: limit, p: PLATEAU_SHARE.expected }
-    return notebook.use(depthForPlateau, given, about)
-  }
-  const share = (H: number) => notebook.use(shareOfRise, { H, H_s, H_c: core }, about)
-  return notebook.use(depthForHardness, { s, p: share(limit), q: share(hardness), n: SHAPE.expected }, about)
-}
-
-/** Surface hardness is ordered in steps of this, HV: a reading is no closer. Common practice, no source. */
-const HARDNESS_STEP = 10
-
-/** What the surface must have as hardened, so that the hardness asked is left where s comes off a case of N. */
-export function leastSurface({
-  notebook,
-  figures: { term, core, limit, surface },
-  hardness,
-  s,
-  N,
-}: Hardness & { readonly N: Millimetre }): Vickers {
-  if (hardness <= core.value || s >= N) return hardness
-  const about = { about: 'case' }
-  const needed =
-    term === 'SHD'
-      ? notebook.use(surfaceForPlateau, { H: hardness, H_c: core }, about)
-      : notebook.use(surfaceForHardness, { H: hardness, H_c: core, H_L: limit, s, N, n: SHAPE.expected }, about)
-  const stepped = Math.ceil(Math.max(needed, hardness) / HARDNESS_STEP - 1e-6) * HARDNESS_STEP
-  return needed <= surface.usual ? Math.min(stepped, surface.usual) : stepped
 }
 
 type Asked = { readonly asked?: Known<'mm'>; readonly findings: readonly Finding[] }

@@ -1,10 +1,11 @@
 import { PLATEAU_SHARE, plateauHardness, plateauMiddle, plateauWidth } from '../handbook/hardness-plateau.ts'
-import { hardnessAtDepth, profileScale, SHAPE, shareOfRise } from '../handbook/hardness-profile.ts'
-import { known } from '../known.ts'
+import { hardnessAtDepth, profileScale, SHAPE, SHAPE_SOURCE, shareOfRise } from '../handbook/hardness-profile.ts'
+import { fromHandbook, known, told } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import { type About, type Notebook, SCRATCH } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
+import { END, ORDERED, TAKEN } from './case-origins.ts'
 import type { CasePlan, HardnessAfter, HardnessBand } from './case-plan.ts'
 
 /**
@@ -64,10 +65,11 @@ type CurveOf = {
 function stretched({ notebook, figures: { surface, core: H_c, limit }, N, shape, H_s: value }: CurveOf): Curve {
   const about = { about: `case, ${shape} model` }
   const H_s = known(value, 'HV', surface)
-  const n = SHAPE[shape]
-  const p = notebook.use(shareOfRise, { H: limit, H_s, H_c }, about)
-  const w = notebook.use(profileScale, { N, p, n }, about)
-  return (book, depth, at) => book.use(hardnessAtDepth, { H_s, H_c, z: Math.max(0, depth), w, n }, at)
+  const { n } = told(fromHandbook(SHAPE_SOURCE), { n: SHAPE[shape] })
+  const p = notebook.use(shareOfRise, { ...told(END, { H: limit }), H_s, H_c }, about)
+  const w = notebook.use(profileScale, { ...told(ORDERED, { N }), p, n }, about)
+  return (book, depth, at) =>
+    book.use(hardnessAtDepth, { H_s, H_c, ...told(TAKEN, { z: Math.max(0, depth) }), w, n }, at)
 }
 
 /** Hardened by induction: as hard as at the surface almost to the depth. */

@@ -9,12 +9,19 @@ import {
 } from '../handbook/stress-relief.ts'
 import { equivalentTemper, USUAL_TEMPER_TIME } from '../handbook/temper.ts'
 import { temperEstimates } from '../handbook/temper-response.ts'
+import { fromHandbook, fromPart, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Celsius, Hour } from '../units.ts'
 import type { Notebook } from '../working.ts'
 
 export type StressReliefWindow = { readonly least: Celsius; readonly most: Celsius; readonly chosen: Celsius }
+
+const PRACTICE = fromHandbook('common practice, no source')
+const CARDS = fromHandbook('steel cards of 42CrMo4 and 34CrAlNi7-10 (Lucefin)')
+const CERTIFICATE = fromPart('/material/temper')
+const HOTTEST = worked('hottest stage of the cycle')
+const LASTS = worked('longest time of the cycle')
 
 /** Hot enough that nitriding releases nothing more, cool enough that the temper stays. The middle is aimed at: a furnace holds neither end. */
 export function stressReliefIn(
@@ -24,8 +31,16 @@ export function stressReliefIn(
   temper: Celsius,
 ): StressReliefWindow | Finding {
   const about = { about: 'stress relief' }
-  const least = notebook.use(stressReliefFloor, { T_n: nitriding, m: STRESS_RELIEF_MARGINS.overNitriding }, about)
-  const most = notebook.use(stressReliefCeiling, { T_t: temper, m: STRESS_RELIEF_MARGINS.underTemper }, about)
+  const least = notebook.use(
+    stressReliefFloor,
+    { ...told(HOTTEST, { T_n: nitriding }), ...told(PRACTICE, { m: STRESS_RELIEF_MARGINS.overNitriding }) },
+    about,
+  )
+  const most = notebook.use(
+    stressReliefCeiling,
+    { ...told(CERTIFICATE, { T_t: temper }), ...told(CARDS, { m: STRESS_RELIEF_MARGINS.underTemper }) },
+    about,
+  )
   if (most >= least) return { least, most, chosen: (least + most) / 2 }
   return partFinding({
     part,
@@ -89,7 +104,15 @@ export function temperFindings({
     const path = '/hardening/depth'
     return [...findings, partFinding({ part, severity: 'error', code: 'case/core-softens', path, message, hint })]
   }
-  const equivalent = notebook.use(equivalentTemper, given, { about: 'core' })
+  const equivalent = notebook.use(
+    equivalentTemper,
+    {
+      ...told(HOTTEST, { T: nitriding }),
+      ...told(LASTS, { t: hours }),
+      ...told(PRACTICE, { t_0: USUAL_TEMPER_TIME }),
+    },
+    { about: 'core' },
+  )
   if (equivalent > temper) {
     findings.push(
       partFinding({

@@ -7,12 +7,16 @@ import {
   REFERENCE_TEMPERATURE,
   twoStageConstant,
 } from '../handbook/nitriding-depth.ts'
-import { known } from '../known.ts'
+import { fromHandbook, known, told, worked } from '../known.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import type { CaseCycle } from './case-cycle.ts'
 import type { CaseFigures } from './case-figures.ts'
 import type { CasePlan } from './case-plan.ts'
+
+const AIMED = worked('middle of the depth ordered')
+const AT_STAGE = worked(`${depthConstant.symbol}, ${depthConstant.meaning}`)
+const SHARES = fromHandbook('cycles of the process: stages and their shares of the time')
 
 /**
  * Time at temperature for the middle of the depth ordered: a mean at the lower limit would leave half of the readings short.
@@ -33,7 +37,11 @@ export function caseTime({
 }): CasePlan['time'] {
   if (window.term === 'CHD') {
     const hours = (r: number, end: string) =>
-      notebook.use(carburisingTime, { CHD: middle, r, T: cycle.temperature }, { about: `case, ${end}` })
+      notebook.use(
+        carburisingTime,
+        { ...told(AIMED, { CHD: middle }), ...told(fromHandbook('memory'), { r }), T: cycle.temperature },
+        { about: `case, ${end}` },
+      )
     return {
       least: hours(CHD_SHARE.most, 'least time'),
       nominal: hours(CHD_SHARE.usual, 'time'),
@@ -44,14 +52,21 @@ export function caseTime({
   if (!K) return { least: 0, nominal: 0, most: 0 }
   const hours = (K_ref: number, end: string) => {
     const about = { about: `case, ${end}` }
-    const given = { K_ref: known(K_ref, 'mm/h^0.5', K), T_ref: REFERENCE_TEMPERATURE, Q: NITROGEN_ACTIVATION_ENERGY }
+    const law = { T_ref: REFERENCE_TEMPERATURE, Q: NITROGEN_ACTIVATION_ENERGY }
+    const given = { K_ref: known(K_ref, 'mm/h^0.5', K), ...told(fromHandbook(depthConstant.source), law) }
     const [first = 0, second] = cycle.stages.map(({ temperature: T }) =>
       notebook.use(depthConstant, { ...given, T }, about),
     )
     const q = cycle.stages[0]?.share ?? 1
     const constant =
-      second === undefined ? first : notebook.use(twoStageConstant, { K_1: first, K_2: second, q }, about)
-    return notebook.use(nitridingTime, { N: middle, K: constant }, about)
+      second === undefined
+        ? first
+        : notebook.use(
+            twoStageConstant,
+            { ...told(AT_STAGE, { K_1: first, K_2: second }), ...told(SHARES, { q }) },
+            about,
+          )
+    return notebook.use(nitridingTime, { ...told(AIMED, { N: middle }), K: constant }, about)
   }
   return { least: hours(K.most, 'least time'), nominal: hours(K.usual, 'time'), most: hours(K.least, 'most time') }
 }

@@ -1,7 +1,7 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { CORE_TENSION_LIMITS, coreTension, yieldOfCore } from '../handbook/wall-stretch.ts'
-import type { Known } from '../known.ts'
+import { type Known, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -40,8 +40,17 @@ export function tensionFindings({
     .toSorted((a, b) => coreTension.value(b.given) - coreTension.value(a.given))
   const [worst] = walls
   if (!worst) return []
+  const { s_0, h_o, h_i, t } = worst.given
   const about = { about: `wall of ${worst.section.outside.name}` }
-  const tension = notebook.use(coreTension, worst.given, about)
+  const tension = notebook.use(
+    coreTension,
+    {
+      ...told(stress, { s_0 }),
+      ...told(worked('most of the depth ordered, on a side that takes case'), { h_o, h_i }),
+      ...told(worked('wall by its nominal sizes'), { t }),
+    },
+    about,
+  )
   const yields = notebook.use(yieldOfCore, { H_c: core }, about)
   const share = tension / yields
   const { warn, refuse } = CORE_TENSION_LIMITS

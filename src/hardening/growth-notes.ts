@@ -1,5 +1,6 @@
 import type { Elastic } from '../handbook/shell-of-bands.ts'
 import { bandStretch, wallMove } from '../handbook/wall-stretch.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { type Millimetre, micrometres } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -45,6 +46,10 @@ export function noteBand(
   })
 }
 
+const HANDBOOK = fromHandbook('elastic constants of the material')
+const CASE = worked('middle of the depth ordered, on a side that takes case')
+const WALL = worked('wall by its nominal sizes')
+
 /** The plain wall of every length, as if it were all there is: what the movement along the part levels out between. */
 export function noteWall(
   notebook: Notebook,
@@ -58,15 +63,13 @@ export function noteWall(
     const epsilon = notebook.use(
       bandStretch,
       {
-        nu: elastic.poisson,
-        s_0: stress.nominal,
-        h_o: treated.outside ? h : 0,
-        h_i: treated.bore ? h : 0,
-        E: elastic.modulus,
-        t,
+        ...told(HANDBOOK, { nu: elastic.poisson, E: elastic.modulus }),
+        ...told(stress, { s_0: stress.nominal }),
+        ...told(CASE, { h_o: treated.outside ? h : 0, h_i: treated.bore ? h : 0 }),
+        ...told(WALL, { t }),
       },
       on,
     )
-    notebook.use(wallMove, { R, epsilon }, on)
+    notebook.use(wallMove, { ...told(WALL, { R }), epsilon }, on)
   }
 }

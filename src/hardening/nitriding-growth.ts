@@ -1,12 +1,12 @@
 import { caseStressOf, HOT_CASE, IRON } from '../handbook/case-stress.ts'
 import type { CompoundLayer } from '../handbook/compound-layer.ts'
 import { hardeningWindow } from '../handbook/hardening-processes.ts'
-import { SHAPE } from '../handbook/hardness-profile.ts'
+import { SHAPE, SHAPE_SOURCE } from '../handbook/hardness-profile.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { GROWTH_COEFFICIENTS, growthPerSide, STEEL } from '../handbook/nitriding-growth.ts'
 import type { Elastic } from '../handbook/shell-of-bands.ts'
 import { bandStretch, caseStress, profileFactor } from '../handbook/wall-stretch.ts'
-import { fromHandbook, type KnownSpread, known, worked } from '../known.ts'
+import { fromHandbook, type KnownSpread, known, told, worked } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -45,7 +45,7 @@ export function meanCaseStress(notebook: Notebook, part: Part, shop: Shop): Shar
     {
       H_s: own ? known(own.surface.usual, 'HV', own.surface) : known(row.surface, 'HV', origin),
       H_c: own ? own.core : known(row.core, 'HV', origin),
-      n: SHAPE.expected,
+      ...told(fromHandbook(SHAPE_SOURCE), { n: SHAPE.expected }),
     },
     about,
   )

@@ -3,19 +3,20 @@ import { type CompoundLayer, keptLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
 import { depthDefinition, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
-import { type Figure, fromHandbook, type Known, known, named } from '../known.ts'
+import { type Figure, fromHandbook, type Known, known, named, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
 import { caseCycle } from './case-cycle.ts'
-import { type DepthBounds, leastSurface, orderedDepth } from './case-depth.ts'
+import { type DepthBounds, orderedDepth } from './case-depth.ts'
 import { type CaseFigures, caseFigures } from './case-figures.ts'
 import { type CaseDepth, growthIn } from './case-growth.ts'
 import { caseLimit } from './case-limit.ts'
 import { caseOrder } from './case-order.ts'
 import { choiceFindings, orderFindings, temperatureFindings } from './case-order-checks.ts'
+import { LEFT, ORDERED, TAKEN } from './case-origins.ts'
 import type { CaseLimit, CasePlan } from './case-plan.ts'
 import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
@@ -25,6 +26,7 @@ import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
 import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
+import { leastSurface } from './hard-enough.ts'
 import { layerFindings, runsOnLayer } from './layer-kept.ts'
 import { recordFindings, recordUses } from './records.ts'
 import type { Removal } from './removal.ts'
@@ -113,14 +115,25 @@ export function planCase({
   const profile = caseProfile({ notebook, figures, N, surfaceLeast: surfaceLeast ?? 0 })
   const after = hardnessAfter(notebook, profile, running)
   const left = {
-    least: notebook.use(caseLeft, { N: ordered.least, s: most }, { about: 'case, worst place' }),
+    least: notebook.use(
+      caseLeft,
+      { ...told(ORDERED, { N: ordered.least }), ...told(TAKEN, { s: most }) },
+      { about: 'case, worst place' },
+    ),
     most: ordered.most - Math.max(0, Math.min(...running.map(({ least }) => least), most)),
   }
   const time = caseTime({ notebook, window, figures, middle, cycle })
   const { layer } = cycle
   const growth = growthIn({ notebook, part, shop, depth: ordered })
   const softest = Math.min(figures.surface.usual, ...after.map(({ most }) => most.expected))
-  const borne = notebook.use(largestLoad, { HV: softest, N_r: Math.max(left.least, 1e-3) }, { about: 'case' })
+  const borne = notebook.use(
+    largestLoad,
+    {
+      ...told(worked('softest of the surfaces after finishing'), { HV: softest }),
+      ...told(LEFT, { N_r: Math.max(left.least, 1e-3) }),
+    },
+    { about: 'case' },
+  )
   const load = standardLoad(Math.min(SURFACE_LOAD, borne))
 
   const kept = layer && runsOnLayer(part, removal).length > 0 ? keptLayer(layer) : undefined

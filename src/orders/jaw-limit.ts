@@ -9,11 +9,15 @@ import {
   THIN_RING,
 } from '../handbook/chuck-distortion.ts'
 import { GROUND_ROUNDNESS } from '../handbook/distortion.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { Newton } from '../units.ts'
 import type { OrderedOperation, Visit } from './order-source.ts'
 
 /** N/mm², steel. Source: data sheets. */
 const STEEL = 210_000
+
+const JAWS = fromHandbook('common practice, no source')
+const AS_HELD = worked('the part as it comes to this operation')
 
 /**
  * What each jaw may press with while a bore is ground for honing: more leaves lobes that the hone's stock is not planned for.
@@ -32,16 +36,33 @@ export function jawLimit({ source, notebook }: Visit, operation: OrderedOperatio
   const R = (seat.diameter + bore.diameter) / 4
   if (R / t < THIN_RING) return undefined
   const about = { operation: number, about: bore.name }
-  const b = notebook.use(loadedLength, { l_j: SOFT_JAWS.length, R, L: shape.bottom - shape.top }, about)
-  const one = { F: 1, R, t, b, E: STEEL, N: SOFT_JAWS.count }
+  const b = notebook.use(
+    loadedLength,
+    { ...told(JAWS, { l_j: SOFT_JAWS.length }), ...told(AS_HELD, { R, L: shape.bottom - shape.top }) },
+    about,
+  )
+  const one = {
+    ...told(worked('one newton a jaw'), { F: 1 }),
+    ...told(AS_HELD, { R, t }),
+    ...told(worked(`${loadedLength.symbol}, ${loadedLength.meaning}`), { b }),
+    ...told(fromHandbook('data sheets'), { E: STEEL }),
+    ...told(JAWS, { N: SOFT_JAWS.count }),
+  }
   const delta_1 = notebook.use(
     lobing,
     {
       delta_L: notebook.use(inwardAtJaw, one, about),
       delta_M: notebook.use(outwardBetweenJaws, one, about),
-      k: notebook.use(arcFactor, { arc: SOFT_JAWS.arc }, about),
+      k: notebook.use(arcFactor, told(JAWS, { arc: SOFT_JAWS.arc }), about),
     },
     about,
   )
-  return notebook.use(forceForLobes, { Delta: GROUND_ROUNDNESS, delta_1 }, about)
+  return notebook.use(
+    forceForLobes,
+    {
+      ...told(fromHandbook('common practice, no source'), { Delta: GROUND_ROUNDNESS }),
+      ...told(worked(`${lobing.symbol}, ${lobing.meaning}`), { delta_1 }),
+    },
+    about,
+  )
 }

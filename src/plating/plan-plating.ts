@@ -3,6 +3,7 @@ import { BAKE, BAKE_SOURCE, bakeHours } from '../handbook/hydrogen-bake.ts'
 import { depositionTime } from '../handbook/plating.ts'
 import { largestLoad, standardLoad } from '../handbook/vickers-load.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { chamferOf, heatWanted, maskedIn, takesHydrogen } from '../route/plating-needs.ts'
 import type { Hour } from '../units.ts'
@@ -82,6 +83,13 @@ function bakeOf(notebook: Notebook, part: Part, order: CasePlan | undefined, abo
 }
 
 function testLoad(notebook: Notebook, { row, left }: PlatingSizes, about: About): string {
-  const largest = notebook.use(largestLoad, { HV: row.hardness.least, N_r: Math.max(left.least, 1e-3) }, about)
+  const largest = notebook.use(
+    largestLoad,
+    {
+      ...told(fromHandbook(row.hardnessOf), { HV: row.hardness.least }),
+      ...told(worked('least plating left'), { N_r: Math.max(left.least, 1e-3) }),
+    },
+    about,
+  )
   return `HV${standardLoad(largest).load}`
 }

@@ -12,7 +12,7 @@ import {
 import { standardTolerance } from '../handbook/standard-tolerance.ts'
 import { formError, layerToRemove } from '../handbook/stock-at-worst-place.ts'
 import { leastStock, nominalStock } from '../handbook/stock-chain.ts'
-import { type Figure, fromHandbook, fromPart, type Known, known, named, none, worked } from '../known.ts'
+import { type Figure, fromHandbook, fromPart, type Known, known, named, none, told, worked } from '../known.ts'
 import { type Limits, middleOf, type Spread, shifted, toleranceOf } from '../limits.ts'
 import type { Part, PartPlating } from '../part/part.ts'
 import { habit } from '../shop/habit.ts'
@@ -106,10 +106,11 @@ export function platingSizes(notebook: Notebook, part: Part, shop: Shop): Platin
   const d_plated = reckoned(notebook, boreAsPlated, { d_pre, t: aim, s: honeStock }, about)
   const before = widened(shifted(finished, d_pre.value - d.value), T_pre.value)
   const plated = widened(shifted(finished, d_plated.value - d.value), T_plated.value)
+  const LIMITS = worked('limits of the sizes before plating and now')
   const layerTo = (now: Limits, nominal: Millimetre): Spread => ({
-    least: notebook.use(layerLeast, { d_pre: before.lower, d: now.upper, u, f }, about),
+    least: notebook.use(layerLeast, { ...told(LIMITS, { d_pre: before.lower, d: now.upper }), u, f }, about),
     nominal,
-    most: notebook.use(layerMost, { d_pre: before.upper, d: now.lower, u, f }, about),
+    most: notebook.use(layerMost, { ...told(LIMITS, { d_pre: before.upper, d: now.lower }), u, f }, about),
   })
   return {
     asked,

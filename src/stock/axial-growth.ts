@@ -1,6 +1,6 @@
 import { depthGrowth, endGrowth } from '../handbook/axial-growth.ts'
 import { type Growth, type ShareSpread, type StretchedSection, stretchedDepth } from '../hardening/growth.ts'
-import { type KnownSpread, known, type Origin, worked } from '../known.ts'
+import { type KnownSpread, known, type Origin, told, worked } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -42,10 +42,10 @@ export function growthAtEnds(notebook: Notebook, growth: AxialGrowth, length: Mi
     notebook.use(
       endGrowth,
       {
-        n: topOpen ? 2 : 1,
+        ...told(worked('faces that take case'), { n: topOpen ? 2 : 1 }),
         F: known(free[end], 'mm', free),
         epsilon: known(stretch[end], '', stretch),
-        L: stretchedDepth(sections, length),
+        ...told(worked('length, by the walls along it'), { L: stretchedDepth(sections, length) }),
       },
       { about: `faces, ${end}` },
     )

@@ -1,7 +1,7 @@
 import type { Finding } from '../finding.ts'
 import { depthThroughBoreChain } from '../handbook/stock-chain.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
-import { known } from '../known.ts'
+import { known, told, worked } from '../known.ts'
 import { middleOf } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { type Part, placeOf, type StockChoice } from '../part/part.ts'
@@ -188,9 +188,11 @@ function tighterDepths(notebook: Notebook, chains: readonly SolvedChain[], asked
     notebook.use(
       depthThroughBoreChain,
       {
-        N_asked: asked,
-        d_final: chain.final.upper,
-        d_soft: soft.lower,
+        ...told(worked('depth asked for, or the usual one'), { N_asked: asked }),
+        ...told(worked('limits of the sizes, finished and as turned'), {
+          d_final: chain.final.upper,
+          d_soft: soft.lower,
+        }),
         g_most: known(growth.most, 'mm', growth),
         e: grind.eccentricity,
       },

@@ -4,6 +4,7 @@ import { SHAPE } from '../handbook/hardness-profile.ts'
 import { releasedShare, releaseFlare, releaseMove, SWING_BACK } from '../handbook/wall-stretch.ts'
 import { boreOf, seatOf } from '../hardening/case-surfaces.ts'
 import { elasticOf, meanCaseStress } from '../hardening/nitriding-growth.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -23,6 +24,8 @@ export type Release = {
   /** Largest less smallest diameter that it makes of one that was even; by the least and the most stress of the grade. */
   readonly taper: { readonly least: Millimetre; readonly nominal: Millimetre; readonly most: Millimetre }
 }
+
+const WALL = worked('wall by its nominal sizes, less what is ground away')
 
 /**
  * The seat is finished before the bore's case is ground, or the bore before the seat's: the force that goes bends what is left.
@@ -61,10 +64,14 @@ export function releases(
     const outward = ground === outside ? 1 : -1
     const at = (s_0: number, keep: Notebook) => {
       const F_x = s_0 * N * gone - (s * 2 * s_0 * N) / t
-      const left = { nu: elastic.poisson, F_x, E: elastic.modulus, R: R - (outward * s) / 2 }
+      const left = {
+        ...told(fromHandbook('elastic constants of the material'), { nu: elastic.poisson, E: elastic.modulus }),
+        ...told(worked('stress of the case, over what is ground away of it'), { F_x }),
+        ...told(WALL, { R: R - (outward * s) / 2 }),
+      }
       const about = { about: `${done.chain.surface}, once ${ground.chain.surface} is ground` }
-      const middle = keep.use(releaseMove, { ...left, t: t - s }, about)
-      const flare = keep.use(releaseFlare, { ...left, t, t_left: t - s }, about)
+      const middle = keep.use(releaseMove, { ...left, ...told(WALL, { t: t - s }) }, about)
+      const flare = keep.use(releaseFlare, { ...left, ...told(WALL, { t, t_left: t - s }) }, about)
       const ends = middle + outward * flare
       const all = [0, middle, ends, middle - outward * SWING_BACK * flare]
       return { middle, ends, taper: 2 * (Math.max(...all) - Math.min(...all)) }

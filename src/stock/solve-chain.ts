@@ -1,5 +1,5 @@
 import { boreBefore, outsideBefore } from '../handbook/stock-chain.ts'
-import { type KnownSpread, known, worked } from '../known.ts'
+import { type KnownSpread, known, told, worked } from '../known.ts'
 import { between, type Limits, middleOf, type Spread, toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
@@ -20,6 +20,8 @@ export type SolvedChain = {
 }
 
 export const NO_GROWTH: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('no growth: not hardened') }
+
+const AFTER = worked('middle of the size after this cut')
 
 /**
  * Works a chain backward from the drawing: each size before is the one after with the stock put back, growth taken off
@@ -43,8 +45,8 @@ export function solveChain(notebook: Notebook, chain: FinishChain, growth: Known
     )
     const middle =
       kind === 'bore'
-        ? notebook.use(boreBefore, { d: middleOf(next), S, g }, about)
-        : notebook.use(outsideBefore, { D: middleOf(next), S, g }, about)
+        ? notebook.use(boreBefore, { ...told(AFTER, { d: middleOf(next) }), S, g }, about)
+        : notebook.use(outsideBefore, { ...told(AFTER, { D: middleOf(next) }), S, g }, about)
     const tolerance = (first ? chain.softTolerance : finishes[index - 1]?.tolerance)?.value ?? 0
     next = between(middle - tolerance / 2, middle + tolerance / 2)
   }

@@ -1,6 +1,6 @@
 import { caseMargin, cleanUpMargin, leastAtWorstPlace, mostAtWorstPlace } from '../handbook/stock-at-worst-place.ts'
 import { boreStockLeast, boreStockMost, outsideStockLeast, outsideStockMost } from '../handbook/stock-chain.ts'
-import { type Figure, type Known, type KnownSpread, known, named, type Origin, worked } from '../known.ts'
+import { type Figure, type Known, type KnownSpread, known, named, type Origin, told, worked } from '../known.ts'
 import type { Limits, Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 import { type Notebook, reckoned } from '../working.ts'
@@ -138,6 +138,10 @@ export const caseMarginOf = (
 ): Millimetre =>
   notebook.use(
     caseMargin,
-    { N: ordered, z: removalOf(cuts).most, N_asked: asked },
+    {
+      ...told(worked('least of the depth ordered'), { N: ordered }),
+      ...told(worked('most taken off a surface'), { z: removalOf(cuts).most }),
+      ...told(worked('depth asked for, or the usual one'), { N_asked: asked }),
+    },
     { about: cuts[0]?.surface ?? 'case' },
   )

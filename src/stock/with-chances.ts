@@ -1,5 +1,6 @@
 import { chanceInBatch, stockByRootSumSquare } from '../handbook/batch-chance.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import { told, worked } from '../known.ts'
 import type { Spread } from '../limits.ts'
 import { toleranceOf } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
@@ -56,9 +57,13 @@ function rootSumSquareOf(notebook: Notebook, { chain, growth, soft, after }: Sol
   return notebook.use(
     stockByRootSumSquare,
     {
-      T_before: twice * toleranceOf(after[index - 1] ?? soft),
-      T_after: twice * toleranceOf(after[index] ?? chain.final),
-      G: index === 0 ? twice * (growth.most - growth.least) : 0,
+      ...told(worked('tolerances of the sizes before and after the cut'), {
+        T_before: twice * toleranceOf(after[index - 1] ?? soft),
+        T_after: twice * toleranceOf(after[index] ?? chain.final),
+      }),
+      ...told(index === 0 ? growth : worked('no growth after the first cut'), {
+        G: index === 0 ? twice * (growth.most - growth.least) : 0,
+      }),
     },
     { operation: chain.finishes[index]?.operation.number ?? 0, about: chain.surface },
   )

@@ -9,14 +9,11 @@ const FORMULAS = new Map(
     ({ where, formula }) => [`${formula.symbol} = ${formula.expression}`, { where, formula }] as const,
   ),
 )
-/** The case and the stock over it hand some figures on as plain numbers. */
-const NOT_YET =
-  /^(axial-growth|batch-chance|carburising|grinding-off-case|hardness-profile|nitriding-depth|plating|stock-at-worst-place|stock-chain|stress-relief|temper|vickers-load|wall-stretch)\.ts/
 
 /** Numbers in the formula that say nothing of where they come from. */
 function untold({ symbol, formula: expression, inputs = [] }: Working): readonly string[] {
   const found = FORMULAS.get(`${symbol} = ${expression}`)
-  if (!found || NOT_YET.test(found.where)) return []
+  if (!found) return []
   const have = new Set(inputs.map(input => input.symbol))
   return Object.keys(found.formula.inputs)
     .filter(name => !have.has(name))
