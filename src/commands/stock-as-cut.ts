@@ -1,8 +1,7 @@
 import { length } from '../figures.ts'
-import { hasErrors } from '../finding.ts'
-import { planRoute } from '../route/plan-route.ts'
+import { sizesAsCut } from '../plan/sizes-as-cut.ts'
 import type { Shop } from '../shop/shop.ts'
-import { type AsCut, judgeAsCut } from '../stock/as-cut.ts'
+import type { AsCut } from '../stock/as-cut.ts'
 import { jsonText } from './json.ts'
 import { planWith } from './load.ts'
 import type { Options } from './options.ts'
@@ -28,12 +27,11 @@ export function stockAsCut(file: string, options: Options, world: World): number
     return STATUS.errors
   }
   const { part, shop } = before.plan
-  const route = planRoute(part, shop)
-  if (hasErrors(route.findings)) {
-    reportBeside(route.findings, world)
+  const { judged, findings } = sizesAsCut({ part, shop, facts: spokenOver(after.plan.shop, set) })
+  if (!judged) {
+    reportBeside(findings, world)
     return STATUS.errors
   }
-  const judged = judgeAsCut({ part, shop, facts: spokenOver(after.plan.shop, set), operations: route.operations })
   world.out(options.json ? jsonText({ set, asCut: judged }) : asCutTable(judged, set, options))
   return judged.some(({ verdict }) => verdict === 'cannot clean up' || verdict === 'case too thin')
     ? STATUS.errors
