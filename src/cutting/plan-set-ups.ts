@@ -92,8 +92,8 @@ export function planSetUps(task: CuttingTask, jobs: readonly WindowJob[]): reado
 }
 
 function millOf({ window, setting }: WindowJob, { mill }: EndMillSetting): Tool {
-  // A larger one that roughs stands out as its maker says, as it was found to clear.
-  const stickOut = mill.name === setting.mill.name ? window.held?.stickOut : mill.reach
+  const held = mill.name === setting.mill.name ? window.held : window.roughing?.held
+  const stickOut = held?.stickOut
   return {
     tool: mill.name,
     diameter: mill.diameter,

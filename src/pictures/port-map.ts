@@ -21,6 +21,7 @@ import { circle, DASHED, line, OUTLINE, THIN, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point, type Stroke } from './picture.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { onPanel, outlineOnPanel, panelWidth, type Unrolled } from './unrolled.ts'
+import { windowAsCut } from './windows-cut.ts'
 
 /** Left of a panel for the depth scale, right of it for the last figure of the degree scale. */
 const MARGIN: { readonly left: Point; readonly right: Point } = { left: onPaper(9), right: onPaper(5) }
@@ -49,7 +50,7 @@ export function drawPortMap({
   const panels = panelsOf(plan, kind, width)
   const deepest = deepestEdge(plan.ports) + 4
   const drawn = panels.flatMap((panel, index) => [
-    ...panelMarks(plan.ports, panel, deepest, units),
+    ...panelMarks(plan, panel, deepest, units),
     ...(hasTab(kind, index, panels.length) ? tabMarks(panel, onPanel(panel, { azimuth: 0, depth: deepest }).y) : []),
   ])
   const bottom = lowest(panels, deepest)
@@ -119,12 +120,8 @@ function panelsOf(plan: Plan, kind: MapKind, width: Point): readonly Unrolled[] 
   }))
 }
 
-function panelMarks(
-  ports: readonly PlannedPort[],
-  panel: Unrolled,
-  deepest: Millimetre,
-  units: Units,
-): readonly Mark[] {
+function panelMarks(plan: Plan, panel: Unrolled, deepest: Millimetre, units: Units): readonly Mark[] {
+  const { ports } = plan
   const { x, y } = panel.origin
   const [right, bottom] = [x + panelWidth(panel), onPanel(panel, { azimuth: panel.left, depth: deepest }).y]
   const edges = (window: PortWindow): readonly (readonly [PortWindow['outline']['finished'], Stroke])[] =>
@@ -140,7 +137,11 @@ function panelMarks(
     line({ x, y: bottom }, { x: right, y: bottom }, THIN),
     ...degreeScale(panel, bottom),
     ...depthScale(panel, deepest, units),
-    ...ports.flatMap(({ windows }) => windows.flatMap(window => holeMarks(panel, window))),
+    ...ports.flatMap(({ name, at, windows }) =>
+      windows.flatMap((window, i) =>
+        windowAsCut(plan, { port: name, at, window: i + 1 })?.hole === false ? [] : holeMarks(panel, window),
+      ),
+    ),
     ...ports.flatMap(({ windows }) =>
       windows.flatMap(window =>
         edges(window).flatMap(([outline, stroke]) =>

@@ -1,5 +1,6 @@
 import type { BatchRequest } from '../batch/batch.ts'
 import { planCutting } from '../cutting/plan-cutting.ts'
+import { portsAsCut } from '../cutting/ports-as-cut.ts'
 import { timingBreak } from '../edges/edge-break.ts'
 import { planEdges } from '../edges/plan-edges.ts'
 import { byPlace, type Finding } from '../finding.ts'
@@ -127,7 +128,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       axial: withChartPlaces(edges.axial, checked),
       ...(stock.case && { case: stock.case }),
       ...(stock.plating && { plating: withPlatingPlaces(stock.plating, checked) }),
-      ports: edges.ports,
+      ports: portsAsCut(edges.ports, cutting.setUps),
       setUps: cutting.setUps,
       ...(cutting.clocking && { clocking: cutting.clocking }),
       ...(cutting.millingGrip && { millingGrip: cutting.millingGrip }),

@@ -20,6 +20,8 @@ export type CutterNeed = {
   readonly reach: Millimetre
   /** Stick-out with which a cutter's holder and the spindle clear everything. */
   readonly stickOut: (cutter: Millimetre) => Millimetre
+  /** Whether a cutter and all over it clear what they must, the cutter and its shank what holds the part. */
+  readonly clears: (tool: EndMill) => boolean
   /** Corner that a cutter leaves on the port as drawn, and the corner to draw for it. */
   readonly cornerFor: (tightest: Millimetre) => Millimetre | undefined
   /** Where the corner is measured, in words. */
@@ -99,7 +101,8 @@ function rougherThan(
     .filter(({ tool, length }) => length < alone && reachesThrough(tool, need))
     .filter(({ tool }) => tool.reach >= need.stickOut(tool.diameter))
     .flatMap(({ tool, length }) => entriesFor(drills, tool, need).map(drill => ({ tool, drill, length })))
-    .toSorted((a, b) => a.length - b.length || a.tool.fluteLength - b.tool.fluteLength)[0]
+    .toSorted((a, b) => a.length - b.length || a.tool.fluteLength - b.tool.fluteLength)
+    .find(({ tool }) => need.clears(tool))
 }
 
 const reachesThrough = ({ diameter, shank, fluteLength, reach }: EndMill, need: CutterNeed): boolean =>

@@ -66,7 +66,7 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
   const fixture =
     all.length === 0
       ? undefined
-      : planFixture({ ports: all, shop, asMilled, grip, bodies, longest: longestOf(all, shop), notebook })
+      : planFixture({ ports: all, shop, asMilled, grip, bodies, longest: longestOf(all), notebook })
   return {
     ...(fixture ? { fixture, chuckings: [chuckingIn(grip)] } : {}),
     ...(gasExchange ? { gasExchange } : {}),
@@ -83,16 +83,14 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
 }
 
 /** Stick-out of the longest tool that mills or drills a port. */
-function longestOf(ports: readonly PlannedPort[], { tools }: Shop): Millimetre {
-  const windows = ports.flatMap(port => port.windows)
-  const roughers = tools.flatMap(tool =>
-    tool.kind === 'end mill' && windows.some(window => window.tools.rougher === tool.name) ? [tool.reach] : [],
+const longestOf = (ports: readonly PlannedPort[]): Millimetre =>
+  Math.max(
+    ...ports.flatMap(({ windows }) =>
+      windows.flatMap(({ held, roughing, drillHeld }) =>
+        [held, roughing?.held, drillHeld].map(tool => tool?.stickOut ?? 0),
+      ),
+    ),
   )
-  return Math.max(
-    ...roughers,
-    ...windows.flatMap(({ held, drillHeld }) => [held?.stickOut ?? 0, drillHeld?.stickOut ?? 0]),
-  )
-}
 
 /** Finished bore that the crown runs in, where it times a port. */
 function boreOf({ bore }: Part, timed: readonly TimedPort[]): Millimetre | undefined {

@@ -9,13 +9,12 @@ import type { Shop } from '../shop/shop.ts'
 import { toolsOf } from '../shop/tool.ts'
 import { type Millimetre, radians } from '../units.ts'
 import type { Notebook } from '../working.ts'
-import { type ChosenCutter, chooseCutter } from './choose-cutter.ts'
-import type { Setting } from './closest-place.ts'
+import { chooseCutter } from './choose-cutter.ts'
+import { closestPlace } from './closest-place.ts'
 import { sampled } from './contour.ts'
 import { developedArea, flowArea, girth, tightestCorner } from './contour-measures.ts'
 import { cornerGiving } from './corner-giving.ts'
 import { azimuthOn, type CutFrame, heightOn, nearWall, runToFarWall, runToNearWall } from './cut-frame.ts'
-import { pointOf } from './drill-point.ts'
 import { edgesOn } from './edges-on.ts'
 import { entryPlace, roomiest } from './entry-hole.ts'
 import { greatest, least } from './extreme.ts'
@@ -29,6 +28,7 @@ import { type PortDesign, sideOf, type WindowDesign } from './port-design.ts'
 import type { PortFault } from './port-finding.ts'
 import { portLimit } from './port-limit.ts'
 import { shoulderRoom } from './reach-needed.ts'
+import { drillHeld, roughingHeld, standingOf } from './tools-held.ts'
 import { type AsCut, milledContour } from './walls-as-milled.ts'
 
 /** Cut past the bore at the last contour point. Common practice, no source. */
@@ -123,6 +123,7 @@ export function planWindow(
     flutes,
     reach,
     stickOut: cutter => stickOutNeeded(held, cutter, margin),
+    clears: mill => closestPlace(held, standingOf(mill), mill.reach).room >= margin - 1e-6,
     corner: port.corner.radius,
     cornerOn: port.corner.on === 'bore' && port.cut === 'level' ? 'on the bore' : "in the cutter's plane",
     cornerFor: wanted => cornerGiving(window, port.corner.radius, wanted),
@@ -136,11 +137,7 @@ export function planWindow(
   )
   const tool = toolsOf(shop, 'end mill').find(({ name }) => name === chosen.tools.cutter)
   const shank = tool?.shank ?? chosen.cutter
-  const standing = {
-    diameter: chosen.cutter,
-    shank,
-    ...(tool && { flutes: tool.fluteLength }),
-  }
+  const standing = tool ? standingOf(tool) : { diameter: chosen.cutter, shank }
   const stickOut = tool?.reach ?? Math.max(reach, stickOutNeeded(held, chosen.cutter, margin))
   const deepest = greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value + BREAK_THROUGH
   const shankEnd = deepest - (tool?.fluteLength ?? Number.POSITIVE_INFINITY)
@@ -188,7 +185,8 @@ export function planWindow(
       },
       needed: { flutes: flutes(chosen.cutter, shank), reach },
       held: heldCutter(held, standing, stickOut, margin),
-      ...drillHeld(held, chosen, entry, shop, margin),
+      ...roughingHeld(held, chosen, shop, { flutes, margin }),
+      ...drillHeld(held, chosen, shop, { ...entry, margin }),
       ...(rooms.length === 0 ? {} : { shoulderRoom: Math.min(...rooms) }),
       farWallRoom: zThrough - BREAK_THROUGH - zFarWall,
       fromFace: { x: x - face[0], z: z - face[2] },
@@ -209,22 +207,6 @@ export function planWindow(
       },
     },
     faults: [...limitFaults(port, shop, tilt, signed, rotary), ...chosen.faults],
-  }
-}
-
-/** The drill of the entry hole, its point past the bore; nothing where the works has none. */
-function drillHeld(
-  setting: Setting,
-  { drill, tools }: ChosenCutter,
-  { x, y }: { readonly x: Millimetre; readonly y: Millimetre },
-  shop: Shop,
-  margin: Millimetre,
-): Pick<PortWindow, 'drillHeld'> {
-  const tool = toolsOf(shop, 'drill').find(({ name }) => name === tools.drill)
-  if (!tool) return {}
-  const place = { ...setting, window: { x: [x, x], y: [y, y] } as const, tip: setting.tip - pointOf(drill) }
-  return {
-    drillHeld: heldCutter(place, { diameter: drill, shank: tool.shank, flutes: tool.fluteLength }, tool.reach, margin),
   }
 }
 

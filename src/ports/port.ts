@@ -82,6 +82,8 @@ export type PortWindow = {
   readonly needed?: { readonly flutes: Millimetre; readonly reach: Millimetre }
   /** The cutter in its holder at the lowest that it goes. */
   readonly held?: HeldCutter
+  /** The larger one that may rough it: length that it must have below the shank, and in its holder likewise. */
+  readonly roughing?: { readonly flutes: Millimetre; readonly held: HeldCutter }
   /** The drill of the entry hole likewise. */
   readonly drillHeld?: HeldCutter
   /** Square to the cutter, from the shank to the nearest shoulder of the outside; absent where there is none. */

@@ -81,6 +81,19 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
         to: 'seat',
         remedies: REMEDIES,
       },
+      roughing: {
+        flutes: 5.2,
+        held: {
+          stickOut: 27,
+          stickOutNeeded: 25.1,
+          shank: 6,
+          flutes: 12,
+          room: 2.4,
+          by: 'holder',
+          to: 'seat',
+          remedies: REMEDIES,
+        },
+      },
       drillHeld: {
         stickOut: 28,
         stickOutNeeded: 26,

@@ -12,6 +12,7 @@ const need: CutterNeed = {
   flutes: () => 6.5,
   reach: 12,
   stickOut: () => 12,
+  clears: () => true,
   cornerFor: () => undefined,
   cornerOn: 'on the bore',
   corner: 0.9,
@@ -69,5 +70,22 @@ describe('the hole that a cutter of 1.5 enters by', () => {
   it('is refused where no drill at all would find room', () => {
     const message = expect.stringMatching(/an entry hole of 1.58 mm, but the 1.5 mm cutter needs 1.60 mm/)
     expect(chosen(0.99, drill(1.6)).faults).toContainEqual(expect.objectContaining({ code: 'ports/no-entry', message }))
+  })
+})
+
+describe('a larger cutter that would rough the window sooner', () => {
+  const finisher = mill('finisher', 8)
+  const larger = { ...mill('larger', 8), diameter: 3 }
+  const drilled: Drill = {
+    ...{ name: 'drill 3.1', kind: 'drill', fluteLength: 22, shank: 3.1, point: 140 },
+    diameter: 3.1,
+    reach: 22,
+  }
+  const roughing = (clears: boolean) =>
+    chooseCutter({ tools: [finisher, larger, drilled, ...drills] }, { ...need, clears: () => clears }).tools.rougher
+
+  it('is taken where it clears what holds the part, and not where its flutes or shank would strike it', () => {
+    expect(roughing(true)).toBe('larger')
+    expect(roughing(false)).toBeUndefined()
   })
 })

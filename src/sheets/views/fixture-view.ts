@@ -1,4 +1,5 @@
 import { angle, fixed, inWords, signed } from '../../figures.ts'
+import { type WindowAsCut, windowAsCut } from '../../pictures/windows-cut.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { SettingStep } from '../../ports/fixture-plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
@@ -9,6 +10,8 @@ import { DASH, type PaperFigures } from './paper-figures.ts'
 export type NamedWindow = {
   readonly name: string
   readonly window: PortWindow
+  /** As the set-ups cut it; absent where none does. */
+  readonly asCut?: WindowAsCut
   /** Its place in the order of setting, where the plan has one. */
   readonly step?: SettingStep
 }
@@ -59,6 +62,8 @@ export type FixtureView = {
   readonly depths: readonly {
     readonly window: string
     readonly tool: string
+    /** What of the window it cuts. */
+    readonly does: string
     readonly flutes: string
     readonly reach: string
     readonly touch: string
@@ -68,9 +73,13 @@ export type FixtureView = {
 }
 
 /** Every window once, in the order of setting where the plan has one. */
-export function inOrder({ ports, fixture }: Plan): readonly NamedWindow[] {
+export function inOrder(plan: Plan): readonly NamedWindow[] {
+  const { ports, fixture } = plan
   const named = ports.flatMap(port =>
-    port.windows.map((window, index) => ({ port, number: index + 1, name: nameOf(port, index), window })),
+    port.windows.map((window, index) => {
+      const asCut = windowAsCut(plan, { port: port.name, at: port.at, window: index + 1 })
+      return { port, number: index + 1, name: nameOf(port, index), window, ...(asCut ? { asCut } : {}) }
+    }),
   )
   if (!fixture) return named
   const place = ({ port, number }: (typeof named)[number]): number =>
@@ -79,7 +88,8 @@ export function inOrder({ ports, fixture }: Plan): readonly NamedWindow[] {
     .toSorted((a, b) => place(a) - place(b))
     .map(item => {
       const step = fixture.order[place(item)]
-      return { name: item.name, window: item.window, ...(step ? { step } : {}) }
+      const { name, window, asCut } = item
+      return { name, window, ...(asCut ? { asCut } : {}), ...(step ? { step } : {}) }
     })
 }
 
@@ -137,21 +147,30 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
     tilting: fixture ? tiltingWords(fixture, figures) : '',
     tiltAxis: fixture?.tilts[0]?.axis?.letter ?? '',
     changes: fixture ? changesOf(fixture) : '',
-    depths: inOrder(plan).map(({ name, window }) => {
-      const { plunge, needed, held, tools } = window
-      const both = (least: number | undefined, has: number | undefined): string =>
-        least === undefined ? DASH : `${length(least, 1)} / ${has === undefined ? DASH : length(has, 1)}`
-      return {
-        window: name,
-        tool: tools?.cutter ?? DASH,
-        flutes: both(needed?.flutes, held?.flutes),
-        reach: both(held?.stickOutNeeded ?? needed?.reach, held?.stickOut),
-        touch: length(plunge.zTop, 2),
-        through: length(plunge.zThrough, 2),
-        farWall: length(plunge.zFarWall, 2),
-      }
-    }),
+    depths: inOrder(plan).flatMap(named => depthRows(named, figures)),
   }
+}
+
+/** A line for each end mill that cuts the window, in the order of cutting; of the one chosen where nothing is cut. */
+function depthRows({ name, window, asCut }: NamedWindow, { length }: PaperFigures): FixtureView['depths'] {
+  const { plunge, needed, held, tools, roughing } = window
+  const both = (least: number | undefined, has: number | undefined): string =>
+    least === undefined ? DASH : `${length(least, 1)} / ${has === undefined ? DASH : length(has, 1)}`
+  const mills = asCut?.mills ?? [{ tool: tools.cutter ?? DASH, does: DASH }]
+  return mills.map(({ tool, does }) => {
+    const isRougher = tool === tools.rougher
+    const stands = isRougher ? roughing?.held : held
+    return {
+      window: name,
+      tool,
+      does,
+      flutes: both(isRougher ? roughing?.flutes : needed?.flutes, stands?.flutes),
+      reach: both(stands?.stickOutNeeded ?? needed?.reach, stands?.stickOut),
+      touch: length(plunge.zTop, 2),
+      through: length(plunge.zThrough, 2),
+      farWall: length(plunge.zFarWall, 2),
+    }
+  })
 }
 
 function pickUpLines(

@@ -20,6 +20,7 @@ export type PortsView = FixtureView & {
     readonly x: string
     readonly y: string
     readonly z: string
+    /** Diameters of the end mills, in the order of cutting. */
     readonly cutter: string
     readonly hole: string
     readonly holeX: string
@@ -62,13 +63,12 @@ export type PortsView = FixtureView & {
 export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): PortsView {
   const { length, unit } = figures
   const named = inOrder(plan)
-  const holed = withHoles(plan)
   return {
     unit,
     ...fixtureView(plan, figures),
     gas: gasView(plan),
     axes: axesOf(plan, figures),
-    settings: named.map(({ name, window, step }) => ({
+    settings: named.map(({ name, window, step, asCut }) => ({
       window: name,
       clock: step?.clock ?? DASH,
       rotary: signed(angle(window.rotary, 3)),
@@ -76,8 +76,8 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       x: signed(length(window.x)),
       y: signed(length(window.crossOffset)),
       z: signed(length(window.z)),
-      cutter: length(window.cutter, 2),
-      ...holeOf(window, step && !holed.has(keyOf(step.port, step.at, step.window)) ? undefined : length),
+      cutter: (asCut?.mills ?? [{ diameter: window.cutter }]).map(({ diameter }) => length(diameter, 2)).join(', '),
+      ...holeOf(window, asCut?.hole === false ? undefined : length),
     })),
     limits: plan.setUps.flatMap(({ tool, windows }) =>
       windows.flatMap(({ name, limits }) =>
@@ -113,18 +113,6 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
     fixtures: [...pictures].filter(name => name === 'fixture' || name.startsWith('fixture-')),
   }
 }
-
-/** Windows that a cutter goes down into by a hole: into others it ramps along its slot. */
-const withHoles = ({ setUps }: Plan): ReadonlySet<string> =>
-  new Set(
-    setUps.flatMap(({ windows }) =>
-      windows.flatMap(({ port, at, window, cuts }) =>
-        cuts.some(({ kind }) => kind === 'drill' || kind === 'wind down') ? [keyOf(port, at, window)] : [],
-      ),
-    ),
-  )
-
-const keyOf = (port: string, at: number, window: number): string => `${port} ${at} ${window}`
 
 function holeOf(
   { entryHole }: PortWindow,
