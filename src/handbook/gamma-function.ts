@@ -23,10 +23,18 @@ const ROUNDS = 500
  * Range: a over 0, x from 0. Source: memory: textbook numerical analysis; tested against quadrature.
  * @example lowerGammaShare(1, 1) gives 0.63212
  */
-export function lowerGammaShare(a: number, x: number): number {
+export const lowerGammaShare = (a: number, x: number): number => lowerGammaShareOf(a)(x)
+
+/** The same for many x. */
+export function lowerGammaShareOf(a: number): (x: number) => number {
+  const ofShape = logGamma(a)
+  return x => share(a, x, ofShape)
+}
+
+function share(a: number, x: number, logGammaOfA: number): number {
   if (x <= 0) return 0
   if (x === Number.POSITIVE_INFINITY) return 1
-  const front = Math.exp(a * Math.log(x) - x - logGamma(a))
+  const front = Math.exp(a * Math.log(x) - x - logGammaOfA)
   if (x < a + 1) {
     let term = 1 / a
     let sum = term

@@ -17,7 +17,7 @@ import { caseFigures } from './case-figures.ts'
 import { boreOf, seatOf } from './case-surfaces.ts'
 import type { BandGrowth, Growth, ShareSpread } from './growth.ts'
 import { noteBand, noteWall, type Stretching } from './growth-notes.ts'
-import { meanOver, movedOut, movementBetween, type PlaceMovement, wallMovement } from './wall-movement.ts'
+import { meanOver, movedOut, movementBetween, type PlaceMovement, rangeOver, wallMovement } from './wall-movement.ts'
 import { sidesIn, type WallSection, wallsAlong } from './walls-along.ts'
 
 export type DepthRange = { readonly least: Millimetre; readonly most: Millimetre }
@@ -163,8 +163,7 @@ function bandGrowth({
     treated ? growthPerSide.value({ k_d: diffusion[at], N, k_c: compound[at], C }) : 0
   const outward = side === 'outside' ? 1 : -1
   const corners = [depth.least, depth.most].map(N => {
-    const moved = [stress.least, stress.most].flatMap(s_0 => places.map(place => movedOut(place, s_0, N)))
-    const w = { least: Math.min(...moved), most: Math.max(...moved) }
+    const w = rangeOver(places, [stress.least, stress.most], N)
     const [inmost, outmost] = side === 'outside' ? [w.least, w.most] : [-w.most, -w.least]
     return { w, least: free('least', N) + inmost, most: free('most', N) + outmost }
   })

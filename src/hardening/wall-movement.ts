@@ -1,4 +1,5 @@
 import { type Elastic, shellOfBands } from '../handbook/shell-of-bands.ts'
+import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { Millimetre } from '../units.ts'
 import { faceLoads, shellBands, type WallSection } from './walls-along.ts'
@@ -25,8 +26,10 @@ const solvedFor = new WeakMap<Part, readonly PlaceMovement[]>()
 function movementOf(part: Part, sections: readonly WallSection[], elastic: Elastic): readonly PlaceMovement[] {
   if (sections.some(({ bore }) => bore === undefined)) return solid(sections, elastic)
   const faces = faceLoads(part, sections)
-  const linear = shellOfBands(shellBands(sections, 0), faces, elastic)
-  const both = shellOfBands(shellBands(sections, 1), faces, elastic)
+  const shallow = shellBands(sections, 0)
+  const moved = shellOfBands(shallow, elastic)
+  const linear = moved(shallow, faces)
+  const both = moved(shellBands(sections, 1), faces)
   return linear.map(({ z, w }, index) => ({ z, linear: w, square: (both[index]?.w ?? w) - w }))
 }
 
@@ -58,14 +61,34 @@ function movementAt(places: readonly PlaceMovement[], z: Millimetre): PlaceMovem
   return { z, linear: mixed(({ linear }) => linear), square: mixed(({ square }) => square) }
 }
 
+/** Least and most at a depth, of all places and stresses. */
+export function rangeOver(
+  places: readonly PlaceMovement[],
+  stresses: readonly number[],
+  N: Millimetre,
+): Omit<Spread, 'nominal'> {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const s_0 of stresses)
+    for (const place of places) {
+      const moved = movedOut(place, s_0, N)
+      if (moved < least) least = moved
+      if (moved > most) most = moved
+    }
+  return { least, most }
+}
+
 /** By the length that each place stands for. */
 export function meanOver(places: readonly PlaceMovement[], of: (place: PlaceMovement) => number): number {
   const [first, last] = [places[0], places.at(-1)]
   if (!first || !last) return 0
   if (last.z - first.z < TOUCHING) return of(first)
-  const sum = places.slice(1).reduce((total, place, index) => {
-    const before = places[index] ?? place
-    return total + ((of(place) + of(before)) / 2) * (place.z - before.z)
-  }, 0)
+  let sum = 0
+  let [before, ofBefore] = [first, of(first)]
+  for (const place of places.slice(1)) {
+    const ofPlace = of(place)
+    sum += ((ofPlace + ofBefore) / 2) * (place.z - before.z)
+    before = place
+    ofBefore = ofPlace
+  }
   return sum / (last.z - first.z)
 }

@@ -1,4 +1,4 @@
-import { lowerGammaShare } from '../handbook/gamma-function.ts'
+import { lowerGammaShareOf } from '../handbook/gamma-function.ts'
 import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -51,9 +51,11 @@ export const bellWithoutEnd = (step: Millimetre, { least, nominal, most }: Sprea
   })
 }
 
+const halfShare = lowerGammaShareOf(0.5)
+
 /** Share of a normal distribution below z. */
 const normalBelow = (z: number): number => {
-  const share = lowerGammaShare(0.5, (z * z) / 2) / 2
+  const share = halfShare((z * z) / 2) / 2
   return z < 0 ? 0.5 - share : 0.5 + share
 }
 

@@ -21,14 +21,14 @@ export function withChances(
     .filter(({ chain }) => chain.finishes.length > 0)
     .flatMap(solved => {
       const all = nearlyAllPieces(solved)
-      const chances = pieceChances(solved, ordered, order?.asked ?? 0)
+      // Without a record of its growth a piece's chance is a guess at a guess.
+      const chances = standsOnRecord(solved) ? pieceChances(solved, ordered, order?.asked ?? 0) : []
       return solved.chain.finishes.map(({ operation }, index) => ({
         surface: solved.chain.surface,
         operation: operation.number,
         rootSumSquare: rootSumSquareOf(notebook, solved, index),
         nearlyAll: all[index],
-        // Without a record of its growth a piece's chance is a guess at a guess.
-        ...(standsOnRecord(solved) && { piece: chances[index] ?? { notCleanedUp: 0 } }),
+        piece: chances[index],
       }))
     })
   return entries.map(entry => {
