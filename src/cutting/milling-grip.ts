@@ -10,7 +10,7 @@ import {
 } from '../handbook/milling-grip.ts'
 import { fromHandbook, told, worked } from '../known.ts'
 import type { Grip } from '../ports/grip.ts'
-import { type Millimetre, type Newton, radians } from '../units.ts'
+import { type Millimetre, metres, type Newton, radians } from '../units.ts'
 import { SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import type { Step } from './step.ts'
@@ -95,7 +95,7 @@ function loadOf(
     return {
       action,
       force,
-      turn: (square * Math.abs(y)) / 1000,
+      turn: square * metres(Math.abs(y)),
       pull: Math.max(0, along),
       side: square,
       overhang: Math.max(0, station - grip.chuckFace),
@@ -106,7 +106,7 @@ function loadOf(
   return {
     action: `${action} with ${tool}`,
     force,
-    turn: (force * window.walls.outside) / 1000,
+    turn: force * metres(window.walls.outside),
     pull: 0,
     side: force,
     overhang,

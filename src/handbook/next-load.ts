@@ -25,7 +25,7 @@ export const nextLoadBand: Formula<{ t_b: ''; s_b: 'mm'; k: 'pieces'; t_w: ''; s
     s_w,
   },
   source: SOURCE,
-  example: { given: { t_b: 3.18245, s_b: 0.0011955, k: 4, t_w: 3.1407, s_w: 0.00099955 }, gives: 0.005288, digits: 6 },
+  example: { given: { t_b: 3.18245, s_b: 0.0011955, k: 4, t_w: 3.1407, s_w: 0.00099955 }, gives: 0.005287, digits: 6 },
   value: ({ t_b, s_b, k, t_w, s_w }) => Math.sqrt(t_b ** 2 * s_b ** 2 * (1 + 1 / k) + t_w ** 2 * s_w ** 2),
 })
 
@@ -41,7 +41,7 @@ export const fewLoadsBand: Formula<{ V: ''; tau: 'mm'; t_w: ''; s_w: 'mm' }, 'mm
     s_w,
   },
   source: SOURCE,
-  example: { given: { V: 6.17e-7, tau: 0.0008, t_w: 3.4365, s_w: 0.00093 }, gives: 0.003868, digits: 6 },
+  example: { given: { V: 6.178e-7, tau: 0.0008, t_w: 3.83345, s_w: 0.00093 }, gives: 0.004188, digits: 6 },
   value: ({ V, tau, t_w, s_w }) => Math.sqrt(1.96 ** 2 * (V + tau ** 2) + t_w ** 2 * s_w ** 2),
 })
 

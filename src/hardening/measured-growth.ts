@@ -3,7 +3,7 @@ import type { Spread } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import { measuredOrigin } from '../shop/measured.ts'
 import type { Measured } from '../shop/record.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, micrometres } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
 import type { BandGrowth, Growth } from './growth.ts'
@@ -208,7 +208,7 @@ function noteRecord(
   }: { readonly row: Measured; readonly free: Spread; readonly wall: Spread; readonly scale: number },
 ): void {
   const { source } = measuredOrigin(row)
-  const range = ({ least, most }: Spread) => `${(1000 * least).toFixed(1)} to ${(1000 * most).toFixed(1)} µm`
+  const range = ({ least, most }: Spread) => `${micrometres(least).toFixed(1)} to ${micrometres(most).toFixed(1)} µm`
   const note = (symbol: string, meaning: string, value: number, expression: string) =>
     notebook.note({ about: 'growth', symbol, meaning, value, unit: 'mm', expression, source })
   note('g', 'free growth, half the sum of both sides as measured', free.nominal, range(free))
@@ -218,6 +218,6 @@ function noteRecord(
       'w_2',
       'movement of the wall on this part: by mean radius, wall and depth',
       wall.nominal * scale,
-      `${(1000 * wall.nominal).toFixed(1)} * ${scale.toFixed(3)} µm`,
+      `${micrometres(wall.nominal).toFixed(1)} * ${scale.toFixed(3)} µm`,
     )
 }

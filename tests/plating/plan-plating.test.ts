@@ -107,10 +107,11 @@ describe('any plated bore', () => {
 })
 
 describe('thickness left at the worst place', () => {
+  // 5 µm uneven from the bath; half of the 2 µm that a bore ground for honing may be out of round.
   it('is what lies between the bores, less what is uneven', () => {
     const { left, before, finished } = platingOf(planned(platedPart()))
-    expect(left.least).toBeCloseTo((before.lower - finished.upper) / 2 - 0.005 - 0.00025, 9)
-    expect(left.most).toBeCloseTo((before.upper - finished.lower) / 2 + 0.005 + 0.00025, 9)
+    expect(left.least).toBeCloseTo((before.lower - finished.upper) / 2 - 0.005 - 0.001, 9)
+    expect(left.most).toBeCloseTo((before.upper - finished.lower) / 2 + 0.005 + 0.001, 9)
   })
   it('never falls when more is plated, and what a least value asks is left', () => {
     const hundredths = fc.integer({ min: 5, max: 30 })

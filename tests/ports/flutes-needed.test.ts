@@ -19,7 +19,13 @@ const FLUTES: ReadonlyMap<string, number> = new Map(
 )
 
 /** The cuts that go to the bottom. */
-const LOWEST: ReadonlySet<string> = new Set(['cut through', 'finish'])
+const LOWEST: ReadonlySet<string> = new Set([
+  'cut through',
+  'finish',
+  'finish corners',
+  'spring corners',
+  'clear corners',
+])
 
 let ready: Programmed | undefined
 beforeAll(async () => {
@@ -55,8 +61,9 @@ it.each([
         mostBelow.set(setUp.tool, Math.max(mostBelow.get(setUp.tool) ?? 0, outside.highest(x, y) - z))
       }
     }
-    const finisher = setUps.find(({ windows }) =>
-      windows.some(one => one.port === name && one.cuts.some(({ kind }) => kind === 'finish')),
+    // The smallest cutter comes last: for it the plan says what is needed.
+    const finisher = setUps.findLast(({ windows }) =>
+      windows.some(one => one.port === name && one.cuts.some(({ kind }) => kind.startsWith('finish'))),
     )
     const most = mostBelow.get(finisher?.tool ?? '') ?? 0
     const needed = window.needed?.flutes ?? 0

@@ -38,7 +38,7 @@ describe('the plated demo part on paper', () => {
   it('shows on the stock sheet the layer, what is left of it and how it is judged', () => {
     const view = stockView(plan, MM, [])
     expect(view.entries.at(-1)).toMatchObject({ surface: 'bore', verdict: 'cleans up, plating left' })
-    expect(told(view.plating, 'Layer left after honing')).toMatch(/0\.075 \(0\.063 to 0\.087\) mm/)
+    expect(told(view.plating, 'Layer left after honing')).toMatch(/0\.075 \(0\.062 to 0\.087\) mm/)
     expect(told(view.plating, 'Masked')).toContain('top, bottom')
   })
   it('draws the layer building up: what it adds, and shade under the bar from the plating on', () => {

@@ -39,13 +39,22 @@ describe('what would make a stock possible', () => {
 })
 
 describe('the chance of too little case', () => {
+  // A chance is said only where growth has been measured.
+  const growth = { least: 0.01, nominal: 0.012, most: 0.014 }
+  const measured: Shop = {
+    ...BUILT_IN_SHOP,
+    measured: [{ process: 'nitride', pieces: 12, date: '2026-03-02', growth }],
+  }
   const chance = (bore: number) =>
-    planned(partFrom(`${LINER_TEXT}stock: {bore: ${bore}}\n`)).entries.find(({ surface }) => surface === 'bore')?.chance
-      ?.piece.tooLittleCase ?? Number.NaN
-  it('never falls with the stock that is ground away, from hardly a piece to nearly every one', () => {
-    const chances = [0.2, 0.5, 0.8, 1.1].map(chance)
-    expect(chances).toEqual(chances.toSorted((a, b) => a - b))
-    expect(chances[0]).toBeLessThan(0.01)
-    expect(chances.at(-1)).toBeGreaterThan(0.5)
+    planned(partFrom(`${LINER_TEXT}stock: {bore: ${bore}}\n`), measured).entries.find(
+      ({ surface }) => surface === 'bore',
+    )?.chance?.piece.tooLittleCase ?? Number.NaN
+  it('is hardly a piece while the order goes deeper with the stock, rises beyond, and is then nearly every one', () => {
+    const chances = [0.2, 0.5, 0.8, 0.95, 1.1].map(chance)
+    const [followed, beyond] = [chances.slice(0, 2), chances.slice(2)]
+    for (const each of followed) expect(each).toBeLessThan(1e-5)
+    expect(beyond).toEqual(beyond.toSorted((a, b) => a - b))
+    expect(beyond[0]).toBeGreaterThan(Math.max(...followed))
+    expect(beyond.at(-1)).toBeGreaterThan(0.5)
   })
 })
