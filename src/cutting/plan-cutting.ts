@@ -69,14 +69,22 @@ const OUTSIDE: OperationTime = { setup: 0, each: 0, batch: 0 }
  * Tools, speeds, feeds, passes, forces and times of every operation done in the house: starting values with a spread of ±30
  * to 50 %, never a promise. What goes outside has no steps and takes none of the works' minutes.
  */
-export function planCutting(
-  part: Part,
-  shop: Shop,
-  states: readonly OperationState[],
-  ports: readonly PlannedPort[],
-  start: number,
-  grip?: Grip,
-): CuttingPlan {
+export function planCutting({
+  part,
+  shop,
+  states,
+  ports,
+  start,
+  grip,
+}: {
+  readonly part: Part
+  readonly shop: Shop
+  readonly states: readonly OperationState[]
+  readonly ports: readonly PlannedPort[]
+  /** Pieces started. */
+  readonly start: number
+  readonly grip?: Grip | undefined
+}): CuttingPlan {
   const notebook = openNotebook()
   const { material, findings: unknown } = cuttingMaterial(part)
   const findings: Finding[] = [...unknown]

@@ -69,7 +69,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     after: shapes[index] ?? batch.sawn.shape,
   }))
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
-  const cutting = planCutting(part, shop, states, edges.ports, batch.batch.start, grip)
+  const cutting = planCutting({ part, shop, states, ports: edges.ports, start: batch.batch.start, grip })
   const inspection = planInspection({
     part,
     shop,

@@ -16,13 +16,19 @@ export function extremesOn(
 }
 
 /** Their depths below a top face that stands `above` the finished one, and their azimuths. */
-export function edgesOn(
-  frame: CutFrame,
-  contour: Contour,
-  radius: Millimetre,
-  middle: Millimetre,
-  above: Millimetre,
-): Edges & { readonly highestAt: number; readonly lowestAt: number } {
+export function edgesOn({
+  frame,
+  contour,
+  radius,
+  middle,
+  above,
+}: {
+  readonly frame: CutFrame
+  readonly contour: Contour
+  readonly radius: Millimetre
+  readonly middle: Millimetre
+  readonly above: Millimetre
+}): Edges & { readonly highestAt: number; readonly lowestAt: number } {
   const { highest, lowest } = extremesOn(frame, contour, radius, middle)
   return {
     highest: above - highest.value,

@@ -10,13 +10,19 @@ const INWARD = 0.25
  * and a quarter of it inward, up to the highest place of the outside anywhere under the disc of the shank. The place that
  * may need most is looked at first, until no other can need more.
  */
-export function flutesNeeded(
-  frame: CutFrame,
-  walls: { readonly bore: Millimetre; readonly outside: Millimetre },
-  contour: readonly Jet[],
-  cutter: Millimetre,
-  shank: Millimetre,
-): Millimetre {
+export function flutesNeeded({
+  frame,
+  walls,
+  contour,
+  cutter,
+  shank,
+}: {
+  readonly frame: CutFrame
+  readonly walls: { readonly bore: Millimetre; readonly outside: Millimetre }
+  readonly contour: readonly Jet[]
+  readonly cutter: Millimetre
+  readonly shank: Millimetre
+}): Millimetre {
   const disc = Math.max(cutter, shank) / 2
   const places = contour.map(point => {
     const speed = Math.hypot(point.dl, point.db)

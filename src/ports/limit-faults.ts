@@ -1,17 +1,24 @@
 import { inWords } from '../figures.ts'
 import type { Port } from '../part/part.ts'
-import type { Shop } from '../shop/shop.ts'
+import type { Fixture } from '../shop/shop.ts'
 import type { Degree } from '../units.ts'
 import type { PortFault } from './port-finding.ts'
 
 /** What the fixture cannot reach: a tilt past its limits, or a rotary angle with none of its whole turns within. */
-export function limitFaults(
-  port: Port,
-  { fixture }: Pick<Shop, 'fixture'>,
-  tilt: Degree,
-  rotary: Degree,
-  reached: Degree | undefined,
-): readonly PortFault[] {
+export function limitFaults({
+  port,
+  fixture,
+  tilt,
+  rotary,
+  reached,
+}: {
+  readonly port: Port
+  readonly fixture: Fixture
+  readonly tilt: Degree
+  readonly rotary: Degree
+  /** The rotary angle, whole turns more or less, that it goes to. */
+  readonly reached: Degree | undefined
+}): readonly PortFault[] {
   const [least, most] = fixture.tiltLimits
   const [from, to] = fixture.rotaryLimits
   const within = (angle: Degree): boolean => angle >= least - 1e-9 && angle <= most + 1e-9

@@ -75,7 +75,7 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     finished: sizes.flatMap(({ finished }) => finished),
     findings: [
       ...planned.flatMap(({ findings }) => findings),
-      ...runChecks(part, shop, asMilled, checked, gasExchange),
+      ...runChecks({ part, shop, asMilled, ports: checked, gasExchange }),
       ...(fixture ? fixtureFindings(part, fixture) : []),
     ],
     workings: notebook.workings,
@@ -159,7 +159,9 @@ function planPort({
   const design = designed.value
   const walls = wallsAsMilled(part, design, asMilled)
   if (!('value' in walls)) return { findings: found(walls.faults) }
-  const windows = design.windows.map(window => planWindow(port, design, window, shop, walls.value, bodies, notebook))
+  const windows = design.windows.map(window =>
+    planWindow({ port, design, window, shop, asCut: walls.value, bodies, notebook }),
+  )
   const shift = noteAsCut({ port, design, asCut: walls.value, crank, notebook })
   const faults = [...walls.faults, ...cornerNote(port), ...distinct(windows.flatMap(window => window.faults))]
   const planned: PlannedPort = {

@@ -44,15 +44,23 @@ const CENTRE = worked('middle of the window below the top face as it stands, geo
 const WINDOW = worked("outline of the window in the cutter's plane, geometry")
 
 /** Setting, cutter and measures of one window. */
-export function planWindow(
-  port: Port,
-  design: PortDesign,
-  window: WindowDesign,
-  shop: Shop,
-  asCut: AsCut,
-  bodies: readonly Body[],
-  notebook: Notebook,
-): { readonly window: PortWindow; readonly faults: readonly PortFault[] } {
+export function planWindow({
+  port,
+  design,
+  window,
+  shop,
+  asCut,
+  bodies,
+  notebook,
+}: {
+  readonly port: Port
+  readonly design: PortDesign
+  readonly window: WindowDesign
+  readonly shop: Shop
+  readonly asCut: AsCut
+  readonly bodies: readonly Body[]
+  readonly notebook: Notebook
+}): { readonly window: PortWindow; readonly faults: readonly PortFault[] } {
   const about = { about: port.name }
   const { frame, heading } = design
   const { contour: drawn, middle, radius } = window
@@ -103,7 +111,7 @@ export function planWindow(
   const tightest = tightestCorner(contour)
   const largest = notebook.use(largestCutterForCorner, told(WINDOW, { R: tightest }), about)
   const flutes = (cutter: Millimetre, shank: Millimetre): Millimetre =>
-    flutesNeeded(frame, asCut, points, cutter, shank) + BREAK_THROUGH
+    flutesNeeded({ frame, walls: asCut, contour: points, cutter, shank }) + BREAK_THROUGH
   const margin = portLimit(shop, 'holder-clearance', 'least')
   const reach = zTop - zThrough + BREAK_THROUGH + margin
   const cutterPlane = points.map(p => ({ x: s * (p.b - centre.b), y: -s * (p.l - centre.l) }))
@@ -141,7 +149,9 @@ export function planWindow(
   const stickOut = tool?.reach ?? Math.max(reach, stickOutNeeded(held, chosen.cutter, margin))
   const deepest = greatest(contour, point => runToNearWall(frame, asCut.bore, point), 0).value + BREAK_THROUGH
   const shankEnd = deepest - (tool?.fluteLength ?? Number.POSITIVE_INFINITY)
-  const rooms = asCut.shoulders.map(shoulder => shoulderRoom(frame, contour, shoulder, chosen.cutter, shank, shankEnd))
+  const rooms = asCut.shoulders.map(shoulder =>
+    shoulderRoom({ frame, contour, shoulder, cutter: chosen.cutter, shank, shankEnd }),
+  )
   const face = toMachine(fixture, stand, [0, 0, 0])
   const pathLength = notebook.use(
     finishingPath,
@@ -170,8 +180,8 @@ export function planWindow(
       height: design.height,
       entryHole: { diameter: chosen.drill, ...entry, outside: holeOn(asCut.outside), bore: holeOn(asCut.bore) },
       edges: {
-        finished: edgesOn(frame, drawn, radius, centre.l, 0),
-        asCut: edgesOn(frame, contour, asCut.bore, centre.l, asCut.topStock),
+        finished: edgesOn({ frame, contour: drawn, radius, middle: centre.l, above: 0 }),
+        asCut: edgesOn({ frame, contour, radius: asCut.bore, middle: centre.l, above: asCut.topStock }),
       },
       cutter: chosen.cutter,
       largestCutter: largest,
@@ -206,7 +216,7 @@ export function planWindow(
         cutterPlane,
       },
     },
-    faults: [...limitFaults(port, shop, tilt, signed, rotary), ...chosen.faults],
+    faults: [...limitFaults({ port, fixture, tilt, rotary: signed, reached: rotary }), ...chosen.faults],
   }
 }
 

@@ -11,14 +11,21 @@ export type Shoulder = { readonly radius: Millimetre; readonly depth: Millimetre
  * the shank strikes it on the way down. `shankEnd` is how far the shank's end goes along the stream; a shank that stays
  * outside the shoulder counts as no thicker than the cutter.
  */
-export function shoulderRoom(
-  frame: CutFrame,
-  contour: Contour,
-  shoulder: Shoulder,
-  cutter: Millimetre,
-  shank: Millimetre,
-  shankEnd: Millimetre,
-): Millimetre {
+export function shoulderRoom({
+  frame,
+  contour,
+  shoulder,
+  cutter,
+  shank,
+  shankEnd,
+}: {
+  readonly frame: CutFrame
+  readonly contour: Contour
+  readonly shoulder: Shoulder
+  readonly cutter: Millimetre
+  readonly shank: Millimetre
+  readonly shankEnd: Millimetre
+}): Millimetre {
   const crown = -frame.sin * shoulder.depth - frame.cos * shoulder.radius
   const overhang = shankEnd > crown ? Math.max(0, (shank - cutter) / 2) : 0
   const [right, left] = [greatest(contour, ({ l }) => l, 0).value, least(contour, ({ l }) => l, 0).value]

@@ -90,7 +90,7 @@ export function wallsAsMilled(
     faults.push({ code: 'ports/knife-edge', severity: 'warning', message, key: 'back' })
   }
   for (const { contour } of windows) {
-    const outside = edgesOn(frame, contour, asCut.outside, 0, 0)
+    const outside = edgesOn({ frame, contour, radius: asCut.outside, middle: 0, above: 0 })
     for (const [depth, next] of [
       [outside.highest, bands.find(({ to }) => to === band.from)],
       [outside.lowest, bands.find(({ from }) => from === band.to)],

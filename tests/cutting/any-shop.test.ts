@@ -114,7 +114,7 @@ describe('any works and any part', () => {
             entryHole: { diameter: others.cutter + 0.2, x: 0, y, room },
           }),
         ])
-        const plan = planCutting(part, shop, states, [port], 10)
+        const plan = planCutting({ part, shop, states, ports: [port], start: 10 })
         for (const step of [...plan.steps.values()].flat()) {
           for (const value of Object.values(step))
             if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true)

@@ -45,7 +45,13 @@ describe('the rows that a material is cut by', () => {
 
   it('leave the plan without steps, not without an answer', () => {
     const part = partOf({ material: { grade: 'S355', written: 'S355' } })
-    const plan = planCutting(part, BUILT_IN_SHOP, [stateOf('rough-turn', tube(65, 40), tube(61, 46))], [], 5)
+    const plan = planCutting({
+      part,
+      shop: BUILT_IN_SHOP,
+      states: [stateOf('rough-turn', tube(65, 40), tube(61, 46))],
+      ports: [],
+      start: 5,
+    })
     expect(plan.steps.size).toBe(0)
     expect(plan.time.get(10)).toEqual({ setup: 0, each: 0, batch: 0 })
     expect(plan.findings.map(({ code }) => code)).toEqual(['cutting/no-data'])

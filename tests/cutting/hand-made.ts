@@ -127,7 +127,7 @@ export function cut(
   ports: readonly PlannedPort[] = [],
   start = 24,
 ): Cut {
-  const { steps, time, findings, workings, clocking } = planCutting(part, shop, [state], ports, start)
+  const { steps, time, findings, workings, clocking } = planCutting({ part, shop, states: [state], ports, start })
   const spent = time.get(10)
   if (!spent) throw new Error('no time')
   const codes = findings.map(({ code }) => code)

@@ -64,7 +64,7 @@ function planOf(part: Part, shop: Shop) {
     before = after
     return state
   })
-  const cutting = planCutting(part, shop, states, [], 12)
+  const cutting = planCutting({ part, shop, states, ports: [], start: 12 })
   const at = (purpose: Purpose): Operation => {
     const found = operations.find(known => known.purpose === purpose)
     if (!found) throw new Error(`no ${purpose}`)

@@ -7,7 +7,7 @@ const NO_SPINDLE = new Set(['saw', 'bench', 'inspection bench'])
 
 describe.each(['OX-098-21', 'OX-112-03'] as const)('cutting plan of the demo part %s', name => {
   const { part, states, ports, start } = demo(name)
-  const plan = planCutting(part, BUILT_IN_SHOP, states, ports, start)
+  const plan = planCutting({ part, shop: BUILT_IN_SHOP, states, ports, start })
 
   it('has steps and time for all that the house does, and none for what goes outside', () => {
     for (const { operation } of states) {
@@ -86,7 +86,7 @@ describe.each(['OX-098-21', 'OX-112-03'] as const)('cutting plan of the demo par
   })
 
   it('gives the same for the same', () => {
-    expect(JSON.stringify(planCutting(part, BUILT_IN_SHOP, states, ports, start))).toBe(JSON.stringify(plan))
+    expect(JSON.stringify(planCutting({ part, shop: BUILT_IN_SHOP, states, ports, start }))).toBe(JSON.stringify(plan))
   })
 
   it('keeps a working of every figure, each of an operation or of the material', () => {
@@ -100,7 +100,7 @@ describe.each(['OX-098-21', 'OX-112-03'] as const)('cutting plan of the demo par
 
 describe('the ported demo liner', () => {
   const { part, states, ports, start } = demo('OX-098-21')
-  const plan = planCutting(part, BUILT_IN_SHOP, states, ports, start)
+  const plan = planCutting({ part, shop: BUILT_IN_SHOP, states, ports, start })
   const milling = states.find(({ operation }) => operation.purpose === 'mill-ports')?.operation.number ?? 0
   const steps = plan.steps.get(milling) ?? []
 

@@ -26,7 +26,7 @@ export function planned(
   const part = { ...linerOf(asked), material: { grade: '42CrMo4', written: '42CrMo4', hardness: 300 } }
   const { ports, fixture } = planPorts(part, shop, asMilled)
   const state = stateOf('mill-ports', asMilled.shape, asMilled.shape)
-  const { setUps } = planCutting(part, shop, [state], ports, 12)
+  const { setUps } = planCutting({ part, shop, states: [state], ports, start: 12 })
   return {
     part: { number: 'T-1', title: 'Liner', revision: 'A', kind: 'liner' },
     shop: { name: shop.name, fixture: shop.fixture, ...(shop.ncWords && { ncWords: shop.ncWords }) },

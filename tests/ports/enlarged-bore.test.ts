@@ -27,8 +27,8 @@ describe('a bore enlarged after the ports were cut', () => {
     [G5, -15.90091, -15.85851],
   ])('slot %o: the edge to measure before the grind', (slot, finished, before) => {
     const { frame, m, contour } = slotOf(slot)
-    expect(-edgesOn(frame, contour, slot.r, m, 0).highest).toBeCloseTo(finished, 5)
-    expect(-edgesOn(frame, contour, slot.r - 0.1, m, 0).highest).toBeCloseTo(before, 5)
+    expect(-edgesOn({ frame, contour, radius: slot.r, middle: m, above: 0 }).highest).toBeCloseTo(finished, 5)
+    expect(-edgesOn({ frame, contour, radius: slot.r - 0.1, middle: m, above: 0 }).highest).toBeCloseTo(before, 5)
   })
 })
 

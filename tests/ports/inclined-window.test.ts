@@ -23,7 +23,7 @@ describe.each(WINDOWS)('slot %#: rise $slot.beta, heading $slot.psi, bore $slot.
   })
 
   it('has its highest and lowest edge where computed separately', () => {
-    const edges = edgesOn(frame, contour, slot.r, m, 0)
+    const edges = edgesOn({ frame, contour, radius: slot.r, middle: m, above: 0 })
     expect(-edges.highest).toBeCloseTo(window.high, 3)
     expect(-edges.lowest).toBeCloseTo(window.low, 3)
     // The second slot has two highest points, either side of 180.
@@ -65,7 +65,7 @@ describe('windows on the outside', () => {
     [G7, -39.929, -55.437, 38.746, 72.66],
   ])('slot of bore %o', (slot, high, low, from, to) => {
     const { frame, m, contour } = slotOf(slot)
-    const edges = edgesOn(frame, contour, slot.R, m, 0)
+    const edges = edgesOn({ frame, contour, radius: slot.R, middle: m, above: 0 })
     expect(-edges.highest).toBeCloseTo(high, 3)
     expect(-edges.lowest).toBeCloseTo(low, 3)
     expect(turn(azimuthOn(frame, slot.R, m - slot.W / 2))).toBeCloseTo(from, 2)

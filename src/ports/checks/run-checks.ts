@@ -14,16 +14,21 @@ import { boxed } from './land-between.ts'
 import type { CheckedPort, CheckFault, PortCheck, Ported } from './port-check.ts'
 
 /** Every rule about ports, tried on the ports as planned. A rule that the part waives is kept as a note with the reason. */
-export function runChecks(
-  part: Part,
-  shop: Pick<Shop, 'portChecks'>,
-  asMilled: AsMilled,
-  ports: readonly CheckedPort[],
-  gasExchange: GasExchange | undefined,
-  checks: readonly PortCheck[] = PORT_CHECKS,
-): readonly Finding[] {
+export function runChecks({
+  part,
+  shop,
+  asMilled,
+  ports,
+  gasExchange,
+}: {
+  readonly part: Part
+  readonly shop: Pick<Shop, 'portChecks'>
+  readonly asMilled: AsMilled
+  readonly ports: readonly CheckedPort[]
+  readonly gasExchange: GasExchange | undefined
+}): readonly Finding[] {
   const ported = { ...portedOf(part, asMilled, ports), ...(gasExchange && { gasExchange }) }
-  return checks.flatMap(check => {
+  return PORT_CHECKS.flatMap(check => {
     const limit = (threshold: string): number => portLimit(shop, check.name, threshold)
     return check.test(ported, limit).map(fault => findingOf(part, check, fault))
   })
