@@ -8,15 +8,16 @@ export type Ordering =
 
 /** Takes, each time, the earliest-declared task that waits for nothing. A deadlock names the rules that caused it. */
 export function orderOperations(tasks: readonly Task[], rules: readonly RouteRule[]): Ordering {
-  const waits = tasks.flatMap(first =>
-    tasks.flatMap(then => rules.filter(rule => rule.applies(first, then)).map(rule => ({ first, then, rule }))),
-  )
-  const ordered: Task[] = []
-  while (ordered.length < tasks.length) {
-    const unmet = waits.filter(({ first }) => !ordered.includes(first))
-    const next = tasks.find(task => !ordered.includes(task) && !unmet.some(({ then }) => then === task))
+  const waits: Wait[] = []
+  for (const first of tasks)
+    for (const then of tasks) for (const rule of rules) if (rule.applies(first, then)) waits.push({ first, then, rule })
+  const ordered = new Set<Task>()
+  while (ordered.size < tasks.length) {
+    const unmet = waits.filter(({ first }) => !ordered.has(first))
+    const waiting = new Set(unmet.map(({ then }) => then))
+    const next = tasks.find(task => !ordered.has(task) && !waiting.has(task))
     if (!next) return { ok: false, unmet }
-    ordered.push(next)
+    ordered.add(next)
   }
-  return { ok: true, tasks: ordered, waits }
+  return { ok: true, tasks: [...ordered], waits }
 }
