@@ -52,13 +52,12 @@ function withRougher(task: CuttingTask, alone: WindowJob, larger: EndMillSetting
   const fits = wallLoops(window, D, rounded).length === 1 && roughLoops(window, D, 0).length === 1
   if (!fits) return undefined
   const entered = soonestEntry(task, { ...alone, roughing: leaving(larger, setting.wallStock) })
-  const [larges, smalls] = [true, false].map((finishesWall): Timed => {
-    const job = { ...entered.job, left: { rounded, finishesWall } }
-    const corners = finishesWall ? finishCorners(task, job) : []
-    const cuts = [...finishWindow(task, job), ...clearCorners(task, job), ...corners]
-    return { job, time: entered.time + timeOf(cuts) + BRING_IN }
-  })
-  if (!larges || !smalls) return undefined
+  const leftTo = (finishesWall: boolean): WindowJob => ({ ...entered.job, left: { rounded, finishesWall } })
+  const [job, other] = [leftTo(true), leftTo(false)]
+  // The corners are cleared alike, whichever finishes the wall.
+  const before = entered.time + timeOf(clearCorners(task, job)) + BRING_IN
+  const larges = { job, time: before + timeOf([...finishWindow(task, job), ...finishCorners(task, job)]) }
+  const smalls = { job: other, time: before + timeOf(finishWindow(task, other)) }
   return STIFFER * larges.time < smalls.time ? larges : smalls
 }
 

@@ -44,9 +44,7 @@ export function cornerLines(
   { after, rounded, stock = 0, timing }: Rounded & { readonly stock?: Millimetre; readonly timing?: TimingSide },
 ): readonly WallLine[] {
   return remembered(window, `corners ${cutter} ${after} ${rounded} ${stock} ${timing}`, () => {
-    const done = wallLoops(window, after, rounded).map(loop =>
-      respaced(loop, FINISH_TOLERANCE, Number.POSITIVE_INFINITY),
-    )
+    const done = doneBy(window, { after, rounded })
     const loops = stock === 0 ? wallLoops(window, cutter) : inside(coarse(window), cutter / 2 + stock)
     return loops.flatMap(loop => {
       const line = startingBeside(withNormals(respaced(loop, FINISH_TOLERANCE, FINE)), entryOf(window))
@@ -58,6 +56,12 @@ export function cornerLines(
     })
   })
 }
+
+/** Where the middle of the larger cutter went, the same for every stock. */
+const doneBy = (window: PortWindow, { after, rounded }: Rounded): readonly Loop[] =>
+  remembered(window, `done by ${after} ${rounded}`, () =>
+    wallLoops(window, after, rounded).map(loop => respaced(loop, FINISH_TOLERANCE, Number.POSITIVE_INFINITY)),
+  )
 
 const farFrom = (loops: readonly Loop[], at: Flat): Millimetre => Math.min(...loops.map(loop => distanceTo(loop, at)))
 
