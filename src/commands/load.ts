@@ -9,6 +9,7 @@ import { readShop } from '../part/read-shop.ts'
 import { fileOfSetting, setValues } from '../part/set-values.ts'
 import { type Setting, settingOf } from '../part/setting.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
+import { type FactSaid, factSaid, saidOver } from '../shop/facts-said.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Options } from './options.ts'
 import { FileProblem, UsageProblem, type World } from './world.ts'
@@ -54,7 +55,7 @@ export function load(file: string, options: Options, world: World): Loaded {
     file,
     texts: { part: partText, shop: shopText, shopFile: shopFile ?? 'shop.yaml' },
     ...(part && { part }),
-    ...(shop && { shop }),
+    ...(shop && { shop: saidOver(shop, set.said) }),
     request: {
       number: batch.number ?? BATCH,
       quantity: options.quantity ?? batch.quantity ?? QUANTITY,
@@ -65,15 +66,27 @@ export function load(file: string, options: Options, world: World): Loaded {
   }
 }
 
-/** Settings by the file that they belong to; a path that neither file has is judged with the part's. */
-function settingsOf(texts: readonly string[]): Readonly<Record<'part' | 'shop', readonly Setting[]>> {
+/**
+ * Settings by the file that they belong to; a path that neither file has is judged with the part's. A fact said in one word is
+ * a habit of the shop file, and goes before its records.
+ */
+function settingsOf(
+  texts: readonly string[],
+): Readonly<Record<'part' | 'shop', readonly Setting[]>> & { readonly said: readonly FactSaid[] } {
   const settings = texts.map((text): Setting => {
     const setting = settingOf(text)
     if (setting) return setting
     throw new UsageProblem(`--set wants a path and a value, as in stock.bore=0.16 or exhaust.opens+=2, got "${text}"`)
   })
   const isShop = ({ path }: Setting): boolean => fileOfSetting(path) === 'shop'
-  return { part: settings.filter(setting => !isShop(setting)), shop: settings.filter(isShop) }
+  const spelt = settings.map(setting =>
+    factSaid(setting.path) ? { ...setting, path: `habits.${setting.path}` } : setting,
+  )
+  return {
+    part: spelt.filter(setting => !isShop(setting)),
+    shop: spelt.filter(isShop),
+    said: settings.flatMap(({ path }) => factSaid(path) ?? []),
+  }
 }
 
 /** `--batch` is a batch number, or a batch file by its ending. */

@@ -1,6 +1,5 @@
 import { length } from '../figures.ts'
 import { sizesAsCut } from '../plan/sizes-as-cut.ts'
-import type { Shop } from '../shop/shop.ts'
 import type { AsCut } from '../stock/as-cut.ts'
 import { jsonText } from './json.ts'
 import { planWith } from './load.ts'
@@ -17,17 +16,13 @@ export function stockAsCut(file: string, options: Options, world: World): number
       '--as-cut judges the sizes as planned by new facts: give them with --set, as --set ovality=0.04',
     )
   const before = planWith(file, plain, world, (part, shop) => ({ plan: { part, shop, findings: [] }, findings: [] }))
-  const spoken = set.map(setting => setting.replace(PLAIN, 'habits.$1='))
-  const after = planWith(file, { ...options, set: spoken }, world, (part, shop) => ({
-    plan: { part, shop, findings: [] },
-    findings: [],
-  }))
+  const after = planWith(file, options, world, (part, shop) => ({ plan: { part, shop, findings: [] }, findings: [] }))
   if (!before.plan || !after.plan) {
     reportBeside([...before.findings, ...after.findings], world)
     return STATUS.errors
   }
   const { part, shop } = before.plan
-  const { judged, findings } = sizesAsCut({ part, shop, facts: spokenOver(after.plan.shop, set) })
+  const { judged, findings } = sizesAsCut({ part, shop, facts: after.plan.shop })
   if (!judged) {
     reportBeside(findings, world)
     return STATUS.errors
@@ -36,22 +31,6 @@ export function stockAsCut(file: string, options: Options, world: World): number
   return judged.some(({ verdict }) => verdict === 'cannot clean up' || verdict === 'case too thin')
     ? STATUS.errors
     : STATUS.fine
-}
-
-/** Said in one word, `ovality=0.05` is what the pieces have: it goes before any record. */
-const PLAIN = /^(ovality|bow)=/
-
-function spokenOver(shop: Shop, set: readonly string[]): Shop {
-  const said = new Set(set.flatMap(setting => PLAIN.exec(setting)?.[1] ?? []))
-  const measured = shop.measured.map(row => {
-    const { ovality, bow, ...rest } = row
-    return {
-      ...rest,
-      ...(ovality !== undefined && !said.has('ovality') && { ovality }),
-      ...(bow !== undefined && !said.has('bow') && { bow }),
-    }
-  })
-  return { ...shop, measured }
 }
 
 function asCutTable(judged: readonly AsCut[], set: readonly string[], { units }: Options): string {
