@@ -44,19 +44,19 @@ export const roundedUp = (value: Millimetre, step: Millimetre): Millimetre =>
   Number((Math.ceil(value / step - 1e-6) * step).toFixed(6))
 
 /**
- * So that what is chosen can be told from what does not serve, on diameter: a micrometre a side; two for a hone after
- * grinding, since the grinder's roughness and roundness are held, not hit. A lap takes too little for it.
+ * So that what is chosen can be told from what does not serve, on diameter: as much as the gauge cannot tell; two micrometres
+ * a side for a hone after grinding, since the grinder's roughness and roundness are held, not hit. A lap takes too little for it.
  */
-const toldOf = ({ finishes }: FinishChain, index: number): Millimetre => {
-  const key = finishes[index]?.stockKey
-  if (key === 'lap') return 0
-  return key === 'hone' && index > 0 ? 0.004 : 0.002
+const spareFor = ({ finishes }: FinishChain, index: number): Millimetre => {
+  const finish = finishes[index]
+  if (!finish || finish.stockKey === 'lap') return 0
+  return 2 * Math.max(finish.told.value, finish.stockKey === 'hone' && index > 0 ? 0.002 : 0)
 }
 
 /** The least stocks that clean up, in steps of the shop. */
 export const leastStocks = (notebook: Notebook, chain: FinishChain, growth: KnownSpread, step: Millimetre): Stocks =>
   chain.finishes.map((_, index) =>
-    roundedUp(stockThatCleansUp(notebook, chain, index, growth) + toldOf(chain, index), stepOf(chain, step, index)),
+    roundedUp(stockThatCleansUp(notebook, chain, index, growth) + spareFor(chain, index), stepOf(chain, step, index)),
   )
 
 /** A face is given in steps on the face; a lap takes so little that its steps are a tenth. */

@@ -17,6 +17,7 @@ import type { Shop } from '../shop/shop.ts'
 import { millimetres } from '../units.ts'
 import { type About, type Notebook, reckoned, SCRATCH } from '../working.ts'
 import { setUpError } from './set-up-error.ts'
+import { type Told, toldOf } from './told.ts'
 
 /** One finishing operation on one surface, with what it must reckon with. */
 export type Finish = {
@@ -30,6 +31,8 @@ export type Finish = {
   readonly needed: Known<'mm'>
   /** Width of the limits it leaves, where they are not the drawing's. */
   readonly tolerance: Known<'mm'>
+  /** What its gauge can tell, a side. */
+  readonly told: Told
   /** What the errors and what must go rest on, as they were chosen. */
   readonly rests: readonly Figure[]
 }
@@ -85,6 +88,7 @@ export function finishChains(
       ({ process, purpose, surfaces }) =>
         FINISHING_PROCESSES.has(process) && surfaces.includes(surface) && !(isPlated && purpose === 'hone-bore'),
     )
+    const left = kind === 'outside' ? FINE_GROUND_TOLERANCE : habit(shop, 'boreGrindingTolerance', 'mm')
     const finishes = finishing.map((operation, index): Finish => {
       const { rests, ...error } = setUpError({ notebook, part, shop, operations, operation, kind, surface })
       const stockKey = stockKeyOf(kind, operation)
@@ -99,7 +103,8 @@ export function finishChains(
         ...(own !== undefined && {
           fixed: known(kind === 'face' ? 2 * own : own, 'mm', fromPart(`/stock/${stockKey}`)),
         }),
-        tolerance: kind === 'outside' ? FINE_GROUND_TOLERANCE : habit(shop, 'boreGrindingTolerance', 'mm'),
+        tolerance: left,
+        told: toldOf(shop, kind, final, index === finishing.length - 1 ? tolerance.value : left.value),
         ...error,
         needed: layer.needed,
         rests: [...rests, ...layer.rests],

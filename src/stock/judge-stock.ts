@@ -9,15 +9,14 @@ import { roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
 import { restsOnGrowth, turnedFindings } from './growth-findings.ts'
 import { honedAloneFindings } from './honed-alone.ts'
 import { bearsOf, eatsMost, spareOf } from './margin-words.ts'
+import { marginalFindings, unmeasuredOf, verdictOf } from './marginal.ts'
 import { growthsOf, HEAVY_STOCK, type SettledStock } from './settle-stock.ts'
 import type { SolvedChain } from './solve-chain.ts'
-import type { StockEntry, Verdict } from './stock.ts'
+import type { StockEntry } from './stock.ts'
 import { type Cut, caseMarginOf, cutsOf, removalOf } from './stock-entries.ts'
 import { whatWouldServe } from './what-would-serve.ts'
 
 const ENOUGH = -1e-9
-/** The last bits of a difference do not tell. */
-const ROUNDING = 1e-9
 
 export type Judged = { readonly entries: readonly StockEntry[]; readonly findings: readonly Finding[] }
 
@@ -49,7 +48,12 @@ export function judgeStock(notebook: Notebook, part: Part, step: Millimetre, set
         }),
         ...(bears && { bears }),
         ...(eats && { eats }),
-        verdict: verdictOf({ cleanUp, held: margin, needed: cut.perSide.needed, serves: serves(window) }),
+        verdict: verdictOf({
+          cut,
+          held: margin,
+          unmeasured: unmeasuredOf(solved, cuts.indexOf(cut)),
+          serves: () => serves(window),
+        }),
       }
     })
     return {
@@ -70,29 +74,6 @@ type Window = {
   readonly settled: SettledStock
   readonly asked: Millimetre
   readonly step: Millimetre
-}
-
-/** Nobody can tell a micrometre a side on the paper from none in the work; a lap takes so little that a fifth of it is told. */
-const TELLS: Millimetre = 0.001
-const SHARE_TOLD = 0.2
-
-function verdictOf({
-  cleanUp,
-  held,
-  needed,
-  serves,
-}: {
-  readonly cleanUp: Millimetre
-  readonly held: Millimetre | undefined
-  readonly needed: Millimetre
-  readonly serves: boolean
-}): Verdict {
-  const tells = Math.min(TELLS, SHARE_TOLD * needed)
-  const spare = spareOf(cleanUp, held)
-  if (Math.abs(spare) < tells - ROUNDING) return 'marginal'
-  if (spare >= ENOUGH) return 'ok'
-  if (!serves) return 'impossible'
-  return held !== undefined && held < -tells ? 'deep' : 'thin'
 }
 
 /** Time goes with the square of the depth; only the surface that loses most decides it. */
@@ -159,17 +140,8 @@ function stockFindings(
           },
         ]
   }
-  if (entry.verdict === 'marginal' && (short > -ENOUGH || (held !== undefined && held < ENOUGH))) {
-    return [
-      {
-        severity: 'warning',
-        code: 'stock/marginal',
-        message: `${where}: ${fixed(micrometres(Math.max(short, -(held ?? 0))), 1)} µm a side short at the worst place, less than can be told in the work`,
-        at,
-        hint: eatenBy(entry),
-      },
-    ]
-  }
+  if (entry.verdict === 'marginal')
+    return marginalFindings({ entry, solved, unmeasured: unmeasuredOf(solved, index), at, where })
   if (short > -ENOUGH) {
     findings.push({
       severity: 'error',
@@ -209,12 +181,6 @@ function stockFindings(
   }
   return findings
 }
-
-/** What the verdict rests on most. */
-const eatenBy = ({ eats }: StockEntry): string =>
-  eats
-    ? `${eats.input} asks for most, ${fixed(eats.stock, 3)} mm on diameter: measure it, or hold it closer`
-    : 'measure what it rests on, or hold it closer'
 
 const roundedDown = (value: Millimetre, step: Millimetre): Millimetre =>
   Number((Math.floor(value / step + 1e-6) * step).toFixed(6))

@@ -28,6 +28,7 @@ import { type ChosenStock, growthsOf, settleStock } from './settle-stock.ts'
 import { shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
 import type { AsMilled, Ladder, StockEntry } from './stock.ts'
+import { toldOf } from './told.ts'
 import { withChances } from './with-chances.ts'
 
 export type StockPlan = {
@@ -148,7 +149,7 @@ function platedBore({
   const sizes = platingSizes(notebook, part, shop)
   const hone = operations.find(({ purpose }) => purpose === 'hone-bore')
   if (!sizes || !hone) return undefined
-  const solved = platedChain(sizes, hone)
+  const solved = platedChain(sizes, hone, toldOf(shop, 'bore', sizes.finished, sizes.finishedTolerance.value))
   const entry = platedEntry(notebook, sizes, solved)
   return { ...planPlating({ notebook, part, sizes, hone: entry, order }), solved, entry }
 }

@@ -5,11 +5,13 @@ import type { Notebook } from '../working.ts'
 import { NO_GROWTH, type SolvedChain } from './solve-chain.ts'
 import type { StockEntry, Verdict } from './stock.ts'
 import { cutsOf } from './stock-entries.ts'
+import type { Told } from './told.ts'
 
 /** Honing after plating as a chain of one cut: it follows the bore, so nothing is off centre but the layer itself. */
 export function platedChain(
   { band, plated, platedTolerance, finished, finishedTolerance, honeStock, needed, form, rests }: PlatingSizes,
   hone: Operation,
+  told: Told,
 ): SolvedChain {
   return {
     chain: {
@@ -28,6 +30,7 @@ export function platedChain(
           form,
           needed,
           tolerance: finishedTolerance,
+          told,
           rests,
           ...(honeStock.from === 'part' && { fixed: known(2 * honeStock.value, 'mm', honeStock) }),
         },

@@ -54,12 +54,18 @@ export function solveChain(notebook: Notebook, chain: FinishChain, growth: Known
   return { chain, growth, stocks, soft, hardened: grown(soft, kind, growth), after }
 }
 
-/** A surface that is not finished after hardening is turned so that it grows into the drawing's limits. */
+/**
+ * A surface that is not finished after hardening is turned so that it grows into the drawing's limits. Where a spread that
+ * nobody has measured leaves the turner nothing, he has half of the tolerance about the growth expected.
+ */
 function leftAsTurned({ kind, final }: FinishChain, growth: KnownSpread): Limits {
   const [toLower, toUpper] = kind === 'bore' ? [growth.most, growth.least] : [-growth.least, -growth.most]
   const lower = final.lower + 2 * toLower
   const upper = final.upper + 2 * toUpper
-  return lower <= upper ? { nominal: final.nominal, lower, upper } : between((lower + upper) / 2, (lower + upper) / 2)
+  if (lower < upper) return { nominal: final.nominal, lower, upper }
+  if (growth.from === 'measured') return between((lower + upper) / 2, (lower + upper) / 2)
+  const middle = middleOf(final) + (kind === 'bore' ? 2 : -2) * growth.nominal
+  return between(middle - toleranceOf(final) / 4, middle + toleranceOf(final) / 4)
 }
 
 /** The tolerance that growth leaves to the turner of a surface that is not finished after; negative when it eats it all. */

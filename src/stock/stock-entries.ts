@@ -43,11 +43,20 @@ export function cutsOf(notebook: Notebook, solved: SolvedChain): readonly Cut[] 
       cleanUp: notebook.use(cleanUpMargin, { z_least: least, r: needed }, about),
       eccentricity: eccentricity.value,
       form: form.value,
+      told: toldIn(finish),
       basis: basisOf(solved, index),
       ...(index === 0 && chain.cased && growth.from !== 'measured' && { firstArticle: savedBy(growth) }),
     }
   })
 }
+
+const toldIn = ({
+  told: { value, gauge, uncertainty },
+}: SolvedChain['chain']['finishes'][number]): StockEntry['told'] => ({
+  value,
+  ...(gauge !== undefined && { gauge }),
+  ...(uncertainty !== undefined && { uncertainty }),
+})
 
 /** Growth known, the stock need not bear its least nor the case its most. */
 const savedBy = ({ least, nominal, most }: Spread): NonNullable<StockEntry['firstArticle']> => ({

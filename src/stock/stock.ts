@@ -6,7 +6,10 @@ import type { Millimetre, Vickers } from '../units.ts'
 import type { Bears, Eats } from './margin-words.ts'
 import type { Release } from './release.ts'
 
-/** Marginal: between what serves and what does not by less than the gauge can tell. */
+/**
+ * Marginal: between what serves and what does not by less than the gauge can tell, or short only where a part grows least by a
+ * range that nobody has measured.
+ */
 export type Verdict = 'ok' | 'marginal' | 'thin' | 'deep' | 'impossible'
 
 /**
@@ -47,6 +50,8 @@ export type StockEntry = {
   /** What the per-side figures are made of. */
   readonly eccentricity: Millimetre
   readonly form: Millimetre
+  /** What can be told of it in the work, a side, by the gauge of the size that it leaves and its expanded uncertainty. */
+  readonly told: { readonly value: Millimetre; readonly gauge?: string; readonly uncertainty?: Millimetre }
   /** Of the stock on diameter: half widths about the middle, and what nearly all pieces have. */
   readonly spread?: {
     readonly worstCase: Millimetre

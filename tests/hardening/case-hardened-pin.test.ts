@@ -82,7 +82,8 @@ describe('the chain of a pin, turned, carburised, ground and lapped', () => {
     expect(plan.case?.limitHardness).toBe(550)
     expect(plan.case?.order?.term).toBe('CHD')
     for (const entry of plan.entries) expect(entry.margin.case).toBeCloseTo(0.03925, 9)
-    expect(plan.entries.map(({ verdict }) => verdict)).toEqual(['ok', 'ok'])
+    // A comparator tells 1 µm a side, and a lap has less than that to spare.
+    expect(plan.entries.map(({ verdict }) => verdict)).toEqual(['ok', 'marginal'])
   })
 
   it('the shares of the case follow common practice: over a fifth is said', () => {
@@ -119,7 +120,7 @@ describe('against the sample data sheet of a piston pin', () => {
   })
 
   it('is ground and lapped to 6 µm without an error', () => {
-    expect(entries.map(({ verdict }) => verdict)).toEqual(['ok', 'ok'])
+    expect(entries.map(({ verdict }) => verdict)).toEqual(['ok', 'marginal'])
     expect(findings.filter(({ severity }) => severity === 'error')).toEqual([])
   })
 })

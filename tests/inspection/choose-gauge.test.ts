@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { acceptanceFrom, acceptanceTo } from '../../src/handbook/gauge-decision.ts'
-import { type Asked, chooseGauge, placesRead, uncertaintyOf } from '../../src/inspection/choose-gauge.ts'
+import { type Asked, chooseGauge, placesRead, uncertaintyOf } from '../../src/shop/choose-gauge.ts'
 import type { Gauge } from '../../src/shop/shop.ts'
 
 const gauge = (name: string, uncertainty: number, more: Partial<Gauge> = {}): Gauge => ({

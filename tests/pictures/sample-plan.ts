@@ -113,6 +113,7 @@ const entry = (
   hardnessAtFinish: 620,
   verdict: 'ok',
   eccentricity: 0.01,
+  told: { value: 0.001 },
   form: 0.01,
 })
 const ENTRIES: readonly StockEntry[] = [

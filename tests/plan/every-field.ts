@@ -118,6 +118,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       verdict: 'ok',
       eccentricity: 0.02,
       form: 0.02,
+      told: { value: 0.0015, gauge: 'outside micrometer set on a block', uncertainty: 0.003 },
       spread: { worstCase: 0.04, rootSumSquare: 0.03, nearlyAll: { share: 0.9973, ...RANGE } },
       basis: [FIGURE],
       firstArticle: { stock: 0.01, case: 0.01 },

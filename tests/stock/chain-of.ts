@@ -19,6 +19,7 @@ export const finish = (
   operation: operation(purpose === 'grind-outside' ? 50 : purpose === 'grind-bore' ? 60 : 70, purpose),
   stockKey: purpose === 'grind-outside' ? 'outside' : purpose === 'grind-bore' ? 'bore' : 'hone',
   tolerance: given(0.015),
+  told: given(0.001),
   eccentricity: given(eccentricity),
   form: given(form),
   needed: given(needed),

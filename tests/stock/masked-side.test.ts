@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { hasErrors } from '../../src/finding.ts'
 import { profileFactor } from '../../src/handbook/wall-stretch.ts'
+import { worked } from '../../src/known.ts'
 import { between } from '../../src/limits.ts'
 import { makePlan } from '../../src/plan/make-plan.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { turnedFindings } from '../../src/stock/growth-findings.ts'
 import { growthsOf } from '../../src/stock/settle-stock.ts'
 import { SCRATCH } from '../../src/working.ts'
-import { partFrom } from '../route/part-text.ts'
+import { LINER_TEXT, partFrom } from '../route/part-text.ts'
+import { OUTSIDE } from './chain-of.ts'
 
 const ISSUE = { date: '2026-11-25', fingerprint: '0123456789ab', program: 'test' }
 
@@ -90,6 +92,22 @@ body:
 hardening: {process: nitrocarburising}
 `)
   expect(findings.map(({ code }) => code)).toContain('stock/growth-over-tolerance')
-  expect(hasErrors(findings)).toBe(true)
+  const found = findings.find(({ code }) => code === 'stock/growth-over-tolerance')
+  expect(found?.severity).toBe('warning')
+  expect(found?.hint).toMatch(/measure a first article.* turn to 25\.\d{3} to 25\.\d{3} mm/)
   expect(plan.inspection.characteristics.length).toBeGreaterThan(0)
+})
+
+// A band of ±3.1 µm is the least that a whole load of eighteen keeps within, of many quiet loads (derived, n 12 a load).
+it.each([
+  ['worked', 0.019, 'warning'],
+  ['measured', 0.019, 'error'],
+  ['worked', 0.012, 'error'],
+] as const)('growth that is %s and eats a tolerance of %d mm is a %s', (from, width, severity) => {
+  const origin = from === 'measured' ? { from: 'measured' as const, source: 'a record' } : worked('growth')
+  const final = between(55, 55 + width)
+  const [soft, growth] = [between(54.97, 54.98), { least: 0.005, nominal: 0.01, most: 0.02, ...origin }]
+  const chain = { ...OUTSIDE, final, finishes: [] }
+  const solved = { chain, growth, stocks: [], soft, hardened: soft, after: [] }
+  expect(turnedFindings(partFrom(LINER_TEXT), solved).map(finding => finding.severity)).toEqual([severity])
 })

@@ -5,8 +5,13 @@ import { LINER_TEXT, partFrom } from '../route/part-text.ts'
 import { type Planned, planned } from './planned.ts'
 
 describe('verdicts', () => {
-  const liner = (stock: string, more: (text: string) => string = text => text) =>
-    planned(partFrom(`${more(LINER_TEXT)}stock: ${stock}\n`))
+  const growth = { least: 0.008, nominal: 0.01, most: 0.012 }
+  const known: Shop = {
+    ...BUILT_IN_SHOP,
+    measured: [{ process: 'nitride', pieces: 12, date: '2026-03-02', growth: { outside: growth, bore: growth } }],
+  }
+  const liner = (stock: string, more: (text: string) => string = text => text, shop: Shop = known) =>
+    planned(partFrom(`${more(LINER_TEXT)}stock: ${stock}\n`), shop)
   const codes = (plan: Planned) => plan.findings.map(({ code }) => code).filter(code => code.startsWith('stock/'))
 
   it('call a stock that does not clean up thin, and say which would', () => {
@@ -65,6 +70,34 @@ describe('verdicts', () => {
     expect(found.entries.find(({ surface }) => surface === 'seat')?.verdict).toBe(verdict)
     const told = found.findings.find(({ code }) => code === `stock/${verdict}`)
     expect(told?.severity).toBe(severity)
+  })
+
+  // Between U below and U above nobody can say on which side a size is (ISO 14253-1); of a diameter it is half of U a side.
+  it('call a stock marginal as far as the gauge of its size cannot tell, and name the gauge', () => {
+    const gauges = BUILT_IN_SHOP.gauges.filter(({ kind, name }) => kind !== 'outside' || name === 'outside micrometer')
+    const coarse = { ...known, gauges }
+    const of = (stock: number) => liner(`{outside: ${stock.toFixed(6)}}`, text => text, coarse)
+    const seatOf = (plan: Planned) => plan.entries.find(({ surface }) => surface === 'seat')
+    const zero = 0.2 - 2 * (seatOf(of(0.2))?.margin.cleanUp ?? 0)
+    const [told, lost] = [of(zero - 2 * 0.0029), of(zero - 2 * 0.0031)]
+    expect([seatOf(told)?.verdict, seatOf(lost)?.verdict]).toEqual(['marginal', 'thin'])
+    const message = told.findings.find(({ code }) => code === 'stock/marginal')?.message
+    expect(message).toContain('outside micrometer is uncertain by 6.0 µm')
+  })
+
+  // Derived: short by less than the growth expected exceeds the least that is reckoned, it cleans up at the growth expected.
+  it('call a stock marginal that only a growth reckoned and not measured makes short', () => {
+    const of = (stock: number) => liner(`{outside: ${stock.toFixed(6)}}`, text => text, BUILT_IN_SHOP)
+    const plan = of(0.2)
+    const seat = (one: Planned) => one.entries.find(({ surface }) => surface === 'seat')
+    const zero = 0.2 - 2 * (seat(plan)?.margin.cleanUp ?? 0)
+    const own = plan.case?.growth.bands.find(({ surface }) => surface === 'seat')?.growth
+    const spread = (own?.nominal ?? 0) - (own?.least ?? 0)
+    expect(spread).toBeGreaterThan(0.003)
+    const found = of(zero - spread)
+    expect(seat(found)?.verdict).toBe('marginal')
+    expect(found.findings.find(({ code }) => code === 'stock/marginal')?.hint).toContain('first article')
+    expect(seat(of(zero - 4 * spread))?.verdict).toBe('thin')
   })
 })
 

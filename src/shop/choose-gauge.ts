@@ -1,5 +1,5 @@
 import { acceptanceFrom, acceptanceTo, gaugeRatio } from '../handbook/gauge-decision.ts'
-import type { Gauge, GaugeKind } from '../shop/shop.ts'
+import type { Gauge, GaugeKind } from './shop.ts'
 
 /** The strict rule: tolerance at least four times the width of the uncertainty interval. Then a reading at the limit may be believed. */
 const STRICT = 4
