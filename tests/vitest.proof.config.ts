@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     include: ['tests/proof/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
-    testTimeout: 180_000,
+    testTimeout: 600_000,
     maxWorkers: availableParallelism(),
     reporters: results ? ['default', ['json', { outputFile: results }]] : ['default'],
   },

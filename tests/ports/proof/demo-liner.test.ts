@@ -6,4 +6,4 @@ import { expectPartProved } from './prove-part.ts'
 it('the programs that the command writes leave every window of the demo liner as drawn', async () => {
   const proved = await expectPartProved(demo('OX-098-21.yaml'), 48)
   expect(proved?.plan.ports).toHaveLength(4)
-}, 120_000)
+}, 300_000)
