@@ -110,7 +110,6 @@ type CaseCode =
   | 'case/no-coupon' // No coupon goes with the charge: name one in the shop file.
   | 'case/one-sided' // Only one side of a thin wall is treated and it bends: treat both, or measure a first article.
   | 'case/process-limited' // The process does this grade with limits only: agree with the hardener before the bar is bought.
-  | 'case/process-not-planned' // The process leaves no case that could be ordered: choose another.
   | 'case/process-refused' // The process is refused for this part or grade: choose another process or material.
   | 'case/record-passed-over' // A record of the works was not used for growth, and why: nothing, if the reason is right.
   | 'case/record-undivided' // A record has one growth for all surfaces: measure outside, bore and length apart.

@@ -76,6 +76,7 @@ export type Kilogram = Quantity<'kg'>
 /** Stress; as many N/mm². */
 export type Megapascal = Quantity<'MPa'>
 export type Vickers = Quantity<'HV'>
+export type RockwellC = Quantity<'HRC'>
 export type Celsius = Quantity<'°C'>
 /** Revolutions a minute. */
 export type SpindleSpeed = Quantity<'rpm'>

@@ -1,5 +1,6 @@
 import { fixed, hardness, hours, inwardLimits, length, micrometre } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
+import { quenchRows } from '../sheets/views/quench-rows.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
@@ -75,7 +76,11 @@ const ROUNDING = 1e-9
 const signed = (value: number, units: Options['units']): string =>
   `${value < -ROUNDING ? '' : '+'}${length(value, units)}`
 
-function caseLines({ case: ordered }: StockSide, { units }: Options): string {
+function caseLines({ case: ordered, quench }: StockSide, { units }: Options): string {
+  if (quench) {
+    const rows = quenchRows(quench, { length: value => length(value, units), unit: units })
+    return `${rows.map(({ what, value }) => `${what}: ${value}.\n`).join('')}`
+  }
   if (!ordered) return 'No hardening.\n'
   const mm = (value: number): string => length(value, units, 2)
   const { process, definition, left, asked, growth, records, time, stages, surfaceHardness, coreHardness, testLoad } =

@@ -1,4 +1,5 @@
 import { type Formula, formula } from '../formula.ts'
+import { AUSTENITE_GROWTH } from './through-hardening.ts'
 
 /** Change of a length or a diameter, a fraction of it. */
 export type Share = { readonly least: number; readonly nominal: number; readonly most: number }
@@ -71,6 +72,15 @@ const wider = ({ least, nominal, most }: Share): Share => ({
   most: nominal + 2 * (most - nominal),
 })
 
+const brokenDown = (
+  { least, nominal, most }: Share,
+  austenite: { readonly least: number; readonly most: number },
+): Share => ({
+  least: least + AUSTENITE_GROWTH * austenite.least,
+  nominal: nominal + (AUSTENITE_GROWTH * (austenite.least + austenite.most)) / 2,
+  most: most + AUSTENITE_GROWTH * austenite.most,
+})
+
 /** A quenched part's change; nothing for a process that does not quench. */
 export function quenchChange({
   process,
@@ -78,12 +88,15 @@ export function quenchChange({
   shape,
   narrowBar,
   boreHardened,
+  austenite,
 }: {
   readonly process: string
   readonly grade: string
   readonly shape: QuenchedShape
   readonly narrowBar: boolean
   readonly boreHardened: boolean
+  /** Per cent of volume that the temper breaks down, where it is hot enough for that. */
+  readonly austenite?: { readonly least: number; readonly most: number } | undefined
 }): QuenchChange | undefined {
   if (process === 'carburising') {
     const row = CARBURISED[shape]
@@ -101,9 +114,10 @@ export function quenchChange({
     return { length, outside, bore: boreHardened ? hardenedBore : outside, source }
   }
   if (process !== 'through hardening') return undefined
-  const share = THROUGH[grade] ?? percent(0.15, 0.05)
+  const cool = THROUGH[grade] ?? percent(0.15, 0.05)
+  const share = austenite ? brokenDown(cool, austenite) : cool
   const source = THROUGH[grade]
-    ? 'derived: volume of martensite and austenite, less what a temper at 160 to 180 °C takes; spread estimate'
+    ? `derived: volume of martensite and austenite, less what a temper at 160 to 180 °C takes${austenite ? `; and 0.0105 % for each of ${austenite.least} to ${austenite.most} per cent of austenite that a hotter temper breaks down` : ''}; spread estimate`
     : 'memory: bars and rings of bearing steel grow 0.10 to 0.20 % by quench and temper'
   return { length: share, outside: share, bore: share, source }
 }

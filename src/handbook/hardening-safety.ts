@@ -27,6 +27,14 @@ export function hardeningSafety(process: string): readonly string[] {
   }
 }
 
+/** Quench and temper. */
+export const QUENCH_SAFETY: readonly string[] = [
+  TREATER_DECIDES,
+  'Quench oil burns and a wet part in it, or in a salt bath, throws out what is hot: parts dry, bath covered, as the treater’s rules say (common practice).',
+  'A part that waits untempered may crack, and a crack may fly: temper at once after the quench (common practice).',
+  HOT,
+]
+
 /** Stress relief in a furnace. */
 export const RELIEF_SAFETY: readonly string[] = [TREATER_DECIDES, HOT]
 

@@ -1,7 +1,14 @@
 import { type Formula, formula } from '../formula.ts'
 
-/** How a ring comes round from the quench: free in oil, through-hardened; in a press; on a plug. Estimate. */
-export const QUENCHED_RING = { free: 1.8, press: 0.3, plug: 0.25 } as const
+/** How a ring hardened through comes round: free in oil, in hot oil or salt, in air or gas, in a press, on a plug. Estimate. */
+export const QUENCHED_RING = { free: 1.8, hot: 0.6, gas: 0.5, press: 0.3, plug: 0.25 } as const
+export type QuenchWay = keyof typeof QUENCHED_RING
+
+/** A hollow pin against a thin sleeve, by its stout wall. Estimate. */
+export const HOLLOW_PIN_SHARE = 0.5
+
+/** Solid pins, hung: largest less smallest diameter, mm. Common practice, no source. */
+export const SOLID_PIN_OVALITY = 0.02
 
 /** What the misfit and the side load of a quench leave of roundness. The range is half of it to twice. */
 export const quenchOvality: Formula<{ k: ''; D: 'mm'; t: 'mm' }, 'mm'> = formula({

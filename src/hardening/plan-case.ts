@@ -6,6 +6,7 @@ import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-loa
 import { type Figure, fromHandbook, type Known, known, named, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
+import { hardensThrough } from '../part/takes-case.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
 import { openNotebook, type Working } from '../working.ts'
@@ -28,6 +29,8 @@ import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
 import { leastSurface } from './hard-enough.ts'
 import { layerFindings, runsOnLayer } from './layer-kept.ts'
+import { planQuench } from './plan-quench.ts'
+import type { QuenchPlan } from './quench-plan.ts'
 import { recordFindings, recordUses } from './records.ts'
 import type { Removal } from './removal.ts'
 import { beyondUsual } from './usual-depth.ts'
@@ -35,6 +38,8 @@ import { beyondUsual } from './usual-depth.ts'
 export type PlannedCase = {
   /** Absent where a figure is missing or the process is refused: the findings say which. */
   readonly case?: CasePlan
+  /** Instead of a case, where the part is hardened through. */
+  readonly quench?: QuenchPlan
   /** The deepest case that may be ordered, where the process is one that is planned. */
   readonly limit?: CaseLimit
   readonly findings: readonly Finding[]
@@ -89,8 +94,9 @@ export function planCase({
     },
   })
   if (!hardening) return outcome({ findings: [] })
+  if (hardensThrough(part)) return outcome(planQuench(notebook, part, shop))
   const cycle = caseCycle(part, shop)
-  if (!window || !limit || !cycle) return outcome({ findings: [notPlanned(part)] })
+  if (!window || !limit || !cycle) return outcome({ findings: [] })
 
   const T = cycle.temperature
   const temperature = T.value
@@ -220,16 +226,5 @@ function gradeUnknown(part: Part, missing: readonly string[]): Finding {
     path: '/material/grade',
     message: `the handbook has no ${missing.join(', no ')} for ${part.hardening?.process} of ${grade}`,
     hint: `ask the hardener and write it in the shop file under reached: {grade: ${grade}, surface: …, core: …, depth-constant: …}`,
-  })
-}
-
-function notPlanned(part: Part): Finding {
-  return partFinding({
-    part,
-    severity: 'error',
-    code: 'case/process-not-planned',
-    path: '/hardening/process',
-    message: `${part.hardening?.process} leaves no case to order: it is not planned for`,
-    hint: 'a running liner tempers back in service: nitride it, or harden and grind the part to an agreed drawing outside',
   })
 }

@@ -5,11 +5,13 @@ import {
   quenchChange,
   quenchGrowth,
 } from '../handbook/hardening-growth.ts'
+import { throughHardened } from '../handbook/through-hardening.ts'
 import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
 import { barsOf, type Part } from '../part/part.ts'
-import { takesCase } from '../part/takes-case.ts'
+import { comesHard } from '../part/takes-case.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
+import { chooseTemper } from './choose-temper.ts'
 import type { BandGrowth, Growth } from './growth.ts'
 
 const shapeOf = ({ kind, bore }: Part): QuenchedShape => {
@@ -17,7 +19,7 @@ const shapeOf = ({ kind, bore }: Part): QuenchedShape => {
   return kind === 'pin' ? 'hollow pin' : 'sleeve'
 }
 
-const quenchOf = (part: Part): QuenchChange | undefined =>
+export const quenchedShare = (part: Part): QuenchChange | undefined =>
   part.hardening &&
   quenchChange({
     process: part.hardening.process,
@@ -25,11 +27,12 @@ const quenchOf = (part: Part): QuenchChange | undefined =>
     shape: shapeOf(part),
     narrowBar: part.ports.some(port => barsOf(port).some(bar => bar < NARROW_BAR)),
     boreHardened: treatedSides(part).bore,
+    austenite: chooseTemper(part)?.stabilised ? throughHardened(part.material.grade)?.austenite : undefined,
   })
 
 /** A quenched part changes as a whole, masked or not: where the outside gets larger the bore does too. */
 export function quenchedGrowth(notebook: Notebook, part: Part): Growth | undefined {
-  const change = quenchOf(part)
+  const change = quenchedShare(part)
   if (!change) return undefined
   const none: KnownSpread = { least: 0, nominal: 0, most: 0, ...worked('not there') }
   const bands = (['outside', 'bore'] as const).flatMap(side =>
@@ -44,7 +47,7 @@ export function quenchedGrowth(notebook: Notebook, part: Part): Growth | undefin
         side === 'outside'
           ? { ...moves, ...origin }
           : { least: -moves.most, nominal: -moves.nominal, most: -moves.least, ...origin }
-      return { surface: name, side, takesCase: takesCase(part, side, name), growth, wallMoves: moves }
+      return { surface: name, side, takesCase: comesHard(part, side, name), growth, wallMoves: moves }
     }),
   )
   const of = (side: BandGrowth['side'], name: string | undefined) =>

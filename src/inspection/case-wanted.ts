@@ -20,21 +20,25 @@ export function hardeningWanted(part: Part, plan: CasePlan, where: Where): reado
       where,
     ),
     { ...where, ...COUPON, name: 'core hardness', kind: 'hardness', unit: 'HV', nominal: plan.coreHardness },
-    // Nothing is finished from a bore that stays as drilled: how round it comes back decides nothing.
-    ...[...part.outside, ...part.bore.filter(band => band !== drilledBore(part))].map(
-      ({ name, size }): Wanted => ({
-        ...where,
-        name: `${name} out of round, as returned`,
-        kind: 'form',
-        unit: 'mm',
-        reach: size.nominal,
-        feature: name,
-        weight: 'major',
-        remark: 'largest less smallest of four directions; write it into the shop file',
-      }),
-    ),
+    ...outOfRoundWanted(part, where),
   ]
 }
+
+/** How round every diameter comes back. */
+export const outOfRoundWanted = (part: Part, where: Where): readonly Wanted[] =>
+  // Nothing is finished from a bore that stays as drilled: how round it comes back decides nothing.
+  [...part.outside, ...part.bore.filter(band => band !== drilledBore(part))].map(
+    ({ name, size }): Wanted => ({
+      ...where,
+      name: `${name} out of round, as returned`,
+      kind: 'form',
+      unit: 'mm',
+      reach: size.nominal,
+      feature: name,
+      weight: 'major',
+      remark: 'largest less smallest of four directions; write it into the shop file',
+    }),
+  )
 
 /** Hardness and cracks of the finished piece. A finished bore is not to be marked: the coupon is ground along with it. */
 export function finishedCase(part: Part, plan: CasePlan, where: Where): readonly Wanted[] {

@@ -1,10 +1,12 @@
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Part } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { Operation } from '../route/operation.ts'
 import { hardeningWanted } from './case-wanted.ts'
 import { beforePlatingWanted, platedWanted } from './plating-wanted.ts'
+import { quenchedWanted } from './quenched-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { latestSizes, type Made, type SizesByOperation } from './sizes-made.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
@@ -16,6 +18,7 @@ export function checkWanted({
   operations,
   sizes,
   casePlan,
+  quench,
   plating,
 }: {
   readonly part: Part
@@ -23,6 +26,7 @@ export function checkWanted({
   readonly operations: readonly Operation[]
   readonly sizes: SizesByOperation
   readonly casePlan: CasePlan | undefined
+  readonly quench: QuenchPlan | undefined
   readonly plating: PlatingPlan | undefined
 }): readonly Wanted[] {
   const { number, guards = [] } = check
@@ -50,7 +54,9 @@ export function checkWanted({
   return [
     counted,
     ...latestSizes(sent, sizes).map(wanted),
-    ...onReturn(part, sent, casePlan, where),
+    ...(quench && sent.some(hardens)
+      ? quenchedWanted(part, quench, where)
+      : onReturn({ part, sent, casePlan, quench, where })),
     ...(plating && sent.some(plates) ? platedWanted(plating, where) : []),
   ]
 }
@@ -88,14 +94,21 @@ function beforeSending(
 }
 
 /** What the work outside may have spoilt, and what its paper must say. */
-function onReturn(
-  part: Part,
-  sent: readonly Operation[],
-  casePlan: CasePlan | undefined,
-  where: Where,
-): readonly Wanted[] {
+function onReturn({
+  part,
+  sent,
+  casePlan,
+  quench,
+  where,
+}: {
+  readonly part: Part
+  readonly sent: readonly Operation[]
+  readonly casePlan: CasePlan | undefined
+  readonly quench: QuenchPlan | undefined
+  readonly where: Where
+}): readonly Wanted[] {
   if (casePlan && sent.some(hardens)) return hardeningWanted(part, casePlan, where)
-  const relieved = casePlan?.order?.stressRelief
+  const relieved = casePlan?.order?.stressRelief ?? quench?.stressRelief.aim
   return [
     ...(relieved !== undefined && sent.some(({ purpose }) => purpose === 'stress-relieve')
       ? [

@@ -3,6 +3,7 @@ import type { Finding } from '../finding.ts'
 import { acceptanceFrom, acceptanceTo, gaugeRatio } from '../handbook/gauge-decision.ts'
 import { EXPANSION_SOURCE, warmReading } from '../handbook/thermal-expansion.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import { fromHandbook, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { placeKind, writtenAs } from '../place.ts'
@@ -38,6 +39,7 @@ export function planInspection({
   readonly sizes: SizesByOperation
   readonly ports: readonly PlannedPort[]
   readonly casePlan: CasePlan | undefined
+  readonly quench?: QuenchPlan | undefined
   /** Started. */
   readonly pieces: number
   readonly plating: PlatingPlan | undefined

@@ -1,5 +1,6 @@
 import type { ClockingDatum } from '../cutting/clocking-datum.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Part } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { PlannedPort } from '../ports/port.ts'
@@ -12,6 +13,7 @@ import { datumMade } from './datum-wanted.ts'
 import { formWanted, groundForHoning, surfacesOf } from './form-wanted.ts'
 import { finishedPlating } from './plating-wanted.ts'
 import { brokenEdges, finishedPorts, milledPorts } from './ports-wanted.ts'
+import { finishedQuenched } from './quenched-wanted.ts'
 import { receiptWanted } from './receipt-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { type SizesByOperation, sizesMade } from './sizes-made.ts'
@@ -24,6 +26,7 @@ export type Planned = {
   readonly sizes: SizesByOperation
   readonly ports: readonly PlannedPort[]
   readonly casePlan: CasePlan | undefined
+  readonly quench?: QuenchPlan | undefined
   readonly plating: PlatingPlan | undefined
   /** What brings azimuth 0 back. */
   readonly datum: ClockingDatum | undefined
@@ -31,10 +34,11 @@ export type Planned = {
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, shop, operations, sizes, ports, casePlan, plating, datum } = planned
+  const { part, shop, operations, sizes, ports, casePlan, quench, plating, datum } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
-  if (process === 'inspect') return checkWanted({ part, check: operation, operations, sizes, casePlan, plating })
+  if (process === 'inspect')
+    return checkWanted({ part, check: operation, operations, sizes, casePlan, quench, plating })
   const where: Where = { operation: number, stage: 'in-process' }
   if (process === 'deburr')
     return [
@@ -70,7 +74,7 @@ export const finisherOf = (feature: string, operations: readonly Operation[]): O
 const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
 
 function finalWanted(
-  { part, operations, sizes, ports, casePlan, plating, datum }: Planned,
+  { part, operations, sizes, ports, casePlan, quench, plating, datum }: Planned,
   operation: Operation,
 ): readonly Wanted[] {
   const where: Where = { operation: operation.number, stage: 'final' }
@@ -81,6 +85,7 @@ function finalWanted(
     ),
     ...finishedPorts(ports, datum, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
+    ...(quench ? finishedQuenched(where) : []),
     ...(plating ? finishedPlating(plating, where) : []),
     toLookAt({ name: 'serial legible, clean, oiled', feature: 'all surfaces', weight: 'minor', where }),
   ]

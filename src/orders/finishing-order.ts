@@ -1,6 +1,7 @@
 import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { GRINDING_MIST, PLATED_DUST } from '../handbook/hardening-safety.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import { sizeLabel } from './arriving.ts'
 import { depthLeft, depthOrdered, isNitrided, surfaceExpected, surfaceLeft } from './case-words.ts'
@@ -11,7 +12,7 @@ import { identity } from './identity.ts'
 import { jawLimit } from './jaw-limit.ts'
 import type { OrderedOperation, Visit } from './order-source.ts'
 import { layerAsPlated, layerLeft } from './plating-order.ts'
-import { count, length, newtons } from './quantity.ts'
+import { celsius, count, hardness, length, newtons } from './quantity.ts'
 import { type Draft, listed, point, type Said, say, sentence } from './say.ts'
 
 /** The order to the grinder, honer or lapper, thirteen points at most. Common practice, no source. */
@@ -28,9 +29,9 @@ export function finishingOrder(visit: Visit): Drafted {
       ...stockFound(visit),
       ...mostOff(visit, plated ? 'plating' : cased ? 'case' : undefined),
       ...eccentricity(visit),
-      ...point('Wheel, stones, coolant', ...tool(visit, cased, plated)),
+      ...point('Wheel, stones, coolant', ...tool(visit, plated ? undefined : (source.quench ?? cased), plated)),
       ...portEdges(visit, plated),
-      ...point('Burn and cracks', ...burn(operations, cased)),
+      ...point('Burn and cracks', ...burn(operations, plated ? undefined : (source.quench ?? cased))),
       ...report(),
       ...point('Packing', 'Demagnetised, clean, oiled; each piece in its own sleeve, stood on end, never stacked.'),
       ...point(
@@ -76,7 +77,9 @@ function arrival(
     'Condition on arrival',
     base
       ? say`${source.grade}, ${base.process}: ordered ${base.order?.term ?? 'case'} ${depthOrdered(base, 'given')} and surface about ${surfaceExpected(base, 'given')}, both as hardened. The hardener's certificate comes with the parts.`
-      : `${source.grade}, not hardened.`,
+      : source.quench
+        ? hardThrough(source.grade, source.quench)
+        : `${source.grade}, not hardened.`,
     ...(cased
       ? cut.map(
           ({ surface, perSide: { most } }): Said =>
@@ -89,6 +92,10 @@ function arrival(
     say`Measure each piece on arrival, by its number, ${count('asked', 'angles measured at', { value: 4 })} angles in ${count('asked', 'planes measured in', { value: 2 })} planes.`,
   )
 }
+
+/** No case to keep: how hard it is, and how warm it may get. */
+const hardThrough = (grade: string, { expected, temper }: QuenchPlan): Said =>
+  say`${grade}, hardened through and tempered at ${celsius('given', 'temper', { value: temper })}, about ${hardness('HRC')('given', 'hardness', { value: expected }, { places: 1 })}: it burns and cracks sooner than a nitrided case. The hardener's certificate comes with the parts.`
 
 function setUp(visit: Visit, cased: CasePlan | undefined): readonly (Said | string | false)[] {
   const { operations } = visit
@@ -127,19 +134,20 @@ const holds = (holding: string, named: readonly string[]): boolean => named.ever
 
 function tool(
   { operations }: Visit,
-  cased: CasePlan | undefined,
+  hard: CasePlan | QuenchPlan | undefined,
   plated: PlatingPlan | undefined,
 ): readonly (string | false)[] {
   return [
     operations.some(isGrind) &&
-      (cased
+      (hard
         ? 'Wheel: aluminium oxide or CBN, soft grade, sharp and freshly dressed. Plenty of coolant, slow infeed, spark out. No dry touch-up, at the ports least of all.'
         : 'Wheel: sharp, freshly dressed, plenty of coolant, spark out. No dry touch-up.'),
     operations.some(isHone) &&
       (plated
         ? `${sentence(plated.honedWith)}.`
-        : `${cased ? 'Stones for hardened steel' : 'Stones for the bore’s material'}, honing oil in plenty. No ball hone over ports.`),
-    cased !== undefined &&
+        : `${hard ? 'Stones for hardened steel' : 'Stones for the bore’s material'}, honing oil in plenty. No ball hone over ports.`),
+    hard !== undefined &&
+      'compoundLayer' in hard &&
       operations.some(one => isHone(one) && one.locatedAs === 'turned') &&
       'The bore comes as nitrided, not ground: diamond or CBN through the compound layer, then stop, wash and measure before the finishing stones.',
     operations.some(({ process }) => process === 'lap') &&
@@ -165,7 +173,10 @@ function portEdges({ source, operations }: Visit, plated: PlatingPlan | undefine
 }
 
 /** The temper etch's own standard leaves nitrided surfaces out (ISO 14104:2017, scope). */
-function burn(operations: readonly OrderedOperation[], cased: CasePlan | undefined): readonly (string | false)[] {
+function burn(
+  operations: readonly OrderedOperation[],
+  cased: CasePlan | QuenchPlan | undefined,
+): readonly (string | false)[] {
   const ground = operations.some(isGrind)
   const colour = 'No colour of burning, looked at ×10'
   return [
@@ -174,7 +185,7 @@ function burn(operations: readonly OrderedOperation[], cased: CasePlan | undefin
       'Fluorescent magnetic particles on every piece, then demagnetise and clean; reject any crack.',
     cased !== undefined &&
       ground &&
-      (isNitrided(cased)
+      ('order' in cased && isNitrided(cased)
         ? 'No temper etch: its standard leaves nitrided parts out. Compare by Barkhausen noise with a good and a burnt piece where you have it.'
         : 'Temper etch to ISO 14104 after grinding, before any honing; agree the class.'),
   ]

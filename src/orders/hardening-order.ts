@@ -2,25 +2,20 @@ import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { hardeningSafety } from '../handbook/hardening-safety.ts'
 import { stopOffsFor } from '../handbook/stop-off.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
-import { sizeLabel } from './arriving.ts'
-import { AS_HARDENED, depthOrdered, firstCuts, isNitrided, surfaceAsked, surfaceExpected } from './case-words.ts'
+import { depthOrdered, isNitrided, surfaceAsked, surfaceExpected } from './case-words.ts'
+import { distortion, distortionReadings, type Forms, formAsked } from './distortion-asked.ts'
 import type { Drafted } from './drafted.ts'
 import { coreExpected, layer, layerAsked, processAllowed, result } from './hardening-result.ts'
 import { identity } from './identity.ts'
 import type { Quantity, Returned } from './order.ts'
 import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
 import { celsius, count, hardness, length } from './quantity.ts'
-import { type Draft, listed, point, type Said, say, sentence } from './say.ts'
+import { type Draft, listed, point, say, sentence } from './say.ts'
 
-/** Pieces measured before and after: what a load scatters within itself shows on a few. Common practice, no source. */
-const MARKED = 5
 /** Of a coupon, at least: common practice, no source. */
 const COUPON = { side: 15, thickness: 10 } as const
 /** Points of a traverse, at least (a coating-engineering course on nitriding orders). */
 const TRAVERSE = 10
-/** Diagonally across as well: two directions miss an oval that lies between them. Common practice, no source. */
-const PLACES = { angles: 4, planes: 2 } as const
-
 /**
  * The order to the heat treater, thirteen points. It states requirements; the treater chooses the cycle. The state as
  * hardened and the state after finishing stand apart. Common practice, no source, but for the limits' own sources.
@@ -64,8 +59,6 @@ export function hardeningOrder(visit: Visit): Drafted {
     cautions: hardeningSafety(planned.process),
   }
 }
-
-const marked = ({ batch }: OrderSource): number => Math.min(MARKED, batch.start)
 
 function condition({ coreHardness, order }: CasePlan): readonly Draft[] {
   const temper = order?.temper
@@ -116,46 +109,7 @@ function coupon({ batch }: OrderSource, planned: CasePlan): readonly Draft[] {
   )
 }
 
-/** What the finishing stock is planned for, each for itself: out of round and bow add up in different ways. */
-function formAsked(source: OrderSource): { readonly ovality: readonly Quantity[]; readonly bow?: Quantity } {
-  const cuts = firstCuts(source).filter(({ kind }) => kind !== 'face')
-  const figure = (entry: (typeof cuts)[number], name: string) =>
-    entry.basis?.find(({ figure }) => figure === name)?.value
-  const ovality = cuts.flatMap(entry => {
-    const most = figure(entry, 'ovality')
-    return most === undefined ? [] : [length('asked', `ovality of ${entry.surface}`, { most }, { state: AS_HARDENED })]
-  })
-  const bows = cuts.flatMap(entry => figure(entry, 'bow') ?? [])
-  return {
-    ovality,
-    ...(bows.length > 0 && {
-      bow: length('asked', 'bow of the axis', { most: Math.min(...bows) }, { state: AS_HARDENED }),
-    }),
-  }
-}
-
-type Forms = ReturnType<typeof formAsked>
-
-function distortion(source: OrderSource, { growth }: CasePlan, { ovality, bow }: Forms): readonly Draft[] {
-  const bored = source.ladders.some(({ kind }) => kind === 'bore')
-  const grown = (side: 'outside' | 'bore', label: string) => {
-    const { least, nominal, most } = growth[side]
-    return length('expected', label, { value: nominal, least, most }, { state: 'in hardening' })
-  }
-  const outside = grown('outside', 'growth of the outside, a side')
-  return point(
-    'Sizes and distortion',
-    bored
-      ? say`We expect the outside to grow ${outside} a side and the bore to close ${grown('bore', 'closing of the bore, a side')} a side.`
-      : say`We expect the outside to grow ${outside} a side.`,
-    ...ovality.map((most): Said => say`${sentence(most.label)}, largest less smallest diameter, not over ${most}.`),
-    bow && say`Bow, the axis off straight over the length, not over ${bow}.`,
-    say`Measure before and after on ${count('asked', 'pieces that we mark', { value: marked(source) })} pieces that we mark, ${count('asked', 'angles measured at', { value: PLACES.angles })} angles in ${count('asked', 'planes measured in', { value: PLACES.planes })} planes; report both on the form.`,
-    'The first figures set our sizes for the next batch.',
-  )
-}
-
-function cleaning({ ported, plating, timingBreak }: OrderSource): readonly Draft[] {
+export function cleaning({ ported, plating, timingBreak }: OrderSource): readonly Draft[] {
   const { least, most } = EDGE_BREAK.beforeHardening
   const chamfer = plating && length('given', 'chamfer for plating', { least: plating.chamfer.least }, { places: 1 })
   return point(
@@ -180,24 +134,13 @@ function certificate(planned: CasePlan): readonly Draft[] {
   )
 }
 
-function returnsOf(
-  source: OrderSource,
-  planned: CasePlan,
-  { ovality, bow }: Forms,
-): readonly Omit<Returned, 'number'>[] {
+function returnsOf(source: OrderSource, planned: CasePlan, forms: Forms): readonly Omit<Returned, 'number'>[] {
   const coupon = (one: Quantity) => ({ ...one, of: 'coupon', readings: 1 }) as const
-  const piece = (one: Quantity) => ({ ...one, of: 'piece', readings: marked(source) }) as const
-  const measured = [...new Map(firstCuts(source).map(cut => [sizeLabel(cut), cut])).keys()]
   return [
     coupon(depthOrdered(planned, 'asked')),
     coupon(surfaceAsked(planned) ?? surfaceExpected(planned)),
     coupon(coreExpected(planned)),
     ...(isNitrided(planned) ? [coupon(layerAsked(planned))] : []),
-    ...measured.flatMap(label => [
-      piece(length('expected', label, {}, { state: 'before' })),
-      piece(length('expected', label, {}, { state: 'after' })),
-    ]),
-    ...ovality.map(piece),
-    ...(bow ? [piece(bow)] : []),
+    ...distortionReadings(source, forms),
   ]
 }

@@ -1,4 +1,5 @@
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedLadder, PlacedSize } from '../inspection/size-places.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
@@ -25,6 +26,8 @@ export type OrderSource = {
   readonly ladders: readonly PlacedLadder[]
   readonly stock: readonly StockEntry[]
   readonly case?: CasePlan
+  /** Instead of a case, where the part is hardened through. */
+  readonly quench?: QuenchPlan
   readonly plating?: PlatingPlan
   readonly ported: boolean
   /** Timing edges of the ports, which are broken less than the others. */

@@ -9,6 +9,7 @@ import { massOf } from './mass.ts'
 import type { OutsideOrder } from './order.ts'
 import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
 import { platingOrder } from './plating-order.ts'
+import { quenchOrder } from './quench-order.ts'
 import { reliefOrder } from './relief-order.ts'
 import type { Draft } from './say.ts'
 import { visitsOf } from './visits.ts'
@@ -62,8 +63,13 @@ const onceFirst = (rows: Drafted['returns']): Drafted['returns'] => [
 
 type Writer = (visit: Visit) => Drafted
 
+const hardenedAsPlanned: Writer = visit => {
+  const { quench } = visit.source
+  return quench ? quenchOrder(visit, quench) : hardeningOrder(visit)
+}
+
 const writerOf = ({ process, purpose }: OrderedOperation): Writer => {
-  if (HARDENING_PROCESSES.has(process)) return hardeningOrder
+  if (HARDENING_PROCESSES.has(process)) return hardenedAsPlanned
   if (purpose === 'plate' || purpose === 'relieve-for-plating' || purpose === 'bake-after-plating') return platingOrder
   return purpose === 'stress-relieve' ? reliefOrder : finishingOrder
 }

@@ -9,7 +9,13 @@ import { point, say, sentence } from './say.ts'
 export function reliefOrder(visit: Visit): Drafted {
   const { source, operations } = visit
   const [operation] = operations
-  const { stressRelief: aim, stressReliefWindow: window, temper } = source.case?.order ?? {}
+  const {
+    stressRelief: aim,
+    stressReliefWindow: window,
+    temper,
+  } = source.quench
+    ? { stressRelief: source.quench.stressRelief.aim, stressReliefWindow: source.quench.stressRelief }
+    : { temper: undefined, ...source.case?.order }
   const asked = window && celsius('asked', 'stress-relieving temperature', window)
   return {
     points: [
@@ -26,7 +32,9 @@ export function reliefOrder(visit: Visit): Drafted {
         ...(asked && aim !== undefined
           ? [
               say`At ${asked}, measured at the parts: aim at ${celsius('planned', 'middle of the window', { value: aim })}.`,
-              'Cooler, and nitriding moves the part; hotter, and the bar softens.',
+              source.quench
+                ? 'Cooler, and what is left of the stress moves the part in hardening; hotter, and the carbides change.'
+                : 'Cooler, and nitriding moves the part; hotter, and the bar softens.',
             ]
           : ['Below the temper of the bar, by the practice for this grade: tell us at what temperature.']),
         'Heat and cool slowly, parts free to move; time and rate are for the treater to choose and to confirm.',

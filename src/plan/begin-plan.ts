@@ -43,6 +43,7 @@ export function planStockSide(
       stock: withBatchChances(stock.entries, batch.batch.start),
       ladders: stock.ladders,
       ...(stock.case && { case: stock.case }),
+      ...(stock.quench && { quench: stock.quench }),
       ...(stock.plating && { plating: stock.plating }),
       findings,
     },

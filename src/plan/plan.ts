@@ -6,6 +6,7 @@ import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
 import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedChart, PlacedLadder, PlacedPlating, PlacedSize } from '../inspection/size-places.ts'
 import type { OutsideOrder } from '../orders/order.ts'
@@ -52,6 +53,8 @@ export type Plan = {
   /** Tolerance chart of the lengths. */
   readonly axial?: PlacedChart
   readonly case?: CasePlan
+  /** Instead of a case, where the part is hardened through. */
+  readonly quench?: QuenchPlan
   readonly plating?: PlacedPlating
   readonly ports: readonly PlannedPort[]
   /** The milling of the ports, in the order of cutting: one tilt and one tool each. */
@@ -77,7 +80,7 @@ export type Plan = {
 }
 
 /** What the stock is judged on: the Plan as far as no port, tool or gauge is needed. */
-export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'case' | 'findings'> & {
+export type StockSide = Pick<Plan, 'part' | 'batch' | 'stock' | 'case' | 'quench' | 'findings'> & {
   readonly plating?: PlatingPlan
   readonly operations: readonly Operation[]
   readonly ladders: readonly Ladder[]

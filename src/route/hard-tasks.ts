@@ -1,5 +1,5 @@
 import type { HardeningProcess, Part } from '../part/part.ts'
-import { takesCase } from '../part/takes-case.ts'
+import { comesHard, hardensThrough } from '../part/takes-case.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
 import { isCentreless } from './house-or-outside.ts'
@@ -27,9 +27,9 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
   const [purpose, name] = HARDENED_BY[part.hardening.process]
   const { outside: around, bore } = part
   const surfaces = [
-    ...around.map(({ name }) => name).filter(name => takesCase(part, 'outside', name)),
-    ...bore.map(({ name }) => name).filter(name => takesCase(part, 'bore', name)),
-    ...['top', 'bottom'].filter(name => takesCase(part, 'face', name)),
+    ...around.map(({ name }) => name).filter(name => comesHard(part, 'outside', name)),
+    ...bore.map(({ name }) => name).filter(name => comesHard(part, 'bore', name)),
+    ...['top', 'bottom'].filter(name => comesHard(part, 'face', name)),
   ]
   return [
     check(
@@ -50,7 +50,9 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
     check(
       'check-on-return',
       outside ? 'Check on return' : 'Check after hardening',
-      'case depth and hardness on the coupon, growth and out-of-round on the parts',
+      hardensThrough(part)
+        ? 'hardness and cracks, growth and out-of-round on the parts'
+        : 'case depth and hardness on the coupon, growth and out-of-round on the parts',
       [purpose],
     ),
   ]

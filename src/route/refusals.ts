@@ -1,13 +1,9 @@
 import type { Finding } from '../finding.ts'
 import { materialOf } from '../handbook/materials.ts'
-import { QUENCHED_RING, quenchOvality } from '../handbook/quench-ovality.ts'
-import { HARDENING, type HardeningProcess, type Part, placeOf } from '../part/part.ts'
-import { thinnestWall } from '../wall.ts'
+import { type Part, placeOf } from '../part/part.ts'
+import { hardensThrough } from '../part/takes-case.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import type { FinishingNeeds } from './needs.ts'
-
-/** Through hardening leaves no case, so there is none to plan for. */
-const PLANNED: readonly HardeningProcess[] = HARDENING.filter(process => process !== 'through hardening')
 
 /** What this planner has no route for: said plainly, never guessed. */
 export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] {
@@ -25,15 +21,7 @@ export function refusals(part: Part, needs: FinishingNeeds): readonly Finding[] 
   } else if (part.bore.length === 0 && kind !== 'pin') {
     findings.push(refuse('/body', `a ${kind} without a bore is not planned`, 'give body: bore:'))
   }
-  if (hardening && !PLANNED.includes(hardening.process)) {
-    findings.push(
-      refuse(
-        `${hardening.path}/process`,
-        `${hardening.process} is not planned: it leaves no case to order, and what the quench leaves of roundness decides the stock${quenchedRound(part)}`,
-        `agree sizes, quench and temper with the hardener; a part that runs hot tempers back. Processes planned: ${PLANNED.join(', ')}`,
-      ),
-    )
-  }
+  findings.push(...throughRefusals(part, refuse))
   if (hardening && needs.bottom.length > 0) {
     findings.push(
       refuse(
@@ -91,23 +79,50 @@ function pistonRefusals(part: Part, needs: FinishingNeeds, refuse: Refuse): read
   ]
 }
 
-/** Steel for nitriding is stress relieved; iron and soft parts are not. */
+/** Steel for nitriding or for hardening through is stress relieved; iron and soft parts are not. */
 export function stressReliefWanted(part: Part): boolean {
   const group = materialOf(part.material.grade)?.group
   return (
     part.hardening !== undefined &&
-    hardeningPurpose(part.hardening.process) === 'nitride' &&
+    (hardeningPurpose(part.hardening.process) === 'nitride' || hardensThrough(part)) &&
     group !== 'grey iron' &&
     group !== 'ductile iron' &&
     !part.waive.some(({ rule }) => rule === 'stress-relieved-before-nitriding')
   )
 }
 
-/** Of a sleeve, how oval each way of quenching leaves it. */
-function quenchedRound(part: Part): string {
-  const D = Math.max(...part.outside.map(({ size }) => size.nominal))
-  const t = thinnestWall(part)
-  if (part.bore.length === 0 || !(t > 0)) return ''
-  const oval = (way: keyof typeof QUENCHED_RING) => quenchOvality.value({ k: QUENCHED_RING[way], D, t }).toFixed(2)
-  return `, about ${oval('free')} mm free in oil, ${oval('press')} in a press and ${oval('plug')} on a plug (estimate)`
+/** What is hardened right through can keep nothing soft, and takes no treatment after that is hotter than its temper. */
+function throughRefusals(part: Part, refuse: Refuse): readonly Finding[] {
+  const { hardening, plating } = part
+  if (!hardening || !hardensThrough(part)) return []
+  const { path, masked, depth } = hardening
+  return [
+    ...(masked.length > 0
+      ? [
+          refuse(
+            `${path}/masked`,
+            `${masked.join(', ')} cannot be masked: a part that is hardened through is hard everywhere`,
+            'leave masked out; for a soft surface give the part a case, or induction harden what slides',
+          ),
+        ]
+      : []),
+    ...(depth
+      ? [
+          refuse(
+            `${path}/depth`,
+            `a depth of ${depth.least} mm is asked of a part that is hardened through: it has none`,
+            'leave depth out; for a case choose a process that lays one',
+          ),
+        ]
+      : []),
+    ...(plating
+      ? [
+          refuse(
+            plating.path,
+            `${plating.process} on a part that is hardened through is not planned: its bake against hydrogen comes to the temper, and it needs stress relief and blasting before`,
+            'agree relief, blasting and bake with plater and hardener, or plate a part that is hardened and tempered softer',
+          ),
+        ]
+      : []),
+  ]
 }

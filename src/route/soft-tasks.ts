@@ -1,6 +1,7 @@
 import { endInRotary } from '../chucking.ts'
 import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
+import { hardensThrough } from '../part/takes-case.ts'
 import type { Process } from '../process.ts'
 import type { Shop } from '../shop/shop.ts'
 import { drilledBore } from './drilled-bore.ts'
@@ -56,7 +57,7 @@ export function softTasks(
       surfaces: [...bands(part), 'top', 'bottom', 'length'],
       why: ['takes the bulk off while the part may still move'],
     },
-    ...(stressRelieved ? stressRelief() : []),
+    ...(stressRelieved ? stressRelief(part) : []),
     {
       purpose: 'finish-turn',
       name: 'Finish turn',
@@ -131,7 +132,7 @@ function finishHolding(part: Part, seat: string, first: string): string {
   return `Hold ${seat} in bored soft jaws; finish ${first} and the bore in one holding; turn round on an expanding mandrel in the bore for the rest`
 }
 
-const stressRelief = (): readonly TaskSketch[] => [
+const stressRelief = (part: Part): readonly TaskSketch[] => [
   check('check-blanks-before-sending', 'Check blanks before sending', 'count, heat number, length', ['stress-relieve']),
   {
     purpose: 'stress-relieve',
@@ -140,7 +141,9 @@ const stressRelief = (): readonly TaskSketch[] => [
     holding: 'Stand on end on a flat plate, not touching; never on the side',
     locatedBy: [],
     surfaces: [],
-    why: ['what is left of the rolling, tempering and roughing stress comes out now and not in the nitriding furnace'],
+    why: [
+      `what is left of the rolling, tempering and roughing stress comes out now and not in the ${hardensThrough(part) ? 'quench' : 'nitriding furnace'}`,
+    ],
   },
   check('check-blanks-on-return', 'Check blanks on return', 'count, hardness of the core', ['stress-relieve']),
 ]

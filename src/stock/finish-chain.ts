@@ -2,11 +2,12 @@ import type { Band } from '../band.ts'
 import { FINE_BORED, FINE_GROUND } from '../handbook/distortion.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { hardenedLayerToRemove, layerToRemove } from '../handbook/stock-at-worst-place.ts'
+import { QUENCHED_SKIN, QUENCHED_SOURCE } from '../handbook/through-hardening.ts'
 import { layerOf } from '../hardening/case-cycle.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none, worked } from '../known.ts'
 import { between, type DrawnSize, type Limits, middleOf, toleranceOf } from '../limits.ts'
 import type { Part, StockChoice } from '../part/part.ts'
-import { takesCase } from '../part/takes-case.ts'
+import { comesHard, hardensThrough, takesCase } from '../part/takes-case.ts'
 import type { SurfaceKind } from '../place.ts'
 import { platingSizes } from '../plating/plating-sizes.ts'
 import { FINISHING_PROCESSES } from '../process.ts'
@@ -53,6 +54,8 @@ export type FinishChain = {
   readonly softTolerance: Known<'mm'>
   /** Takes case, so it grows and has a case to keep. */
   readonly cased: boolean
+  /** Comes hard from the furnace, by a case or through: it grows and burns. */
+  readonly hard: boolean
   /** Left as drilled in roughing. */
   readonly drilled?: true
   /** In the order of the route; none when it is left as turned. */
@@ -118,6 +121,7 @@ export function finishChains(
       finalTolerance: isPlated ? plating.beforeTolerance : tolerance,
       softTolerance: softTolerance(shop, kind, finishes),
       cased,
+      hard: comesHard(part, kind, surface),
       finishes,
       ...(band && { band }),
       ...(band && band === drilledBore(part) && { drilled: true as const }),
@@ -237,6 +241,10 @@ function softLayer({
       needed: reckoned(notebook, hardenedLayerToRemove, { Rz, C, m }, about),
       rests: [named('roughness before', Rz), named('compound layer', C), named('cut beyond the layer', m)],
     }
+  }
+  if (hardensThrough(part)) {
+    const skin = known(QUENCHED_SKIN, 'mm', fromHandbook(QUENCHED_SOURCE))
+    return { needed: skin, rests: [named('skin of the quench, with the roughness before', skin)] }
   }
   const group = materialOf(part.material.grade)?.group
   const iron = group === 'grey iron' || group === 'ductile iron'

@@ -28,7 +28,7 @@ export function restsOnGrowth(part: Part, { chain, soft, growth }: SolvedChain):
 export function turnedFindings(part: Part, solved: SolvedChain): readonly Finding[] {
   const { chain, growth, soft } = solved
   const left = toleranceLeft(solved)
-  if (!chain.cased || left > 0.01) return []
+  if (!chain.hard || left > 0.01) return []
   const certain = growth.from === 'measured' || toleranceOf(chain.final) <= 2 * LEAST_SPREAD
   const µm = (value: number): string => fixed(micrometres(value), 1)
   const reckoned = left <= 0 && !certain

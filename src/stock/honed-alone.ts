@@ -11,7 +11,7 @@ import type { SolvedChain } from './solve-chain.ts'
  */
 export function honedAloneFindings(part: Part, { chain, stocks }: SolvedChain): readonly Finding[] {
   const [finish] = chain.finishes
-  if (!finish || chain.kind !== 'bore' || !chain.cased || finish.operation.process !== 'hone') return []
+  if (!finish || chain.kind !== 'bore' || !chain.hard || finish.operation.process !== 'hone') return []
   const { ovality: o, stock, lengthOverBore, source } = HONED_ALONE
   const ovality: Millimetre = Number(finish.rests.find(({ figure }) => figure === 'ovality')?.value ?? 0)
   const side = (stocks[0] ?? 0) / 2

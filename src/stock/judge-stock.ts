@@ -170,7 +170,7 @@ function stockFindings(
       hint: 'grind closer to size, or finer: a lap follows the form it finds and takes a micrometre or two a minute',
     })
   }
-  if (chain.cased && chain.kind !== 'face' && entry.onDiameter.nominal > HEAVY_STOCK + 1e-9) {
+  if (chain.hard && chain.kind !== 'face' && entry.onDiameter.nominal > HEAVY_STOCK + 1e-9) {
     findings.push({
       severity: 'warning',
       code: 'stock/heavy',

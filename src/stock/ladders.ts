@@ -17,7 +17,7 @@ export function laddersOf({ chains, shop, plated }: Sized, operations: readonly 
       states: [
         ...at('rough-turn', roughedTo(solved, shop)),
         ...(chain.drilled ? [] : at('finish-turn', soft)),
-        ...(chain.cased
+        ...(chain.hard
           ? operations
               .filter(({ purpose }) => isHardening(purpose))
               .map(operation => ({ ...plain(hardened), operation: operation.number, name: operation.name }))

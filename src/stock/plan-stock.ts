@@ -1,6 +1,7 @@
 import type { Finding } from '../finding.ts'
 import { depthThroughBoreChain } from '../handbook/stock-chain.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import { known, told, worked } from '../known.ts'
 import { middleOf } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
@@ -38,6 +39,8 @@ export type StockPlan = {
   readonly entries: readonly StockEntry[]
   readonly ladders: readonly Ladder[]
   readonly case?: CasePlan
+  /** Instead of a case, where the part is hardened through. */
+  readonly quench?: QuenchPlan
   readonly plating?: PlatingPlan
   /** Only for a part with ports. */
   readonly asMilled?: AsMilled
@@ -97,6 +100,7 @@ export function planStock(
     entries: chances ? withChances(notebook, entries, all, settled.planned.case) : entries,
     ladders: withSteps(laddersOf(sized, operations), entries, hardenedIn(operations, settled.planned.case)),
     ...(settled.planned.case && { case: settled.planned.case }),
+    ...(settled.planned.quench && { quench: settled.planned.quench }),
     ...(plating && { plating: plating.plan }),
     ...(asMilled && { asMilled }),
     axial: chart,

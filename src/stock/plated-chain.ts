@@ -22,6 +22,7 @@ export function platedChain(
       finalTolerance: finishedTolerance,
       softTolerance: platedTolerance,
       cased: false,
+      hard: false,
       finishes: [
         {
           operation: hone,

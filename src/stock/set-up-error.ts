@@ -1,5 +1,7 @@
 import { DISTORTION, type Distortion } from '../handbook/distortion.ts'
 import { faceTilt, formError, sumOfEccentricities } from '../handbook/stock-at-worst-place.ts'
+import { QUENCHED_SET_UP } from '../handbook/through-hardening.ts'
+import { chooseQuench } from '../hardening/choose-quench.ts'
 import { hardenedOn } from '../hardening/records.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none } from '../known.ts'
 import type { Part } from '../part/part.ts'
@@ -119,8 +121,17 @@ const usualFigures = ({ ovality, bow, source }: Distortion, length: Known<'mm'>)
   bow: named('bow', known((bow * length.value) / 100, 'mm', fromHandbook(source))),
 })
 
-function usualDistortion({ hardening, kind }: Part, relieved: boolean): Distortion {
+function usualDistortion(part: Part, relieved: boolean): Distortion {
+  const { hardening, kind } = part
   if (!hardening) return DISTORTION.turned
+  const quench = chooseQuench(part)
+  if (quench)
+    return {
+      condition: `hardened through, quenched ${quench.called}`,
+      ovality: quench.ovality.nominal,
+      bow: QUENCHED_SET_UP.bow,
+      source: `${quench.source}; bow 0.03 for each 100 mm`,
+    }
   if (hardeningPurpose(hardening.process) === 'nitride')
     return relieved ? DISTORTION.stressRelieved : DISTORTION.notStressRelieved
   return kind === 'pin' ? DISTORTION.quenchedPin : DISTORTION.quenchedSleeve

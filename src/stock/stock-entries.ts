@@ -45,7 +45,7 @@ export function cutsOf(notebook: Notebook, solved: SolvedChain): readonly Cut[] 
       form: form.value,
       told: toldIn(finish),
       basis: basisOf(solved, index),
-      ...(index === 0 && chain.cased && growth.from !== 'measured' && { firstArticle: savedBy(growth) }),
+      ...(index === 0 && chain.hard && growth.from !== 'measured' && { firstArticle: savedBy(growth, chain.cased) }),
     }
   })
 }
@@ -59,9 +59,9 @@ const toldIn = ({
 })
 
 /** Growth known, the stock need not bear its least nor the case its most. */
-const savedBy = ({ least, nominal, most }: Spread): NonNullable<StockEntry['firstArticle']> => ({
+const savedBy = ({ least, nominal, most }: Spread, cased: boolean): NonNullable<StockEntry['firstArticle']> => ({
   stock: 2 * (nominal - least),
-  case: most - least,
+  ...(cased && { case: most - least }),
 })
 
 /** The figures that a cut was reckoned from, as they were chosen. */
@@ -73,7 +73,7 @@ function basisOf({ chain, growth }: SolvedChain, index: number): readonly Figure
   return [
     ...(finish.fixed ? [fixedStock(chain.kind, finish.fixed)] : []),
     ...finish.rests,
-    ...(index === 0 && chain.cased ? [named('growth per side', known(growth.nominal, 'mm', growth))] : []),
+    ...(index === 0 && chain.hard ? [named('growth per side', known(growth.nominal, 'mm', growth))] : []),
     ...(before ? [named('tolerance before', before)] : []),
     named('tolerance after', after),
   ]

@@ -61,7 +61,7 @@ export type StockEntry = {
   /** The figures it stands on, as they were used. */
   readonly basis?: readonly Figure[]
   /** What knowing the growth from a measured first article would save: stock on diameter, and case. */
-  readonly firstArticle?: { readonly stock: Millimetre; readonly case: Millimetre }
+  readonly firstArticle?: { readonly stock: Millimetre; readonly case?: Millimetre }
   /** For one piece, and for one or more in the batch. */
   readonly chance?: { readonly piece: StockChance; readonly batch?: StockChance }
 }

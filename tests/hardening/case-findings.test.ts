@@ -118,8 +118,8 @@ describe('material and process', () => {
     expect(severity(hardenedBy({ hardness: { least: 650 } }), 'case/hardness-out-of-reach')).toBe('error')
     expect(severity(hardenedBy({ hardness: { least: 600 } }), 'case/hardness-out-of-reach')).toBeUndefined()
   })
-  it('through hardening leaves no case to plan', () => {
-    expect(severity(hardenedBy({ process: 'through hardening' }), 'case/process-not-planned')).toBe('error')
+  it('through hardening is refused a steel that has no hardness after its temper in the handbook', () => {
+    expect(severity(hardenedBy({ process: 'through hardening' }), 'case/grade-unknown')).toBe('error')
   })
   it('induction hardening of a ported sleeve is refused', () => {
     const part = { ...bridged(4), ...hardenedBy({ process: 'induction hardening' }, { ports: bridged(4).ports }) }

@@ -7,6 +7,7 @@ import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_MILLING_GRIP_FIELD } from './every-milling-grip-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
+import { EVERY_QUENCH_FIELD } from './every-quench-field.ts'
 import { EVERY_SET_UP_FIELD, EVERY_SHOP_FIELD } from './every-set-up-field.ts'
 
 const PLACE = { file: 'part.yaml', line: 1, column: 1 }
@@ -159,6 +160,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     ],
   },
   case: EVERY_CASE_FIELD,
+  quench: EVERY_QUENCH_FIELD,
   plating: {
     process: 'hard chrome',
     surface: 'bore',

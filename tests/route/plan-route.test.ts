@@ -160,7 +160,7 @@ describe('parts that have no route yet', () => {
     [
       'gas nitriding, hardness: min 500 HV',
       'through hardening, hardness: min 500 HV',
-      'through hardening is not planned: it leaves no case to order',
+      'a depth of 0.2 mm is asked of a part that is hardened through',
     ],
     ['top: {Ra: 0.8', 'bottom: {Ra: 0.8}\n  top: {Ra: 0.8', 'a bottom face finished after hardening is not planned'],
   ])('refuses %s as %s, with its place', (from, to, message) => {

@@ -37,6 +37,7 @@ export const OUTSIDE: FinishChain = {
   finalTolerance: given(0.019),
   softTolerance: given(0.05),
   cased: true,
+  hard: true,
   finishes: [finish('grind-outside', { eccentricity: 0.015 + 0.005, form: 0.02, needed: 0.02 + 0.01 })],
 }
 export const OUTSIDE_GROWTH: KnownSpread = { least: 0.005, nominal: 0.01, most: 0.015, ...ORIGIN }
@@ -49,6 +50,7 @@ export const BORE: FinishChain = {
   finalTolerance: given(0.016),
   softTolerance: given(0.05),
   cased: true,
+  hard: true,
   finishes: [
     finish('grind-bore', { eccentricity: 0.005 + 0.0075, form: 0.02, needed: 0.02 + 0.01 }),
     // Rz 3 and T 4; half a micrometre is left for form.

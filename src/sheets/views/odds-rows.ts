@@ -86,7 +86,7 @@ export const firstArticleLines = (entries: readonly StockEntry[], { length, unit
   entries.flatMap(({ surface, operation, firstArticle }) =>
     firstArticle
       ? [
-          `${surface}, operation ${operation}: measure the growth on a first article, and ${length(firstArticle.stock)} ${unit} less stock on diameter and ${length(firstArticle.case)} ${unit} less case would do.`,
+          `${surface}, operation ${operation}: measure the growth on a first article, and ${length(firstArticle.stock)} ${unit} less stock on diameter${firstArticle.case === undefined ? '' : ` and ${length(firstArticle.case)} ${unit} less case`} would do.`,
         ]
       : [],
   )

@@ -15,6 +15,7 @@ import {
 } from './odds-rows.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 import { leftHead, platingRows, under } from './plating-rows.ts'
+import { quenchRows } from './quench-rows.ts'
 
 export type StockView = {
   readonly unit: string
@@ -45,6 +46,7 @@ export type StockView = {
   }[]
   readonly leftHead: string
   readonly hardened: boolean
+  readonly orderHead: string
   readonly plating: readonly { readonly what: string; readonly value: string }[]
   readonly order: readonly { readonly what: string; readonly value: string }[]
   readonly pictures: readonly string[]
@@ -111,8 +113,9 @@ export function stockView(plan: Plan, figures: PaperFigures, pictures: Iterable<
         }
       }),
     })),
-    hardened: plan.case !== undefined,
-    order: caseOrder(plan, figures),
+    hardened: plan.case !== undefined || plan.quench !== undefined,
+    orderHead: plan.quench ? 'Hardening to order' : 'Case to order',
+    order: plan.quench ? quenchRows(plan.quench, figures) : caseOrder(plan, figures),
     plating: plan.plating ? platingRows(plan.plating, figures) : [],
     pictures: drawn,
     odds: oddsRows(plan.stock, figures),

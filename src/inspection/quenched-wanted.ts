@@ -1,0 +1,40 @@
+import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
+import type { QuenchPlan } from '../hardening/quench-plan.ts'
+import type { Part } from '../part/part.ts'
+import { outOfRoundWanted } from './case-wanted.ts'
+import { toLookAt, type Wanted, type Where } from './wanted.ts'
+
+/** What comes back from the hardener where the part is hard to the middle: hardness is read on the pieces themselves. */
+export function quenchedWanted(part: Part, { asked, expected }: QuenchPlan, where: Where): readonly Wanted[] {
+  return [
+    {
+      ...where,
+      name: 'hardness, on an end face',
+      kind: 'hardness',
+      unit: 'HV',
+      ...(asked ? { lower: asked.HV } : { nominal: Math.round(vickersFromRockwell.value({ HRC: expected })) }),
+      feature: 'bottom',
+      weight: 'critical',
+      remark: 'three places, where it is ground clean; not on a seat or in the bore',
+    },
+    toLookAt({
+      name: 'cracks by magnetic particle, as hardened',
+      feature: 'all surfaces',
+      weight: 'critical',
+      where,
+      remark: 'reject any crack, at corners and holes above all; demagnetise and clean after',
+    }),
+    ...outOfRoundWanted(part, where),
+  ]
+}
+
+/** Grinding burns and cracks bearing steel sooner than a nitrided case, and here the temper etch shows it. */
+export const finishedQuenched = (where: Where): readonly Wanted[] => [
+  toLookAt({
+    name: 'cracks by magnetic particle, after grinding',
+    feature: 'all surfaces',
+    weight: 'critical',
+    where,
+    remark: 'reject any crack; demagnetise and clean after; temper etch to ISO 14104 for burns before any honing',
+  }),
+]
