@@ -22,7 +22,7 @@ export type ThroughHardened = {
 const temper = (temper: Celsius, hardness: RockwellC) => ({ temper, hardness })
 const BEARING = [temper(150, 63), temper(200, 62), temper(250, 59), temper(300, 57)]
 
-export const THROUGH_HARDENED: readonly ThroughHardened[] = [
+const THROUGH_HARDENED: readonly ThroughHardened[] = [
   {
     grade: '100Cr6',
     hardening: { least: 830, most: 870 },

@@ -26,7 +26,7 @@ export type Quench = {
   readonly source: string
 }
 
-export const QUENCHES: Readonly<Record<QuenchWay, string>> = {
+const QUENCHES: Readonly<Record<QuenchWay, string>> = {
   free: 'free in oil, hung or stood on end',
   hot: 'in hot oil or a salt bath at 160 to 200 °C, stood on end',
   gas: 'in gas or air, stood on end',
