@@ -11,7 +11,8 @@ const desk = mkdtempSync(join(tmpdir(), 'installed-'))
 const works = join(desk, 'works')
 
 const run = (command: string, args: readonly string[], cwd = works): string =>
-  execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] })
+  // A plan in JSON is longer than what Node takes in from a command unasked.
+  execFileSync(command, args, { cwd, encoding: 'utf8', maxBuffer: 64 << 20, stdio: ['ignore', 'pipe', 'pipe'] })
 
 /** Packed as it would be published, and installed in a folder of its own; packages come from npm's cache where it has them. */
 beforeAll(() => {
