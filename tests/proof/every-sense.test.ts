@@ -6,11 +6,13 @@ import { expectPartProved } from '../ports/proof/prove-part.ts'
 /** The demo liner with three windows in its exhaust. */
 const LINER = demo('OX-098-21.yaml').replace(/bridge: [\d.]+/, 'bridge: [2.6, 2.6]')
 
-const SENSES = (['+X', '-X'] as const).flatMap(headFaces =>
-  (['Y to Z', 'Z to Y'] as const).flatMap(positiveRotary =>
-    (['Z to X', 'X to Z'] as const).map(positiveTilt => [headFaces, positiveRotary, positiveTilt] as const),
-  ),
-)
+/** Half of the eight, in which every two senses meet each way; that all eight cut alike, tests/nc/every-sense holds move for move. */
+const SENSES = [
+  ['+X', 'Y to Z', 'Z to X'],
+  ['+X', 'Z to Y', 'X to Z'],
+  ['-X', 'Y to Z', 'X to Z'],
+  ['-X', 'Z to Y', 'Z to X'],
+] as const
 
 it.each(SENSES)(
   'head %s, rotary %s, tilt axis %s: all windows come out as drawn, and nothing is touched',
