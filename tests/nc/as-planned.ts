@@ -186,10 +186,8 @@ export function expectProgramsAsPlanned(
           // Quicker than the cut's own feed it is only over what is cut already; feeds are written whole and places to a thousandth.
           const down = fed
             .filter(({ from, to, feed }) => feed <= cut.feed + 0.5 && Math.hypot(to.x - from.x, to.y - from.y) > 0.1)
-            .map(({ from, to, feed }) => (feed * (from.z - to.z)) / length(from, to))
-          expect(down.reduce((most, feed) => Math.max(most, feed), 0)).toBeLessThan(
-            1.02 * shape.downShare * cut.feed + 1,
-          )
+            .map(({ from, to, feed }) => ((feed - 0.5) * (from.z - to.z - 0.001)) / (length(from, to) + 0.001))
+          expect(down.reduce((most, feed) => Math.max(most, feed), 0)).toBeLessThan(1.001 * shape.downShare * cut.feed)
         }
         if (shape.kind === 'finish' && shape.arc > 0) {
           const slowest = Math.min(...fed.map(({ feed }) => feed))
