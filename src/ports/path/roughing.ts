@@ -81,6 +81,14 @@ function rampedLevels(
     while (index < end) go(atDepth(innerAt(++index), level / levels), 1)
     for (const loop of outer) for (const place of fromNearest(loop, from)) go(atDepth(place, level / levels), 1)
   }
+  if (shape.kind === 'rough' || shape.slug === 'kept') return
+  // Back along what is cut to where the loop begins, beside the entry: straight across from anywhere else a wall may bow in.
+  const outermost = outer.at(-1) ?? inner
+  for (const place of fromNearest(outermost, from).slice(1)) {
+    if (across(from, outermost[0] ?? from) < 1e-9) break
+    from = atDepth(place, last / levels)
+    visit(from, clearShare, true)
+  }
 }
 
 /** All round from the place that is nearest. */
