@@ -1,5 +1,6 @@
 import {
   arcFactor,
+  elasticModulusOf,
   gripAtSpeed,
   inwardAtJaw,
   jawForce,
@@ -11,8 +12,7 @@ import {
   SOFT_JAWS,
   THIN_RING,
 } from '../handbook/chuck-distortion.ts'
-import type { CuttingFamily } from '../handbook/cutting-grades.ts'
-import { told, worked } from '../known.ts'
+import { fromHandbook, told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
 import { type Micrometre, type Millimetre, micrometres, type Newton, type SpindleSpeed } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
@@ -34,15 +34,6 @@ const JAWS = {
   mass: 0.5,
   outward: 30,
 } as const
-
-/** N/mm². Steel: data sheets; aluminium: data sheets; iron and bronze: memory. */
-const STIFFNESS: Readonly<Partial<Record<CuttingFamily, number>>> = {
-  'grey iron': 110_000,
-  'ductile iron': 170_000,
-  aluminium: 70_000,
-  bronze: 110_000,
-}
-const STEEL = 210_000
 
 type Ring = { readonly outside: Millimetre; readonly wall: Millimetre; readonly R: Millimetre }
 
@@ -111,11 +102,13 @@ function springOf({
     { ...told(PRACTICE, { l_j: JAWS.length }), ...told(AS_CUT, { R, L: after.bottom - after.top }) },
     about,
   )
+  const stiffness = elasticModulusOf(material.grade)
   const pressed = {
     ...told(worked('force that each jaw has left at speed'), { F }),
     ...told(AS_CUT, { R, t: wall }),
     ...told(worked('length that carries the load of the jaws'), { b }),
-    ...told(PRACTICE, { E: STIFFNESS[material.family] ?? STEEL, N: JAWS.count }),
+    ...told(fromHandbook(stiffness.source), { E: stiffness.E }),
+    ...told(PRACTICE, { N: JAWS.count }),
   }
   const delta_L = use(inwardAtJaw, pressed, about)
   const delta_M = use(outwardBetweenJaws, pressed, about)

@@ -1,4 +1,5 @@
 import { type Formula, formula, type Input } from '../formula.ts'
+import { CUTTING_FAMILY, type CuttingFamily } from './cutting-grades.ts'
 
 /**
  * A thin ring in N jaws that press evenly. Bored round while it is held, it springs back lobed: large at the jaws, small
@@ -98,6 +99,20 @@ export const arcFactor: Formula<{ arc: 'deg' }, ''> = formula({
 
 /** Bored soft jaws: length on the part, mm, and the arc that each covers, degrees. Common practice, no source. */
 export const SOFT_JAWS = { count: 3, length: 20, arc: 60 } as const
+const STIFFNESS: Readonly<Partial<Record<CuttingFamily, number>>> = {
+  'grey iron': 110_000,
+  'ductile iron': 170_000,
+  aluminium: 70_000,
+  bronze: 110_000,
+}
+
+/** N/mm². Steel: data sheets; aluminium: data sheets; iron and bronze: memory. */
+export const elasticModulusOf = (grade: string): { readonly E: number; readonly source: string } => {
+  const family = CUTTING_FAMILY[grade]
+  const other = family && STIFFNESS[family]
+  return { E: other ?? 210_000, source: other === undefined || family === 'aluminium' ? 'data sheets' : 'memory' }
+}
+
 /** The ring formulas hold from this ratio of mean radius to wall. */
 export const THIN_RING = 5
 

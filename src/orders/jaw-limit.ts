@@ -1,5 +1,6 @@
 import {
   arcFactor,
+  elasticModulusOf,
   forceForLobes,
   inwardAtJaw,
   loadedLength,
@@ -12,9 +13,6 @@ import { GROUND_ROUNDNESS } from '../handbook/distortion.ts'
 import { fromHandbook, told, worked } from '../known.ts'
 import type { Newton } from '../units.ts'
 import type { OrderedOperation, Visit } from './order-source.ts'
-
-/** N/mm², steel. Source: data sheets. */
-const STEEL = 210_000
 
 const JAWS = fromHandbook('common practice, no source')
 const AS_HELD = worked('the part as it comes to this operation')
@@ -41,11 +39,12 @@ export function jawLimit({ source, notebook }: Visit, operation: OrderedOperatio
     { ...told(JAWS, { l_j: SOFT_JAWS.length }), ...told(AS_HELD, { R, L: shape.bottom - shape.top }) },
     about,
   )
+  const stiffness = elasticModulusOf(source.grade)
   const one = {
     ...told(worked('one newton a jaw'), { F: 1 }),
     ...told(AS_HELD, { R, t }),
     ...told(worked(`${loadedLength.symbol}, ${loadedLength.meaning}`), { b }),
-    ...told(fromHandbook('data sheets'), { E: STEEL }),
+    ...told(fromHandbook(stiffness.source), { E: stiffness.E }),
     ...told(JAWS, { N: SOFT_JAWS.count }),
   }
   const delta_1 = notebook.use(
