@@ -32,6 +32,7 @@ export type Unit =
   | 'N'
   | 'kgf'
   | 'N m'
+  | 'N/mm'
   | 'N/mm²'
   | 'N/µm'
   | 'MPa'

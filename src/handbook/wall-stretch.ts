@@ -136,20 +136,21 @@ export function releasedShare({
   return lowerGammaShare(1 / n, (Math.max(0, s) / w_p) ** n)
 }
 
-export const releaseMove: Formula<{ nu: ''; F_x: 'MPa'; R: 'mm'; E: 'MPa'; t: 'mm' }, 'mm'> = formula({
+const F_x: Input<'N/mm'> = {
+  meaning: 'force of the case that is gone less the tension of the core that went with it, along the circumference',
+  unit: 'N/mm',
+  from: -5000,
+  upTo: 5000,
+}
+
+export const releaseMove: Formula<{ nu: ''; F_x: 'N/mm'; R: 'mm'; E: 'MPa'; t: 'mm' }, 'mm'> = formula({
   symbol: 'dw',
   meaning: 'movement of the wall outward when the force of a case is ground away, away from the ends',
   unit: 'mm',
   expression: '-(1 - nu) * F_x * R / (E * t)',
   inputs: {
     nu,
-    // N for each mm of circumference: MPa times mm.
-    F_x: {
-      meaning: 'force of the case that is gone less the tension of the core that went with it, N/mm',
-      unit: 'MPa',
-      from: -5000,
-      upTo: 5000,
-    },
+    F_x,
     R: length('mean radius of what is left'),
     E,
     t: length('wall that is left'),
@@ -159,19 +160,14 @@ export const releaseMove: Formula<{ nu: ''; F_x: 'MPa'; R: 'mm'; E: 'MPa'; t: 'm
   value: ({ nu, F_x, R, E, t }) => (-(1 - nu) * F_x * R) / (E * t),
 })
 
-export const releaseFlare: Formula<{ nu: ''; F_x: 'MPa'; R: 'mm'; E: 'MPa'; t: 'mm'; t_left: 'mm' }, 'mm'> = formula({
+export const releaseFlare: Formula<{ nu: ''; F_x: 'N/mm'; R: 'mm'; E: 'MPa'; t: 'mm'; t_left: 'mm' }, 'mm'> = formula({
   symbol: 'flare',
   meaning: 'movement of the ends over the middle when the force of a case is ground away on one side',
   unit: 'mm',
   expression: 'sqrt(3 * (1 - nu^2)) * R * F_x * t / (E * t_left^2)',
   inputs: {
     nu,
-    F_x: {
-      meaning: 'force of the case that is gone less the tension of the core that went with it, N/mm',
-      unit: 'MPa',
-      from: -5000,
-      upTo: 5000,
-    },
+    F_x,
     R: length('mean radius of what is left'),
     E,
     t: length('wall before'),
