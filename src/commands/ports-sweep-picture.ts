@@ -1,4 +1,5 @@
-import type { Panel, Run, Stretch } from '../pictures/panel-chart.ts'
+import type { Shaded } from '../pictures/chart.ts'
+import type { Panel, Run } from '../pictures/panel-chart.ts'
 import type { Picture } from '../pictures/picture.ts'
 import type { PortsPoint } from '../plan/sweep-ports.ts'
 import type { Options } from './options.ts'
@@ -75,8 +76,8 @@ function panelsOf(points: readonly PortsPoint[]): readonly Panel[] {
 const withLines = ({ title, runs }: Panel): Panel => ({ title, runs: runs.filter(({ points }) => points.length > 0) })
 
 /** Neighbouring values that serve. */
-function stretchesOf(points: readonly PortsPoint[]): readonly Stretch[] {
-  const stretches: Stretch[] = []
+function stretchesOf(points: readonly PortsPoint[]): readonly Shaded[] {
+  const stretches: Shaded[] = []
   for (const [i, { value, serves }] of points.entries()) {
     if (!serves) continue
     const before = stretches.at(-1)
@@ -86,4 +87,4 @@ function stretchesOf(points: readonly PortsPoint[]): readonly Stretch[] {
   return stretches
 }
 
-const inWords = ({ from, to }: Stretch): string => (from === to ? `at ${from}` : `from ${from} to ${to}`)
+const inWords = ({ from, to }: Shaded): string => (from === to ? `at ${from}` : `from ${from} to ${to}`)

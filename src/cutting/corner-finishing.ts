@@ -1,5 +1,4 @@
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
-import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { headSense } from '../machine-frame.ts'
 import { cornerLines, mostLeft } from '../ports/path/corners.ts'
 import { wallLevels } from '../ports/path/levels.ts'
@@ -11,7 +10,7 @@ import { figure } from './figure.ts'
 import { sideCut, soonestClearing } from './side-cut.ts'
 import type { Step } from './step.ts'
 import { arcRemark, cornerFeed, mostBendOf, mostLevel, reportBend, twice } from './window-finishing.ts'
-import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds } from './window-job.ts'
+import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds, wallStep } from './window-job.ts'
 
 /** What a larger cutter left in the corners of a wall that it finished: the same, and once more without infeed. */
 export function finishCorners(task: CuttingTask, job: WindowJob): readonly MadeCut[] {
@@ -68,22 +67,13 @@ export function clearCorners(task: CuttingTask, job: WindowJob): readonly MadeCu
   const planned = wallLevels(wallFloors(window, { ...way, levels: 1, ...wallFeeds(1) }), most)
   if (!planned) return []
   const { levels, depth } = planned
-  const { feed, tableFeed, strain } = sideCut(task, setting, { depth, ae, mostBend, about: named })
-  const shape = { ...way, levels, ...wallFeeds(tableFeed) }
-  const cut = measuredCut(job, shape, tableFeed)
+  const along = sideCut(task, setting, { depth, ae, mostBend, about: named })
+  const shape = { ...way, levels, ...wallFeeds(along.tableFeed) }
+  const cut = measuredCut(job, shape, along.tableFeed)
   const step: Step = {
-    tool: setting.mill.name,
+    ...wallStep(job, setting, along, { levels, depth, time: cut.time }),
     action: `clear the corners of ${named}`,
-    feature: job.port.name,
-    cuttingSpeed: setting.cuttingSpeed,
-    spindleSpeed: setting.spindleSpeed,
-    feed,
-    feedUnit: 'mm/tooth',
-    tableFeed,
-    depth,
-    passes: levels,
-    time: cut.time + SHOP_TIMES.rapid,
-    ...strain,
+    ...along.strain,
     remarks: [
       START_AT_SMALL,
       `up to ${figure(thick + setting.wallStock)} mm thick: ${stocks.length} ${stocks.length > 1 ? 'ways' : 'way'} along the wall at each level, ${figure(ae)} mm each; leave ${figure(setting.wallStock)} mm`,

@@ -1,16 +1,13 @@
 import { fixed } from '../figures.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { DATUM_SIZES } from '../handbook/timing-datums.ts'
-import { feedRate } from '../handbook/turning.ts'
-import { fromHandbook, told } from '../known.ts'
 import { type EndMill, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import type { ClockingDatum } from './clocking-datum.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
+import { drillSetting } from './drill-cut.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
-import { spindleFor } from './spindle.ts'
 import { type Step, timeOnly } from './step.ts'
-import { ofTool, SETTLED } from './where-from.ts'
 
 type SettingOf = (mill: EndMill) => EndMillSetting
 
@@ -68,7 +65,7 @@ function milled(task: CuttingTask, datum: ClockingDatum, settingOf: SettingOf): 
 const LINE = 0.7
 
 function reamed(task: CuttingTask, datum: ClockingDatum): readonly Step[] {
-  const { shop, machine, material, notebook, operation } = task
+  const { shop, operation } = task
   const { on, depth = 0 } = datum
   const size = DATUM_SIZES['dowel hole']
   const drill = toolsOf(shop, 'drill')
@@ -81,19 +78,7 @@ function reamed(task: CuttingTask, datum: ClockingDatum): readonly Step[] {
   if (!drill) return [timeOnly('drill, to get', `drill the dowel hole in ${on}`, 0, said), ream]
   const about = { operation: operation.number, about: `dowel hole in ${on}` }
   const D: Millimetre = drill.diameter
-  const {
-    spindleSpeed: n,
-    cuttingSpeed,
-    limitedBy,
-  } = spindleFor({
-    machine,
-    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
-    ...told(ofTool(task, drill), { diameter: D }),
-    notebook,
-    about,
-  })
-  const feed = material.drilling.feed * D
-  const vf = notebook.use(feedRate, told(SETTLED, { f: feed, n }), about)
+  const { spindleSpeed: n, cuttingSpeed, limitedBy, feed, tableFeed: vf } = drillSetting(task, drill, about)
   return [
     {
       tool: drill.name,

@@ -1,15 +1,51 @@
 import { drillChipThickness, drillPower, drillThrust, drillTorque } from '../handbook/drilling.ts'
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
-import { type Origin, told, worked } from '../known.ts'
-import type { Degree, Kilowatt, Millimetre, MillimetrePerRevolution, Newton, SpindleSpeed } from '../units.ts'
+import { feedRate } from '../handbook/turning.ts'
+import { fromHandbook, type Origin, told, worked } from '../known.ts'
+import type { Drill as DrillOnHand } from '../shop/tool.ts'
+import type {
+  Degree,
+  Kilowatt,
+  Millimetre,
+  MillimetrePerMinute,
+  MillimetrePerRevolution,
+  Newton,
+  SpindleSpeed,
+} from '../units.ts'
 import type { About, Notebook } from '../working.ts'
 import { type CuttingMaterial, specificForceOf } from './cutting-material.ts'
+import type { CuttingTask } from './cutting-task.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
-import { SETTLED } from './where-from.ts'
+import { type Spindle, spindleFor } from './spindle.ts'
+import { ofTool, SETTLED } from './where-from.ts'
 
 type Drill = { readonly diameter: Millimetre; readonly point: Degree }
 
 const ON_HAND: Origin = worked('the drill on hand that was chosen')
+
+type DrillSetting = Spindle & {
+  readonly feed: MillimetrePerRevolution
+  readonly tableFeed: MillimetrePerMinute
+}
+
+/** Speed and feed that a drill of the handbook's kind starts with in this material. */
+export function drillSetting(
+  task: Pick<CuttingTask, 'machine' | 'material' | 'notebook' | 'shop'>,
+  drill: DrillOnHand,
+  about: About,
+): DrillSetting {
+  const { machine, material, notebook } = task
+  const spindle = spindleFor({
+    machine,
+    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
+    ...told(ofTool(task, drill), { diameter: drill.diameter }),
+    notebook,
+    about,
+  })
+  const feed = material.drilling.feed * drill.diameter
+  const tableFeed = notebook.use(feedRate, told(SETTLED, { f: feed, n: spindle.spindleSpeed }), about)
+  return { ...spindle, feed, tableFeed }
+}
 
 /** What a worn drill in the full pushes with, and takes of the motor. */
 export function drillForces({

@@ -2,15 +2,13 @@ import { BREAKTHROUGH, ENTRY_POLICY, entryLength, slopeOfEntry } from '../handbo
 import { HELIX_HOLE, helixFeed, helixPath } from '../handbook/helical-entry.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import { feedRate } from '../handbook/turning.ts'
-import { fromHandbook, told, worked } from '../known.ts'
+import { told, worked } from '../known.ts'
 import { ENTRY_CLEARANCE, ENTRY_WALL } from '../ports/entry-hole.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { drillForces } from './drill-cut.ts'
+import { drillForces, drillSetting } from './drill-cut.ts'
 import { figure } from './figure.ts'
-import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
 import { AS_CUT, ofTool, PRACTICE, SETTLED } from './where-from.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob } from './window-job.ts'
@@ -96,26 +94,14 @@ function windDown(
 
 /** The hole that the cutter goes down in, drilled from outside through one wall. */
 export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefined {
-  const { machine, material, notebook, operation } = task
+  const { material, notebook, operation } = task
   const { drill, named, slope: faceSlope } = job
   if (!drill) return undefined
   const about = { operation: operation.number, about: named }
   const D = drill.diameter
   const policy = policyFor(faceSlope)
   const flat = policy?.first === 'mill a flat'
-  const {
-    spindleSpeed: n,
-    cuttingSpeed,
-    limitedBy,
-  } = spindleFor({
-    machine,
-    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
-    ...told(ofTool(task, drill), { diameter: D }),
-    notebook,
-    about,
-  })
-  const feed = material.drilling.feed * D
-  const vf = notebook.use(feedRate, told(SETTLED, { f: feed, n }), about)
+  const { spindleSpeed: n, cuttingSpeed, limitedBy, feed, tableFeed: vf } = drillSetting(task, drill, about)
   // The flat is square to the drill; the bore is not, and slopes about as much as the outside does.
   const slope = Math.min(faceSlope, STEEPEST_EXIT)
   const share = flat ? 1 : (policy?.feedShare ?? BREAKTHROUGH.feedShare)

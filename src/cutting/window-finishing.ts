@@ -1,7 +1,6 @@
 import { fixed } from '../figures.ts'
 import { insideCornerFeed, LARGEST_CUTTER_IN_CORNER } from '../handbook/end-milling.ts'
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
-import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { told, worked } from '../known.ts'
 import { wallLevels } from '../ports/path/levels.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
@@ -14,7 +13,7 @@ import { figure } from './figure.ts'
 import { type SideCut, sideCut } from './side-cut.ts'
 import type { Step } from './step.ts'
 import { ofTool } from './where-from.ts'
-import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds } from './window-job.ts'
+import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds, wallStep } from './window-job.ts'
 
 /** A finishing pass may bend the cutter by this share of the tolerance of a port's edge. Common practice, no source. */
 const BEND_OF_TOLERANCE = 0.25
@@ -118,23 +117,12 @@ type Twice = {
 export function twice(
   job: WindowJob,
   setting: EndMillSetting,
-  { feed, tableFeed, strain }: SideCut,
+  along: SideCut,
   { levels, depth, remarks, finish, spring, actions }: Twice,
 ): readonly MadeCut[] {
-  const cut = measuredCut(job, finish, tableFeed)
-  const common = {
-    tool: setting.mill.name,
-    feature: job.port.name,
-    cuttingSpeed: setting.cuttingSpeed,
-    spindleSpeed: setting.spindleSpeed,
-    feed,
-    feedUnit: 'mm/tooth',
-    tableFeed,
-    depth,
-    passes: levels,
-    time: cut.time + SHOP_TIMES.rapid,
-  } as const
-  const finishing: Step = { ...common, action: actions[0], ...strain, remarks }
+  const cut = measuredCut(job, finish, along.tableFeed)
+  const common = wallStep(job, setting, along, { levels, depth, time: cut.time })
+  const finishing: Step = { ...common, action: actions[0], ...along.strain, remarks }
   const again: Step = { ...common, action: actions[1], remarks: ['same path, no infeed'] }
   return [madeCut(finishing, finish, cut), madeCut(again, spring, cut)]
 }

@@ -1,9 +1,10 @@
 import { MILLING_STARTS } from '../handbook/milling-speeds.ts'
+import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { type MeasuredPath, measuredPath } from '../ports/path/cut-path.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { OrderedWindow } from '../ports/window-order.ts'
 import type { Drill } from '../shop/tool.ts'
-import type { Degree, Millimetre, MillimetrePerMinute } from '../units.ts'
+import type { Degree, Millimetre, MillimetrePerMinute, Minute } from '../units.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import type { WindowCut } from './set-up.ts'
 import type { Step } from './step.ts'
@@ -50,4 +51,23 @@ export const measuredCut = ({ window }: WindowJob, shape: CutShape, feed: Millim
 export const madeCut = (step: Step, shape: CutShape, { length, time }: { length: number; time: number }): MadeCut => ({
   step,
   cut: { kind: shape.kind, feed: step.tableFeed, depth: step.depth, passes: step.passes, length, time, shape },
+})
+
+/** What every step along a wall has alike: its cutter, speeds, feed and levels. */
+export const wallStep = (
+  job: WindowJob,
+  { mill, cuttingSpeed, spindleSpeed }: EndMillSetting,
+  { feed, tableFeed }: Pick<Step, 'feed' | 'tableFeed'>,
+  { levels, depth, time }: { readonly levels: number; readonly depth: Millimetre; readonly time: Minute },
+): Omit<Step, 'action' | 'remarks'> => ({
+  tool: mill.name,
+  feature: job.port.name,
+  cuttingSpeed,
+  spindleSpeed,
+  feed,
+  feedUnit: 'mm/tooth',
+  tableFeed,
+  depth,
+  passes: levels,
+  time: time + SHOP_TIMES.rapid,
 })

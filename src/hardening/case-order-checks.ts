@@ -6,7 +6,7 @@ import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Celsius, Millimetre } from '../units.ts'
+import type { Celsius, Millimetre, Vickers } from '../units.ts'
 import { boreOf, treatedSides } from './case-surfaces.ts'
 
 /** Walls up to this warp when one side alone is treated. Common practice, no source. */
@@ -14,7 +14,6 @@ const THIN_WALL = 6
 
 /** Whether the process may be asked for on this material. */
 export function choiceFindings(part: Part, window: HardeningWindow): readonly Finding[] {
-  const { grade } = part.material
   const asked = part.hardening?.hardness?.least
   if (window.term === 'SHD' && part.ports.length > 0) {
     return [
@@ -29,7 +28,24 @@ export function choiceFindings(part: Part, window: HardeningWindow): readonly Fi
       }),
     ]
   }
-  const judged = hardeningChoice(grade, window.column, asked)
+  return gradeFindings(part, { process: window.process, column: window.column, asked })
+}
+
+/** What the table of materials and processes says of the part's grade. */
+export function gradeFindings(
+  part: Part,
+  {
+    process,
+    column,
+    asked,
+  }: {
+    readonly process: string
+    readonly column: Parameters<typeof hardeningChoice>[1]
+    readonly asked?: Vickers | undefined
+  },
+): readonly Finding[] {
+  const { grade } = part.material
+  const judged = hardeningChoice(grade, column, asked)
   if (!judged || judged.choice === 'OK') return []
   const refused = judged.choice === 'NO'
   const forHardness = asked === undefined ? '' : ` for ${fixed(asked, 0)} HV`
@@ -40,7 +56,7 @@ export function choiceFindings(part: Part, window: HardeningWindow): readonly Fi
       severity: refused ? 'error' : 'warning',
       code: refused ? 'case/process-refused' : 'case/process-limited',
       path: '/hardening/process',
-      message: `${window.process} ${grade}${forHardness} is ${refused ? 'refused' : 'done with limits only'} (${CHOICE_SOURCE})${why}`,
+      message: `${process} ${grade}${forHardness} is ${refused ? 'refused' : 'done with limits only'} (${CHOICE_SOURCE})${why}`,
       hint: refused
         ? 'choose another material or another process'
         : 'agree with the hardener what it will reach before the bar is bought',

@@ -1,6 +1,5 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { CHOICE_SOURCE, hardeningChoice } from '../handbook/hardening-choice.ts'
 import { SERVICE_MARGIN, type ThroughHardened, throughHardened } from '../handbook/through-hardening.ts'
 import { fromHandbook, known, named } from '../known.ts'
 import type { Part } from '../part/part.ts'
@@ -9,6 +8,7 @@ import type { Shop } from '../shop/shop.ts'
 import { thinnestWall } from '../wall.ts'
 import type { Notebook } from '../working.ts'
 import { growthIn } from './case-growth.ts'
+import { gradeFindings } from './case-order-checks.ts'
 import { chooseQuench } from './choose-quench.ts'
 import { chooseTemper, rockwellAsked, runsHot, type Temper } from './choose-temper.ts'
 import type { QuenchPlan } from './quench-plan.ts'
@@ -25,7 +25,7 @@ export function planQuench(
 ): { readonly quench?: QuenchPlan; readonly findings: readonly Finding[] } {
   const { grade } = part.material
   const row = throughHardened(grade)
-  const chosen = chosenFindings(part)
+  const chosen = gradeFindings(part, { process: 'through hardening', column: 'through harden' })
   if (!row) return { findings: [...chosen, gradeUnknown(part)] }
   const temper = chooseTemper(part)
   const quench = chooseQuench(part)
@@ -64,24 +64,6 @@ export function planQuench(
       ...recordFindings(shop, { part, growth, depth: NO_DEPTH }),
     ],
   }
-}
-
-/** The table of materials and processes. */
-function chosenFindings(part: Part): readonly Finding[] {
-  const { grade } = part.material
-  const judged = hardeningChoice(grade, 'through harden')
-  if (!judged || judged.choice === 'OK') return []
-  const refused = judged.choice === 'NO'
-  return [
-    partFinding({
-      part,
-      severity: refused ? 'error' : 'warning',
-      code: refused ? 'case/process-refused' : 'case/process-limited',
-      path: '/hardening/process',
-      message: `through hardening ${grade} is ${refused ? 'refused' : 'done with limits only'} (${CHOICE_SOURCE})${judged.why === undefined ? '' : `: ${judged.why}`}`,
-      hint: refused ? 'choose another material or another process' : 'agree with the hardener what it will reach',
-    }),
-  ]
 }
 
 const gradeUnknown = (part: Part): Finding =>

@@ -1,15 +1,9 @@
-import type { ClockingDatum } from '../cutting/clocking-datum.ts'
 import type { Finding } from '../finding.ts'
 import { acceptanceFrom, acceptanceTo, gaugeRatio } from '../handbook/gauge-decision.ts'
 import { EXPANSION_SOURCE, warmReading } from '../handbook/thermal-expansion.ts'
-import type { CasePlan } from '../hardening/case-plan.ts'
-import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import { fromHandbook, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { placeKind, writtenAs } from '../place.ts'
-import type { PlatingPlan } from '../plating/plating-plan.ts'
-import type { PlannedPort } from '../ports/port.ts'
-import type { Operation } from '../route/operation.ts'
 import { chooseGauge, placesRead } from '../shop/choose-gauge.ts'
 import { onHand } from '../shop/origin.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -18,9 +12,8 @@ import type { Characteristic } from './characteristic.ts'
 import { type Found, gaugeFindings, roughnessFindings } from './inspection-findings.ts'
 import { sampleOf, workSamples } from './sample-size.ts'
 import { warmGiven } from './size-wanted.ts'
-import type { SizesByOperation } from './sizes-made.ts'
 import type { Wanted } from './wanted.ts'
-import { wantedAt } from './wanted-at.ts'
+import { type Planned, wantedAt } from './wanted-at.ts'
 
 export type InspectionPlan = {
   readonly characteristics: readonly Characteristic[]
@@ -32,18 +25,9 @@ export type InspectionPlan = {
 export function planInspection({
   pieces,
   ...planned
-}: {
-  readonly part: Part
-  readonly shop: Shop
-  readonly operations: readonly Operation[]
-  readonly sizes: SizesByOperation
-  readonly ports: readonly PlannedPort[]
-  readonly casePlan: CasePlan | undefined
-  readonly quench?: QuenchPlan | undefined
+}: Planned & {
   /** Started. */
   readonly pieces: number
-  readonly plating: PlatingPlan | undefined
-  readonly datum: ClockingDatum | undefined
 }): InspectionPlan {
   const { part, shop, operations } = planned
   const found = operations

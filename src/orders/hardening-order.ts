@@ -6,7 +6,7 @@ import { depthOrdered, isNitrided, surfaceAsked, surfaceExpected } from './case-
 import { distortion, distortionReadings, type Forms, formAsked } from './distortion-asked.ts'
 import type { Drafted } from './drafted.ts'
 import { coreExpected, layer, layerAsked, processAllowed, result } from './hardening-result.ts'
-import { identity } from './identity.ts'
+import { oneHeat } from './identity.ts'
 import type { Quantity, Returned } from './order.ts'
 import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
 import { celsius, count, hardness, length } from './quantity.ts'
@@ -28,11 +28,7 @@ export function hardeningOrder(visit: Visit): Drafted {
   const forms = formAsked(source)
   return {
     points: [
-      ...identity(visit, 'One heat in a charge: do not mix heats.'),
-      ...point(
-        'Material',
-        `${source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,
-      ),
+      ...oneHeat(visit),
       ...condition(planned),
       ...processAllowed(planned),
       ...result(planned),

@@ -17,3 +17,12 @@ export function identity({ source, operations }: Visit, ...more: readonly string
     ...more,
   )
 }
+
+/** For whoever hardens: the pieces of one heat, and what they are of. */
+export const oneHeat = (visit: Visit): readonly Draft[] => [
+  ...identity(visit, 'One heat in a charge: do not mix heats.'),
+  ...point(
+    'Material',
+    `${visit.source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,
+  ),
+]

@@ -4,7 +4,7 @@ import { AS_HARDENED } from './case-words.ts'
 import { distortion, distortionReadings, formAsked } from './distortion-asked.ts'
 import type { Drafted } from './drafted.ts'
 import { cleaning } from './hardening-order.ts'
-import { identity } from './identity.ts'
+import { oneHeat } from './identity.ts'
 import type { Quantity } from './order.ts'
 import type { OrderSource, Visit } from './order-source.ts'
 import { celsius, hardness, length } from './quantity.ts'
@@ -30,11 +30,7 @@ export function quenchOrder(visit: Visit, planned: QuenchPlan): Drafted {
   const forms = formAsked(source)
   return {
     points: [
-      ...identity(visit, 'One heat in a charge: do not mix heats.'),
-      ...point(
-        'Material',
-        `${source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,
-      ),
+      ...oneHeat(visit),
       ...condition(planned),
       ...allowed(planned),
       ...quenched(source, planned),

@@ -1,6 +1,6 @@
 import { inUnits, ofDrawing, type Units } from '../figures.ts'
-import { line, SMALL, THIN, text, type XY } from './marks.ts'
-import type { Mark, Point } from './picture.ts'
+import { line, polygon, SHADE, SMALL, THIN, text, type XY } from './marks.ts'
+import { type Mark, onPaper, type Point } from './picture.ts'
 
 /** One axis of a chart: from a value to a value, from a place on the picture to a place. */
 export type Axis = {
@@ -73,3 +73,21 @@ export const pointOn = (across: Axis, up: Axis, x: number, y: number): XY => ({
   x: onAxis(across, x),
   y: onAxis(up, y),
 })
+
+/** From a value to a value. */
+export type Shaded = { readonly from: number; readonly to: number }
+
+/** A chart shaded over a stretch of its foot; a single value is a stretch as wide as a line. */
+export function shadedBetween(across: Axis, up: Axis, { from, to }: Shaded): Mark {
+  const left = onAxis(across, from)
+  const right = Math.max(onAxis(across, to), left + onPaper(1))
+  return polygon(
+    [
+      { x: left, y: up.start },
+      { x: right, y: up.start },
+      { x: right, y: up.end },
+      { x: left, y: up.end },
+    ],
+    { fill: SHADE },
+  )
+}

@@ -1,7 +1,7 @@
 import { captionBlock } from './caption.ts'
-import { type Axis, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
+import { type Axis, footAxis, pointOn, roundStep, type Shaded, shadedBetween, sideAxis } from './chart.ts'
 import { labelColumn } from './label-column.ts'
-import { line, polygon, polyline, SHADE, text } from './marks.ts'
+import { line, polyline, text } from './marks.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
 
 /** A line of a panel: a figure for some of the values. */
@@ -12,9 +12,6 @@ export type Run = {
 
 /** Figures of one kind, drawn on one axis. */
 export type Panel = { readonly title: string; readonly runs: readonly Run[] }
-
-/** From a value to a value. */
-export type Stretch = { readonly from: number; readonly to: number }
 
 const LEFT: Point = onPaper(16)
 /** For the names at the ends of the lines. */
@@ -35,7 +32,7 @@ export function drawPanels({
   measure,
 }: {
   readonly panels: readonly Panel[]
-  readonly shaded: readonly Stretch[]
+  readonly shaded: readonly Shaded[]
   readonly along: { readonly values: readonly number[]; readonly title: string }
   readonly words: { readonly caption: string; readonly alternative: string }
   readonly room: { readonly width: Point; readonly height: Point }
@@ -56,7 +53,7 @@ export function drawPanels({
       return end ? [{ run, end, name }] : []
     })
     return [
-      ...shaded.map(stretch => band(across, up, stretch)),
+      ...shaded.map(stretch => shadedBetween(across, up, stretch)),
       ...lines.map(({ run }) => polyline(run)),
       ...sideAxis(up, across.start, step),
       text({ x: 0, y: top - 8 }, named, { bold: true }),
@@ -81,19 +78,4 @@ function upFor(runs: readonly Run[], top: Point, foot: Point): { readonly up: Ax
   const step = roundStep(span, 6)
   const [from, to] = [Math.floor(least / step) * step, Math.ceil(most / step) * step]
   return { up: { from, to: to > from ? to : from + step, start: foot, end: top }, step }
-}
-
-/** A single value is a stretch as wide as a line. */
-function band(across: Axis, up: Axis, { from, to }: Stretch): Mark {
-  const left = onAxis(across, from)
-  const right = Math.max(onAxis(across, to), left + onPaper(1))
-  return polygon(
-    [
-      { x: left, y: up.start },
-      { x: right, y: up.start },
-      { x: right, y: up.end },
-      { x: left, y: up.end },
-    ],
-    { fill: SHADE },
-  )
 }

@@ -2,9 +2,9 @@ import { inUnits, type Units } from '../figures.ts'
 import type { Sweep, SweepPoint } from '../plan/sweep.ts'
 import type { Millimetre } from '../units.ts'
 import { captionBlock } from './caption.ts'
-import { type Axis, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
+import { type Axis, footAxis, onAxis, pointOn, roundStep, shadedBetween, sideAxis } from './chart.ts'
 import { labelColumn } from './label-column.ts'
-import { line, OUTLINE, polygon, polyline, SHADE, text, type XY } from './marks.ts'
+import { line, OUTLINE, polyline, text, type XY } from './marks.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
 
 const LEFT: Point = onPaper(14)
@@ -62,7 +62,7 @@ export function drawSweep({
     })
     const column = { x: across.end + onPaper(5), side: 'right' as const, top: top - 6, bottom: top + room + 6 }
     return [
-      ...windows.map(({ from, to }) => band(across, up, from, to)),
+      ...windows.map(stretch => shadedBetween(across, up, stretch)),
       ...lines.map(({ run }) => polyline(run)),
       line({ x: across.start, y: onAxis(up, 0) }, { x: across.end, y: onAxis(up, 0) }, OUTLINE),
       ...sideAxis(up, across.start, step),
@@ -112,18 +112,4 @@ function upFor({
   const [least, most] = [Math.min(0, ...margins), Math.max(inUnits(0.001, units), ...margins)]
   const step = roundStep(most - least, 6)
   return { from: Math.floor(least / step) * step, to: Math.ceil(most / step) * step, start: foot, end: top }
-}
-
-/** A single value that holds is a stretch as wide as a line. */
-function band(across: Axis, up: Axis, from: number, to: number): Mark {
-  const [left, right] = [onAxis(across, from), Math.max(onAxis(across, to), onAxis(across, from) + onPaper(1))]
-  return polygon(
-    [
-      { x: left, y: up.start },
-      { x: right, y: up.start },
-      { x: right, y: up.end },
-      { x: left, y: up.end },
-    ],
-    { fill: SHADE },
-  )
 }
