@@ -3,6 +3,7 @@ import type { Plan } from '../../src/plan/plan.ts'
 import { programsOf } from '../ports/proof/at-the-door.ts'
 import { type Move, readNc } from '../ports/proof/nc-reader.ts'
 import { readGenerally, safeOf, wayOf, wholePlanOf } from './general-reader.ts'
+import { beyondWall } from './in-window.ts'
 import { CUTS, type ProgrammedWhole, type Reading, readingOf } from './programs-read.ts'
 
 type Text = readonly [name: string, text: string]
@@ -176,6 +177,12 @@ export function expectProgramsAsPlanned(
         windows.filter(({ cuts }) => cuts.some(({ kind }) => kind.startsWith('finish'))),
       )
       expect(finished.every(({ limits }) => limits !== undefined)).toBe(true)
+    })
+
+    it('keep every cutter inside its window, on every stretch of its way', async () => {
+      // Chords stand off the wall by up to a thousandth, and places are written to one.
+      const over = beyondWall(await found()).filter(({ beyond }) => beyond > 0.003)
+      expect(over).toEqual([])
     })
 
     it('ease the feed on dives and in corners, and halve it where they break through', async () => {
