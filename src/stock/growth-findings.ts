@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts'
 import { toleranceOf } from '../limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import { type Millimetre, micrometres } from '../units.ts'
-import { type SolvedChain, toleranceLeft } from './solve-chain.ts'
+import { type SolvedChain, TURNED_TO, toleranceLeft } from './solve-chain.ts'
 
 /** Turned past its finished size, a surface has metal to finish only if it grows as nobody has measured. */
 export function restsOnGrowth(part: Part, { chain, soft, growth }: SolvedChain): readonly Finding[] {
@@ -27,18 +27,18 @@ export function restsOnGrowth(part: Part, { chain, soft, growth }: SolvedChain):
  */
 export function turnedFindings(part: Part, solved: SolvedChain): readonly Finding[] {
   const { chain, growth, soft } = solved
-  const left = toleranceLeft(solved)
-  if (!chain.hard || left > 0.01) return []
+  const left = toleranceLeft({ final: chain.final, growth })
+  if (!chain.hard || left > TURNED_TO) return []
   const certain = growth.from === 'measured' || toleranceOf(chain.final) <= 2 * LEAST_SPREAD
   const µm = (value: number): string => fixed(micrometres(value), 1)
-  const reckoned = left <= 0 && !certain
+  const reckoned = left <= toleranceOf(chain.final) / 2 && !certain
   return [
     {
       severity: left > 0 || reckoned ? 'warning' : 'error',
       code: 'stock/growth-over-tolerance',
       message: `${chain.surface} is not finished after hardening: ${
         reckoned
-          ? `${µm(growth.least)} to ${µm(growth.most)} µm of growth a side, reckoned and not measured, is more than its tolerance of ${fixed(toleranceOf(chain.final), 3)} mm takes`
+          ? `${µm(growth.least)} to ${µm(growth.most)} µm of growth a side, reckoned and not measured, ${left > 0 ? `leaves ${fixed(left, 3)} mm of` : 'is more than'} its tolerance of ${fixed(toleranceOf(chain.final), 3)} mm${left > 0 ? '' : ' takes'}`
           : `growth leaves ${fixed(left, 3)} mm of its tolerance to the turner`
       }`,
       at: placeOf(part, chain.path),

@@ -56,21 +56,30 @@ export function solveChain(notebook: Notebook, chain: FinishChain, growth: Known
 
 /**
  * A surface that is not finished after hardening is turned so that it grows into the drawing's limits. Where a spread that
- * nobody has measured leaves the turner nothing, he has half of the tolerance about the growth expected.
+ * nobody has measured leaves the turner next to nothing, he has half of the tolerance about the growth expected.
  */
 function leftAsTurned({ kind, final }: FinishChain, growth: KnownSpread): Limits {
   const [toLower, toUpper] = kind === 'bore' ? [growth.most, growth.least] : [-growth.least, -growth.most]
   const lower = final.lower + 2 * toLower
   const upper = final.upper + 2 * toUpper
-  if (lower < upper) return { nominal: final.nominal, lower, upper }
+  if (lower < upper && !isNextToNothing({ final, growth })) return { nominal: final.nominal, lower, upper }
   if (growth.from === 'measured') return between((lower + upper) / 2, (lower + upper) / 2)
   const middle = middleOf(final) + (kind === 'bore' ? 2 : -2) * growth.nominal
   return between(middle - toleranceOf(final) / 4, middle + toleranceOf(final) / 4)
 }
 
 /** The tolerance that growth leaves to the turner of a surface that is not finished after; negative when it eats it all. */
-export const toleranceLeft = ({ chain, growth }: Pick<SolvedChain, 'chain' | 'growth'>): Millimetre =>
-  toleranceOf(chain.final) - 2 * (growth.most - growth.least)
+export const toleranceLeft = ({ final, growth }: Leaving): Millimetre =>
+  toleranceOf(final) - 2 * (growth.most - growth.least)
+
+type Leaving = { readonly final: Limits; readonly growth: KnownSpread }
+
+/** Less than this, on diameter, is not turned to: common practice, no source. */
+export const TURNED_TO: Millimetre = 0.01
+
+/** Whether a spread that nobody has measured leaves less than half of the tolerance, and less than a turner holds. */
+const isNextToNothing = ({ final, growth }: Leaving): boolean =>
+  growth.from !== 'measured' && toleranceLeft({ final, growth }) <= Math.min(TURNED_TO, toleranceOf(final) / 2)
 
 /** Limits as they come from hardening: the outside and the lengths larger, the bore smaller. */
 export function grown(soft: Limits, kind: FinishChain['kind'], { least, nominal, most }: Spread): Limits {

@@ -103,6 +103,8 @@ it.each([
   ['worked', 0.019, 'warning'],
   ['measured', 0.019, 'error'],
   ['worked', 0.012, 'error'],
+  ['worked', 0.036, 'warning'],
+  ['measured', 0.036, 'warning'],
 ] as const)('growth that is %s and eats a tolerance of %d mm is a %s', (from, width, severity) => {
   const origin = from === 'measured' ? { from: 'measured' as const, source: 'a record' } : worked('growth')
   const final = between(55, 55 + width)
@@ -110,4 +112,26 @@ it.each([
   const chain = { ...OUTSIDE, final, finishes: [] }
   const solved = { chain, growth, stocks: [], soft, hardened: soft, after: [] }
   expect(turnedFindings(partFrom(LINER_TEXT), solved).map(finding => finding.severity)).toEqual([severity])
+})
+
+it('leaves a turner no tolerance of micrometres for growth that nobody has measured: half of it, and the warning says which', () => {
+  const { plan, findings } = planOf(`part: {number: OX-098-94, title: Small liner, revision: A, kind: liner}
+material: {grade: 31CrMoV9, hardness: 300 HV, temper: 620}
+body:
+  length: 52 ±0.05
+  outside:
+    - {to: 3, size: 42 h9, name: flange}
+    - {to: 52, size: 36 g6, Ra: 0.8, name: seat}
+  bore: {size: 30 H6, Ra: 0.3}
+hardening: {process: plasma nitriding, hardness: min 600 HV, depth: min 0.15}
+`)
+  const turned = plan.operations
+    .find(({ purpose }) => purpose === 'finish-turn')
+    ?.sizes.find(({ feature }) => feature === 'flange')
+  // 42 h9 has 0.062 (ISO 286-2).
+  expect((turned?.upper ?? 0) - (turned?.lower ?? 0)).toBeCloseTo(0.031, 9)
+  const said = findings.find(({ code }) => code === 'stock/growth-over-tolerance')
+  expect(said?.message).toMatch(/leaves 0\.00\d mm of its tolerance of 0\.062 mm/)
+  expect(said?.hint).toContain(`turn to ${turned?.lower.toFixed(3)} to ${turned?.upper.toFixed(3)} mm`)
+  expect(findings.map(({ message }) => message).join()).not.toMatch(/no outside gauge .* flange/)
 })
