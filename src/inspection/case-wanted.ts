@@ -1,6 +1,8 @@
 import type { CasePlan } from '../hardening/case-plan.ts'
+import { toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
+import type { Millimetre } from '../units.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
 
 const COUPON = {
@@ -10,7 +12,11 @@ const COUPON = {
 } as const
 
 /** What comes back from the hardener: on the coupon, and on the pieces. */
-export function hardeningWanted(part: Part, plan: CasePlan, where: Where): readonly Wanted[] {
+export function hardeningWanted(
+  part: Part,
+  plan: CasePlan,
+  { ovality, where }: { readonly ovality: Ovality; readonly where: Where },
+): readonly Wanted[] {
   const { least: lower, most: upper } = plan.ordered
   return [
     toReadOff(
@@ -20,19 +26,27 @@ export function hardeningWanted(part: Part, plan: CasePlan, where: Where): reado
       where,
     ),
     { ...where, ...COUPON, name: 'core hardness', kind: 'hardness', unit: 'HV', nominal: plan.coreHardness },
-    ...outOfRoundWanted(part, where),
+    ...outOfRoundWanted(part, ovality, where),
   ]
 }
 
-/** How round every diameter comes back. */
-export const outOfRoundWanted = (part: Part, where: Where): readonly Wanted[] =>
+/** Largest less smallest diameter that the stock of a surface bears, as it is planned; nothing of one that is not finished. */
+export type Ovality = (surface: string) => Millimetre | undefined
+
+/**
+ * How round every diameter comes back: an oval is the difference of two diameters, and measured as such. What is not finished
+ * after must still lie within its size.
+ */
+export const outOfRoundWanted = (part: Part, ovality: Ovality, where: Where): readonly Wanted[] =>
   // Nothing is finished from a bore that stays as drilled: how round it comes back decides nothing.
   [...part.outside, ...part.bore.filter(band => band !== drilledBore(part))].map(
-    ({ name, size }): Wanted => ({
+    ({ name, size, path }): Wanted => ({
       ...where,
       name: `${name} out of round, as returned`,
-      kind: 'form',
+      kind: path.startsWith('/body/bore') ? 'bore' : 'outside',
       unit: 'mm',
+      upper: ovality(name) ?? toleranceOf(size),
+      ovals: true,
       reach: size.nominal,
       feature: name,
       weight: 'major',

@@ -4,7 +4,7 @@ import type { Part } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { Operation } from '../route/operation.ts'
-import { hardeningWanted } from './case-wanted.ts'
+import { hardeningWanted, type Ovality } from './case-wanted.ts'
 import { beforePlatingWanted, platedWanted } from './plating-wanted.ts'
 import { quenchedWanted } from './quenched-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
@@ -19,6 +19,7 @@ export function checkWanted({
   sizes,
   casePlan,
   quench,
+  ovality,
   plating,
 }: {
   readonly part: Part
@@ -27,6 +28,7 @@ export function checkWanted({
   readonly sizes: SizesByOperation
   readonly casePlan: CasePlan | undefined
   readonly quench: QuenchPlan | undefined
+  readonly ovality: Ovality
   readonly plating: PlatingPlan | undefined
 }): readonly Wanted[] {
   const { number, guards = [] } = check
@@ -55,8 +57,8 @@ export function checkWanted({
     counted,
     ...latestSizes(sent, sizes).map(wanted),
     ...(quench && sent.some(hardens)
-      ? quenchedWanted(part, quench, where)
-      : onReturn({ part, sent, casePlan, quench, where })),
+      ? quenchedWanted(part, quench, { ovality, where })
+      : onReturn({ part, sent, casePlan, quench, ovality, where })),
     ...(plating && sent.some(plates) ? platedWanted(plating, where) : []),
   ]
 }
@@ -99,15 +101,17 @@ function onReturn({
   sent,
   casePlan,
   quench,
+  ovality,
   where,
 }: {
   readonly part: Part
   readonly sent: readonly Operation[]
   readonly casePlan: CasePlan | undefined
   readonly quench: QuenchPlan | undefined
+  readonly ovality: Ovality
   readonly where: Where
 }): readonly Wanted[] {
-  if (casePlan && sent.some(hardens)) return hardeningWanted(part, casePlan, where)
+  if (casePlan && sent.some(hardens)) return hardeningWanted(part, casePlan, { ovality, where })
   const relieved = casePlan?.order?.stressRelief ?? quench?.stressRelief.aim
   return [
     ...(relieved !== undefined && sent.some(({ purpose }) => purpose === 'stress-relieve')

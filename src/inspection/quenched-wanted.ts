@@ -1,11 +1,15 @@
 import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Part } from '../part/part.ts'
-import { outOfRoundWanted } from './case-wanted.ts'
+import { type Ovality, outOfRoundWanted } from './case-wanted.ts'
 import { toLookAt, type Wanted, type Where } from './wanted.ts'
 
 /** What comes back from the hardener where the part is hard to the middle: hardness is read on the pieces themselves. */
-export function quenchedWanted(part: Part, { asked, expected }: QuenchPlan, where: Where): readonly Wanted[] {
+export function quenchedWanted(
+  part: Part,
+  { asked, expected }: QuenchPlan,
+  { ovality, where }: { readonly ovality: Ovality; readonly where: Where },
+): readonly Wanted[] {
   return [
     {
       ...where,
@@ -24,7 +28,7 @@ export function quenchedWanted(part: Part, { asked, expected }: QuenchPlan, wher
       where,
       remark: 'reject any crack, at corners and holes above all; demagnetise and clean after',
     }),
-    ...outOfRoundWanted(part, where),
+    ...outOfRoundWanted(part, ovality, where),
   ]
 }
 

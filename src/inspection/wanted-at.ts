@@ -7,7 +7,7 @@ import type { PlannedPort } from '../ports/port.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
-import { finishedCase } from './case-wanted.ts'
+import { finishedCase, type Ovality } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
 import { datumMade } from './datum-wanted.ts'
 import { formWanted, groundForHoning, surfacesOf } from './form-wanted.ts'
@@ -27,6 +27,7 @@ export type Planned = {
   readonly ports: readonly PlannedPort[]
   readonly casePlan: CasePlan | undefined
   readonly quench?: QuenchPlan | undefined
+  readonly ovality: Ovality
   readonly plating: PlatingPlan | undefined
   /** What brings azimuth 0 back. */
   readonly datum: ClockingDatum | undefined
@@ -34,11 +35,11 @@ export type Planned = {
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, shop, operations, sizes, ports, casePlan, quench, plating, datum } = planned
+  const { part, shop, operations, sizes, ports, casePlan, quench, ovality, plating, datum } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
   if (process === 'inspect')
-    return checkWanted({ part, check: operation, operations, sizes, casePlan, quench, plating })
+    return checkWanted({ part, check: operation, operations, sizes, casePlan, quench, ovality, plating })
   const where: Where = { operation: number, stage: 'in-process' }
   if (process === 'deburr')
     return [

@@ -13,6 +13,8 @@ export type Wanted = {
   readonly upper?: number
   /** What the gauge must reach, where that is not what it reads: the diameter of a surface whose form is measured. */
   readonly reach?: number
+  /** Out of round by ovals: largest less smallest diameter. */
+  readonly ovals?: boolean
   readonly operation: number
   readonly stage: Characteristic['stage']
   readonly feature: string

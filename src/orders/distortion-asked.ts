@@ -16,13 +16,11 @@ const marked = ({ batch }: OrderSource): number => Math.min(MARKED, batch.start)
 /** What the finishing stock is planned for, each for itself: out of round and bow add up in different ways. */
 export function formAsked(source: OrderSource): { readonly ovality: readonly Quantity[]; readonly bow?: Quantity } {
   const cuts = firstCuts(source).filter(({ kind }) => kind !== 'face')
-  const figure = (entry: (typeof cuts)[number], name: string) =>
-    entry.basis?.find(({ figure }) => figure === name)?.value
   const ovality = cuts.flatMap(entry => {
-    const most = figure(entry, 'ovality')
+    const most = source.ovality(entry.surface)
     return most === undefined ? [] : [length('asked', `ovality of ${entry.surface}`, { most }, { state: AS_HARDENED })]
   })
-  const bows = cuts.flatMap(entry => figure(entry, 'bow') ?? [])
+  const bows = cuts.flatMap(({ basis }) => basis?.find(({ figure }) => figure === 'bow')?.value ?? [])
   return {
     ovality,
     ...(bows.length > 0 && {

@@ -25,6 +25,8 @@ export type OrderSource = {
   readonly operations: readonly OrderedOperation[]
   readonly ladders: readonly PlacedLadder[]
   readonly stock: readonly StockEntry[]
+  /** Largest less smallest diameter that a surface's stock is planned for, as it comes from hardening. */
+  readonly ovality: (surface: string) => Millimetre | undefined
   readonly case?: CasePlan
   /** Instead of a case, where the part is hardened through. */
   readonly quench?: QuenchPlan

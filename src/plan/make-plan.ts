@@ -14,6 +14,7 @@ import { firmOf } from '../route/house-or-outside.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Shop } from '../shop/shop.ts'
+import { ovalityBorne } from '../stock/ovality-borne.ts'
 import { withBatchChances } from '../stock/with-chances.ts'
 import { beginPlan } from './begin-plan.ts'
 import type { Plan, PlannedOperation } from './plan.ts'
@@ -70,6 +71,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   }))
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
   const cutting = planCutting({ part, shop, states, ports: edges.ports, start: batch.batch.start, grip })
+  const ovality = ovalityBorne(stock.entries)
   const inspection = planInspection({
     part,
     shop,
@@ -78,6 +80,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     ports: edges.ports,
     casePlan: stock.case,
     quench: stock.quench,
+    ovality,
     pieces: batch.batch.start,
     plating: stock.plating,
     datum: cutting.clocking?.datum,
@@ -106,6 +109,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     operations: planned,
     ladders,
     stock: entries,
+    ovality,
     ...(stock.case && { case: stock.case }),
     ...(stock.quench && { quench: stock.quench }),
     ...(stock.plating && { plating: stock.plating }),

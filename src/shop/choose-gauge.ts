@@ -15,6 +15,8 @@ export type Asked = {
   readonly upper?: number
   /** What the gauge must reach, where that is not the nominal. */
   readonly reach?: number
+  /** Out of round by ovals, which three points touch alike wherever they stand. */
+  readonly ovals?: boolean
 }
 
 export type Chosen = {
@@ -26,6 +28,7 @@ export type Chosen = {
   readonly guarded: boolean
 }
 
+const RUNS_FROM_NOTHING: ReadonlySet<GaugeKind> = new Set(['form', 'outside', 'bore'])
 const FRACTION_OF_READING: ReadonlySet<GaugeKind> = new Set(['roughness', 'hardness'])
 
 /** In the characteristic's own unit: for roughness and hardness the gauge's figure is a fraction of the reading. */
@@ -47,6 +50,7 @@ export function chooseGauge(gauges: readonly Gauge[], asked: Asked): Chosen | un
   const reach = asked.reach ?? asked.nominal
   const able = gauges
     .filter(({ kind, from, to }) => kind === asked.kind && reach >= from && reach <= to)
+    .filter(({ name }) => !asked.ovals || !THREE_POINT.test(name))
     .map(gauge => judged(gauge, asked))
     .toSorted((a, b) => b.uncertainty - a.uncertainty)
   const plain = able.find(({ ratio }) => ratio === undefined || ratio >= STRICT - ROUNDING)
@@ -84,9 +88,12 @@ function judged(gauge: Gauge, asked: Asked): Chosen {
 
 type Ends = { readonly kind: GaugeKind; readonly lower: number | undefined; readonly upper: number | undefined }
 
-/** A form zone has one limit and runs from nothing: its width is the tolerance. */
+/** Its contacts stand at thirds of the circle: an oval reads the same all round. Source: derived, geometry. */
+const THREE_POINT = /\b(?:three|3)[- ]point\b/i
+
+/** What has one limit and runs from nothing, a form zone or a difference of two diameters, has that as its width. */
 function widthOf({ kind, lower, upper }: Ends): number | undefined {
   if (FRACTION_OF_READING.has(kind) || upper === undefined) return undefined
   if (lower !== undefined) return upper - lower
-  return kind === 'form' && upper > 0 ? upper : undefined
+  return RUNS_FROM_NOTHING.has(kind) && upper > 0 ? upper : undefined
 }

@@ -46,6 +46,7 @@ const inspected = (operations: readonly Operation[], part: Part = NITRIDED_LINER
     sizes,
     ports: [],
     casePlan: undefined,
+    ovality: () => undefined,
     pieces: quantity,
     plating: undefined,
     datum: undefined,

@@ -89,6 +89,23 @@ describe('choice among the gauges on hand', () => {
   })
 })
 
+// Records of two-point and three-point gauges on an n-lobed section, derived: at n = 2 a two-point gauge travels twice the
+// height of the lobe in a turn, three points at thirds of the circle not at all.
+describe('the difference of two diameters', () => {
+  const oval: Asked = { kind: 'bore', nominal: 0, reach: 48, upper: 0.018, ovals: true }
+  const threePoint = gauge('three-point bore micrometer', 0.002)
+
+  it('is measured on no gauge that touches at three points, however good', () => {
+    expect(chooseGauge([threePoint], oval)).toBeUndefined()
+    expect(chooseGauge([threePoint, { ...TWO_POINT, uncertainty: 0.002 }], oval)?.gauge.name).toBe('two-point')
+  })
+
+  it('runs from nothing: its one limit is the tolerance that the gauge is held against', () => {
+    expect(chooseGauge([TWO_POINT], oval)?.ratio).toBeCloseTo(18 / (2 * 2.96), 9)
+    expect(chooseGauge([TWO_POINT], oval)?.accept.upper).toBeCloseTo(0.018 - 0.00296, 9)
+  })
+})
+
 describe('a least hardness', () => {
   it('is proved by a reading over it by the uncertainty of the tester: 550 and 3 % of it', () => {
     const tester = gauge('Vickers tester', 0.03, { kind: 'hardness', from: 100, to: 1300 })

@@ -55,6 +55,22 @@ describe('what is measured of the liner', () => {
   })
 })
 
+describe('how round a hardened surface comes back', () => {
+  const ovals = characteristics.filter(({ name }) => name.endsWith('out of round, as returned'))
+
+  it('is measured against what its stock bears, four times over, by two points', () => {
+    expect(ovals.map(({ feature }) => feature)).toEqual(['flange', 'seat', 'bore'])
+    for (const { feature, upper = Number.NaN, uncertainty, gauge } of ovals) {
+      const borne = plan.stock
+        .find(({ surface }) => surface === feature)
+        ?.basis?.find(({ figure }) => figure === 'ovality')
+      if (borne) expect(upper).toBe(borne.value)
+      expect(uncertainty).toBeLessThanOrEqual(upper / 8)
+      expect(gauge).not.toMatch(/three-point|dial/)
+    }
+  })
+})
+
 describe('what is accepted', () => {
   it('lies inside the limits, and leaves room', () => {
     for (const { name, lower, upper, accept } of characteristics) {

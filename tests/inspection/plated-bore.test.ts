@@ -16,6 +16,7 @@ const inspected = (...written: Parameters<typeof platedPart>) => {
     sizes,
     ports: [],
     casePlan: plan.case,
+    ovality: () => undefined,
     pieces: 12,
     plating,
     datum: undefined,

@@ -12,7 +12,17 @@ function limitIn(grade: string): number {
   if (!grind) throw new Error('nothing is ground')
   const { part, batch, stock } = plan
   const characteristics = plan.inspection.characteristics
-  const source: OrderSource = { part, batch, grade, operations, ladders: [], stock, ported: true, characteristics }
+  const source: OrderSource = {
+    part,
+    batch,
+    grade,
+    operations,
+    ladders: [],
+    stock,
+    ovality: () => undefined,
+    ported: true,
+    characteristics,
+  }
   return jawLimit({ source, operations: [grind], notebook: SCRATCH }, grind) ?? Number.NaN
 }
 
