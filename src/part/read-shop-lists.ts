@@ -1,11 +1,12 @@
 import type { Process } from '../process.ts'
-import type { Firm, Gauge, GaugeKind, Machine } from '../shop/shop.ts'
+import type { Gauge, GaugeKind, Machine } from '../shop/shop.ts'
 import { present } from './open-document.ts'
 import type { View } from './view.ts'
 
 /** No machine of a works has less, kW: common practice, no source. */
 const POWER = { from: 0.1, upTo: 1000 }
 const TIME = { from: 0, upTo: 10_000 }
+const QUEUE = { from: 0, upTo: 250 }
 /** A works that says nothing of its set-ups: common practice, no source. */
 const SETUP = 30
 const HANDLING = 2
@@ -18,6 +19,7 @@ export function readMachines(root: View): readonly Machine[] {
       speedLimit: view.quantity('speed-limit', 'speed', { over: 0, upTo: 500_000 }),
       chuckLimit: view.quantity('chuck-limit', 'speed', { over: 0, upTo: 500_000 }),
       power: view.quantity('power', 'power', POWER),
+      queue: view.quantity('queue', 'days', QUEUE),
     })
     const setup = view.quantity('setup', 'minutes', TIME) ?? SETUP
     const handling = view.quantity('handling', 'minutes', TIME) ?? HANDLING
@@ -50,18 +52,8 @@ export function readGauges(root: View): readonly Gauge[] {
   return gauges
 }
 
-export function readFirms(root: View): readonly Firm[] {
-  const firms = root.each('firms').flatMap(view => {
-    const name = view.text('name')
-    const leadTime = view.quantity('lead-time', 'days', { from: 0, upTo: 1000 })
-    return name === undefined || leadTime === undefined ? [] : [{ name, leadTime, processes: processesOf(view) }]
-  })
-  noneTwice(root.each('firms'), 'name')
-  return firms
-}
-
 /** The schema knows the processes, so what passed it is one. */
-const processesOf = (view: View): readonly Process[] => view.texts('processes') as readonly Process[]
+export const processesOf = (view: View): readonly Process[] => view.texts('processes') as readonly Process[]
 
 /** Entries of a list go by their names. */
 export function noneTwice(views: readonly View[], key: string): void {

@@ -2,11 +2,14 @@ import { byPlace, type Finding, hasErrors } from '../finding.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
 import { openDocument } from './open-document.ts'
+import { readContact, readWorking } from './read-contact.ts'
+import { readFirms } from './read-firms.ts'
 import { readFixture } from './read-fixture.ts'
 import { readHabits } from './read-habits.ts'
 import { readMeasured, readReached } from './read-measured.ts'
+import { readMoney } from './read-money.ts'
 import { readNcWords, readPortChecks } from './read-port-settings.ts'
-import { readFirms, readGauges, readMachines } from './read-shop-lists.ts'
+import { readGauges, readMachines } from './read-shop-lists.ts'
 import { readTools } from './read-tools.ts'
 import { validateShop } from './validators.ts'
 import { openYaml, type YamlSource } from './yaml-source.ts'
@@ -29,10 +32,17 @@ export function readShop(text: string, file: string): ReadShop {
 export function shopFrom(source: YamlSource): ReadShop {
   const { root, findings } = openDocument(source, validateShop)
   const built = BUILT_IN_SHOP
+  const works = root.into('shop')
+  const hours = works?.quantity('hours', 'hours', { over: 0, upTo: 24 })
+  const machines = root.has('machines') ? readMachines(root) : built.machines
   const shop: Shop = {
-    name: root.into('shop')?.text('name') ?? built.name,
+    name: works?.text('name') ?? built.name,
+    ...readContact(works),
+    ...readWorking(works),
+    ...(hours !== undefined && { hours }),
+    ...readMoney(root, machines),
     fixture: readFixture(root, built.fixture),
-    machines: root.has('machines') ? readMachines(root) : built.machines,
+    machines,
     tools: root.has('tools') ? readTools(root) : built.tools,
     gauges: root.has('gauges') ? readGauges(root) : built.gauges,
     firms: root.has('firms') ? readFirms(root) : built.firms,

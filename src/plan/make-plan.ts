@@ -95,7 +95,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
       shape: after,
-      firms: firmOf(shop, operation),
+      firms: firmOf(shop, operation).map(({ name, leadTime }) => ({ name, leadTime })),
     }),
   )
   const { number, title, revision, kind } = part

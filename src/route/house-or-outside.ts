@@ -1,5 +1,6 @@
 import type { Process } from '../process.ts'
-import type { Firm, Machine, Shop } from '../shop/shop.ts'
+import type { Firm } from '../shop/firm.ts'
+import type { Machine, Shop } from '../shop/shop.ts'
 import type { Operation } from './operation.ts'
 
 export type Where = { readonly place: 'house' | 'outside'; readonly workCentre: string }

@@ -1,4 +1,5 @@
-import type { Firm, Habits } from './shop.ts'
+import type { Firm } from './firm.ts'
+import type { Habits } from './shop.ts'
 
 /** What a works holds and leaves, before it has measured its own. Where nothing else is said: common practice, no source. */
 export const BUILT_IN_HABITS: Habits = {

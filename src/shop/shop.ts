@@ -13,8 +13,10 @@ import type {
   SpindleSpeed,
   Vickers,
 } from '../units.ts'
+import type { Contact, Firm } from './firm.ts'
 import type { Measured } from './record.ts'
 import type { Tool } from './tool.ts'
+import type { WorkingDays } from './working-days.ts'
 
 /** The tilted rotary that mills the ports, in the axes of ISO 841: see DEVELOPERS.md, axes and signs. */
 export type Fixture = {
@@ -92,6 +94,8 @@ export type Machine = {
   readonly setup: Minute
   /** Load, unload, and gauge for each piece. */
   readonly handling: Minute
+  /** Working days that work usually waits there before it is begun. */
+  readonly queue?: Day
 }
 
 export type GaugeKind =
@@ -115,12 +119,6 @@ export type Gauge = {
   readonly resolution: Millimetre
   /** Expanded uncertainty, k = 2. For roughness and hardness: the fraction of the reading. */
   readonly uncertainty: Millimetre
-}
-
-export type Firm = {
-  readonly name: string
-  readonly processes: readonly Process[]
-  readonly leadTime: Day
 }
 
 /** What each process holds and disturbs, as planned: the works may set its own. */
@@ -172,6 +170,18 @@ export type Habits = {
   readonly couponPieces: number
 }
 
+/** What the works reckons with, in one money. */
+export type Money = {
+  /** Its name or sign, as printed. */
+  readonly currency: string
+  /** An hour of a work centre, by its name. */
+  readonly rates: Readonly<Record<string, number>>
+  /** A kilogram of bar, by its grade. */
+  readonly bars: Readonly<Record<string, number>>
+  /** What wears, by the name of its tool: its price, and the minutes that it cuts. */
+  readonly cutters: Readonly<Record<string, { readonly price: number; readonly life: Minute }>>
+}
+
 /** What a control wants written instead of the plain words. `{tool}` stands for the tool's number. */
 export type NcWords = {
   readonly toolChange?: string
@@ -189,6 +199,12 @@ export type NcWords = {
 
 export type Shop = {
   readonly name: string
+  readonly contact?: Contact
+  /** The works' own week and holidays. Left out, Monday to Friday. */
+  readonly working?: WorkingDays
+  /** Of a working day. */
+  readonly hours?: Hour
+  readonly money?: Money
   readonly fixture: Fixture
   readonly machines: readonly Machine[]
   readonly tools: readonly Tool[]
