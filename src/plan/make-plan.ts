@@ -9,6 +9,7 @@ import { withChartPlaces, withLadderPlaces, withPlaces, withPlatingPlaces } from
 import type { OperationSize } from '../operation-size.ts'
 import { planOrders } from '../orders/plan-orders.ts'
 import type { Part } from '../part/part.ts'
+import { checkDrills } from '../ports/checks/run-checks.ts'
 import { planPorts } from '../ports/plan-ports.ts'
 import { firmOf } from '../route/house-or-outside.ts'
 import type { Operation } from '../route/operation.ts'
@@ -72,6 +73,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
   const cutting = planCutting({ part, shop, states, ports: edges.ports, start: batch.batch.start, grip })
   const ovality = ovalityBorne(stock.entries)
+  const asCut = portsAsCut(edges.ports, cutting.setUps)
   const inspection = planInspection({
     part,
     shop,
@@ -118,7 +120,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     characteristics: inspection.characteristics,
   })
   const rooms = [route, stock, ports, edges, batch, cutting, inspection]
-  const findings = byPlace(rooms.flatMap(room => room.findings))
+  const findings = byPlace([...rooms.flatMap(room => room.findings), ...checkDrills(part, shop, asCut)])
   return {
     findings,
     plan: {
@@ -135,7 +137,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...(stock.case && { case: stock.case }),
       ...(stock.quench && { quench: stock.quench }),
       ...(stock.plating && { plating: withPlatingPlaces(stock.plating, checked) }),
-      ports: portsAsCut(edges.ports, cutting.setUps),
+      ports: asCut,
       setUps: cutting.setUps,
       ...(cutting.clocking && { clocking: cutting.clocking }),
       ...(cutting.millingGrip && { millingGrip: cutting.millingGrip }),

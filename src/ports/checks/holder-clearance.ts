@@ -1,6 +1,7 @@
 import { angle, fixed, inWords } from '../../figures.ts'
+import type { Degree, Millimetre } from '../../units.ts'
 import type { HeldCutter } from '../held-cutter.ts'
-import type { PortCheck } from './port-check.ts'
+import type { CheckFault, PortCheck, Ported } from './port-check.ts'
 
 export const holderClearance: PortCheck = {
   name: 'holder-clearance',
@@ -8,25 +9,44 @@ export const holderClearance: PortCheck = {
   severity: 'error',
   because: 'shank, holder, spindle and head go down beside the part and what holds it',
   source: 'derived: geometry; margin: common practice, no source',
-  test: ({ windows }, limit) =>
-    windows.flatMap(({ port, window: { held, drillHeld, tilt, cutter, entryHole } }) =>
-      [
-        { held, over: `${inWords(cutter)} mm cutter` },
-        { held: drillHeld, over: `${inWords(entryHole.diameter)} mm drill` },
-      ].flatMap(({ held, over }) => {
-        if (held === undefined || held.room >= limit('least') - 1e-6) return []
-        const { by, to, room } = held
-        const how = room < 0 ? `strikes the ${to} by ${fixed(-room, 2)}` : `clears the ${to} by ${fixed(room, 2)}`
-        return [
-          {
-            port,
-            severity: room < 0 ? ('error' as const) : ('warning' as const),
-            message: `at tilt ${angle(tilt, 1)}° the ${by} over the ${over} ${how} mm; ${limit('least')} mm or more is needed`,
-            hint: `${helps(held)}; \`fixture: {holder: …, chuck: …, rotary: …, plate: …, head: …}\` in the shop file says what they are`,
-          },
-        ]
-      }),
+  test: ({ ports }, limit) =>
+    ports.flatMap(({ port, planned }) =>
+      planned.windows.flatMap(({ held, tilt, cutter }) =>
+        tooNear({ port, held, tilt, over: `${inWords(cutter)} mm cutter` }, limit('least')),
+      ),
     ),
+}
+
+/** The same of the drills that entry holes are drilled with: known once it is, which windows are drilled at all. */
+export const drillClearance = (
+  { ports }: Pick<Ported, 'ports'>,
+  limit: (threshold: string) => number,
+): readonly CheckFault[] =>
+  ports.flatMap(({ port, planned }) =>
+    planned.windows.flatMap(({ drillHeld, tilt, entryHole }) =>
+      tooNear({ port, held: drillHeld, tilt, over: `${inWords(entryHole.diameter)} mm drill` }, limit('least')),
+    ),
+  )
+
+type Over = {
+  readonly port: CheckFault['port']
+  readonly held: HeldCutter | undefined
+  readonly tilt: Degree
+  readonly over: string
+}
+
+function tooNear({ port, held, tilt, over }: Over, least: Millimetre): readonly CheckFault[] {
+  if (held === undefined || held.room >= least - 1e-6) return []
+  const { by, to, room } = held
+  const how = room < 0 ? `strikes the ${to} by ${fixed(-room, 2)}` : `clears the ${to} by ${fixed(room, 2)}`
+  return [
+    {
+      port,
+      severity: room < 0 ? ('error' as const) : ('warning' as const),
+      message: `at tilt ${angle(tilt, 1)}° the ${by} over the ${over} ${how} mm; ${least} mm or more is needed`,
+      hint: `${helps(held)}; \`fixture: {holder: …, chuck: …, rotary: …, plate: …, head: …}\` in the shop file says what they are`,
+    },
+  ]
 }
 
 /** What would help, each alone, with its figure: never more room than there is, so lengths up and diameters down. */

@@ -10,6 +10,7 @@ import type { EdgePoint, PlannedPort, PortWindow } from '../port.ts'
 import { portFinding } from '../port-finding.ts'
 import { portLimit } from '../port-limit.ts'
 import { PORT_CHECKS } from './all-checks.ts'
+import { drillClearance, holderClearance } from './holder-clearance.ts'
 import { boxed } from './land-between.ts'
 import type { CheckedPort, CheckFault, PortCheck, Ported } from './port-check.ts'
 
@@ -32,6 +33,20 @@ export function runChecks({
     const limit = (threshold: string): number => portLimit(shop, check.name, threshold)
     return check.test(ported, limit).map(fault => findingOf(part, check, fault))
   })
+}
+
+/** The drills of the windows that are drilled, by the ports as the set-ups cut them. */
+export function checkDrills(
+  part: Part,
+  shop: Pick<Shop, 'portChecks'>,
+  planned: readonly PlannedPort[],
+): readonly Finding[] {
+  const ports = planned.flatMap(planned => {
+    const port = part.ports.find(({ name, at }) => name === planned.name && at === planned.at)
+    return port ? [{ port, planned }] : []
+  })
+  const limit = (threshold: string): number => portLimit(shop, holderClearance.name, threshold)
+  return drillClearance({ ports }, limit).map(fault => findingOf(part, holderClearance, fault))
 }
 
 function findingOf(part: Part, check: PortCheck, fault: CheckFault): Finding {
