@@ -18,9 +18,9 @@ export function makeDatum(task: CuttingTask, datum: ClockingDatum | undefined, s
 }
 
 function where({ clamping, clock, on, place }: ClockingDatum): string {
-  if (clamping === 'with the ports') return `at ${clock} o’clock, first of all, tilt 0`
+  if (clamping === 'with the ports') return `at ${clock}, first of all, tilt 0`
   const end = place?.end === 'top' ? 'head' : 'lower'
-  return `at ${clock} o’clock, in a clamping of its own before the ports: the ${end} end with ${on} out of the jaws`
+  return `at ${clock}, in a clamping of its own before the ports: the ${end} end with ${on} out of the jaws`
 }
 
 /** A flat in lines side by side across it; a notch down its middle, then each flank. */

@@ -69,7 +69,7 @@ function placeOfPort(
       upper: turn + deviation,
       feature: name,
       weight: 'major',
-      remark: `counter-clockwise seen from the head, where it stands at ${clockPosition(port.at)} o’clock; an indicator on both side edges on the rotary, halved`,
+      remark: `counter-clockwise seen from the head, where it stands at ${clockPosition(port.at)}; an indicator on both side edges on the rotary, halved`,
     },
   ]
 }

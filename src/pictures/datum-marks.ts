@@ -21,10 +21,7 @@ export function datumRows(
     `${length(value, units, units === 'mm' ? places : places + 1)} ${unitOf(units)}`
   const across = kind === 'dowel hole' ? `Ø${size(width, 0)}` : `${size(width, 1)} wide`
   const where = place.radius === undefined ? '' : `, ${size(place.radius, 2)} from the axis`
-  return [
-    { lines: [name], bold: true },
-    { lines: [`${across}, ${size(depth, 2)} deep`, `at ${clock} o’clock${where}`] },
-  ]
+  return [{ lines: [name], bold: true }, { lines: [`${across}, ${size(depth, 2)} deep`, `at ${clock}${where}`] }]
 }
 
 /** Half the angle that it takes of its band. */

@@ -210,7 +210,7 @@ function captionOf({
     ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
     ...(shape.ported
       ? [
-          `Cut through ${clockPosition(view.section)} o’clock, looked at from ${clockPosition(view.seenFrom)} o’clock, both as seen from the head.`,
+          `Cut through ${clockPosition(view.section)}, looked at from ${clockPosition(view.seenFrom)}, both as seen from the head.`,
         ]
       : []),
     ...(unshown.length > 0 ? [`Not shown, see the table: ${unshown.join(', ')}.`] : []),

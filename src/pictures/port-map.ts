@@ -182,7 +182,7 @@ function portLabel(port: PlannedPort, panel: Unrolled, units: Units): readonly L
         { lines: [port.name], bold: true },
         {
           lines: outside
-            ? [`at ${clockPosition(port.at)} o’clock in the bore`]
+            ? [`at ${clockPosition(port.at)} in the bore`]
             : [
                 ...(port.opens === undefined ? [] : [`opens ${angle(port.opens, 1)}°`]),
                 `finished ${length(finished.highest, units, 2)} to ${length(finished.lowest, units, 2)}`,

@@ -79,7 +79,7 @@ describe('a datum of the drawing', () => {
   const { clocking, codes } = planned(tilted([15, 50]), { datum: flat }, 18)
   it('is milled in the first clamping: toward the spindle, its floor as deep as drawn', () => {
     // Outside 54, pivot-height 50; azimuth 90 counter-clockwise from the head comes up by -90 with the head facing +X.
-    expect(clocking?.datum).toMatchObject({ kind: 'flat', drawn: true, rotary: -90, clock: '9:00' })
+    expect(clocking?.datum).toMatchObject({ kind: 'flat', drawn: true, rotary: -90, clock: '9 o’clock' })
     expect(clocking?.datum?.floor).toBeCloseTo(50 + 27 - 1.5, 9)
   })
   it('shifts side edges by the arc of two loadings apart from each other, and nothing else', () => {

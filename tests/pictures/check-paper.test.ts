@@ -94,7 +94,7 @@ describe('a drawn datum in the pictures', () => {
 
   it('is dimensioned in plan, on the part as the ports are milled, and where it is milled first', () => {
     const width = Math.sqrt(0.5 * ((flat.clocking?.datum?.place?.diameter ?? 0) - 0.5)) * 2
-    expect(said(pictureOf(flat, 'plan-view'))).toContain(`${width.toFixed(1)} mm wide, 0.50 mm deep at 11:00 o’clock`)
+    expect(said(pictureOf(flat, 'plan-view'))).toContain(`${width.toFixed(1)} mm wide, 0.50 mm deep at 11 o’clock`)
     const milling = flat.operations.find(({ purpose }) => purpose === 'mill-ports')?.number
     expect(said(pictureOf(flat, `operation-${milling}`))).toContain('flat on flange')
     expect(said(pictureOf(flat, 'fixture-0'))).toContain('flat on flange, first of all')
@@ -124,10 +124,10 @@ describe('labels that find no room', () => {
     const frame = { x: 0, y: 0, width: 40, height: 40 }
     const rows = [
       { lines: ['a name that is far too long for so small a picture'], bold: true },
-      { lines: ['at 12:00'] },
+      { lines: ['at 12 o’clock'] },
     ]
     const { marks, captions } = listedLabels([{ rows, anchor: { x: 20, y: 20 }, toward: 0 }], [], frame, measureText)
-    expect(captions).toEqual(['A: a name that is far too long for so small a picture, at 12:00.'])
+    expect(captions).toEqual(['A: a name that is far too long for so small a picture, at 12 o’clock.'])
     expect(marks.some(mark => mark.kind === 'text' && mark.text === 'A')).toBe(true)
   })
 })

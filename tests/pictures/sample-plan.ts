@@ -218,7 +218,7 @@ export const SAMPLE_PLAN: Plan = {
         tilt,
         rotary,
         cutter,
-        clock: '12:00',
+        clock: '12 o’clock',
         errors: ERRORS,
       })),
     ),

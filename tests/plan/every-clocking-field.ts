@@ -12,7 +12,7 @@ export const EVERY_CLOCKING_FIELD: EveryField<Clocking> = {
     on: 'flange',
     drawn: true,
     at: 0,
-    clock: '12:00',
+    clock: '12 o’clock',
     depth: 0.5,
     width: 11.1,
     rotary: 0,

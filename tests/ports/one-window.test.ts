@@ -7,9 +7,9 @@ const plan = (asked: readonly Asked[], changes = {}) =>
 
 describe('a liner with one window', () => {
   it.each([
-    ['12:00', 180, 0],
-    ['6:00', 0, 180],
-    ['9:00', -90, 90],
+    ['12 o’clock', 180, 0],
+    ['6 o’clock', 0, 180],
+    ['9 o’clock', -90, 90],
   ] as const)('is touched opposite the window, at %s for a window at %d°: by symmetry', (clock, at, wall) => {
     const { fixture } = plan([{ at }])
     expect(fixture?.pickUp.clock).toBe(clock)

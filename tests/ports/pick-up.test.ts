@@ -137,16 +137,21 @@ describe('what an error of the setting does', () => {
   })
 })
 
-it('says azimuths as a clock seen from the head, counter-clockwise from 12', () => {
-  expect([0, 90, 180, -90, 78, -78, 345, -0.4].map(clockPosition)).toEqual([
-    '12:00',
-    '9:00',
-    '6:00',
-    '3:00',
-    '9:24',
-    '2:36',
-    '12:30',
-    '12:01',
+it('says azimuths as the floor says them, by the clock seen from the head, counter-clockwise from 12', () => {
+  // 30° of the face to the hour, common practice.
+  expect([0, 90, 180, -90, -75, 78, -78, 345, -0.4, -7.6, 7.4, 359.5].map(clockPosition)).toEqual([
+    '12 o’clock',
+    '9 o’clock',
+    '6 o’clock',
+    '3 o’clock',
+    'half past 2',
+    'about half past 9',
+    'about half past 2',
+    'half past 12',
+    '12 o’clock',
+    'about half past 12',
+    'about 12 o’clock',
+    '12 o’clock',
   ])
 })
 

@@ -13,7 +13,7 @@ const steps: readonly SettingStep[] = SAMPLE_PLAN.ports.flatMap(({ name, at, win
     tilt,
     rotary,
     cutter,
-    clock: '9:24',
+    clock: 'about half past 9',
     errors: ERRORS,
   })),
 )

@@ -137,7 +137,7 @@ function strangers({ plan, document, laid }: Packet): readonly string[] {
  * How a drawing shows the part, which is the drawing's own affair: its scale, ISO 5455, as 1:2 or 5:1; and on a clock face
  * where it cuts the part and from where it looks.
  */
-const SHOWN = /\b(?:\d+:1|1:\d+)\b|(?:Cut through|looked at from) (?:1[0-2]|[1-9]):[0-5]\d\b/g
+const SHOWN = /\b(?:\d+:1|1:\d+)\b|(?:Cut through|looked at from) (?:about )?(?:half past )?(?:1[0-2]|[1-9])\b/g
 
 function unknownIn(
   { text, drawn }: Text,

@@ -33,13 +33,14 @@ export function clockedLines({ way, datum }: Clocking, figures: PaperFigures): r
 }
 
 function madeLine(
-  { kind, name, on, clock, depth, rotary, x, floor, width, clamping, place }: ClockingDatum,
+  { kind, name, on, at, clock, depth, rotary, x, floor, width, clamping, place }: ClockingDatum,
   figures: PaperFigures,
 ): string {
   const { length, unit } = figures
+  const where = `at ${clock} (angle ${signed(angle(at, 1))}°)`
   if (kind === 'window key')
-    return `Clock by a key in ${on}, at ${clock} o’clock, ${length(width ?? 0, 2)} ${unit} wide: milled in the first pass, measured there, and the key made to go in without shake.`
-  const size = `at ${clock} o’clock, ${length(depth ?? 0, 2)} ${unit} deep`
+    return `Clock by a key in ${on}, ${where}, ${length(width ?? 0, 2)} ${unit} wide: milled in the first pass, measured there, and the key made to go in without shake.`
+  const size = `${where}, ${length(depth ?? 0, 2)} ${unit} deep`
   if (clamping === 'of its own') {
     const how =
       kind === 'dowel hole'

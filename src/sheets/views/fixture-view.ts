@@ -179,7 +179,7 @@ function pickUpLines(
 ): readonly string[] {
   const at = (millimetre: number): string => `${signed(length(millimetre))} ${unit}`
   return [
-    `Tilt 0. Rotary ${signed(angle(rotary, 1))}°: the wall at ${clock} o’clock, which no window cuts, is on top. Ball Ø ${length(ball)} ${unit} in the spindle: X and Y are its middle, Z its tip.`,
+    `Tilt 0. Rotary ${signed(angle(rotary, 1))}°: the wall at ${clock}, which no window cuts, is on top. Ball Ø ${length(ball)} ${unit} in the spindle: X and Y are its middle, Z its tip.`,
     `Touch ${surface}, Ø ${length(diameter)} ${unit} now, on both sides: halfway between, set the display to Y 0. Against either side it then shows Y ±${length(side)} ${unit}.`,
     `Touch the crown of ${surface}: set the display to Z ${at(crown)}. Every cutter and drill likewise by its own tip, all at tilt 0; with a gauge block under it, the block more.`,
     face.on === 'top face'
