@@ -1,18 +1,18 @@
 import { type Case, type Fault, judge, type Verdict } from './judge.ts'
 import { mutantOf } from './mutant.ts'
-import { plausibleOf } from './plausible-part.ts'
+import { plausibleOf, type Share } from './plausible-part.ts'
 import { shrunk } from './shrink.ts'
 
 export type Kind = 'mutants' | 'plausible'
-export type Wishes = { readonly seed: number; readonly paper: number }
+export type Wishes = { readonly seed: number } & Share
 export type Outcome = Verdict & {
   readonly number: number
   /** A second look at an input that has been counted. */
   readonly again?: boolean
 }
 
-export const inputOf = (kind: Kind, { seed, paper }: Wishes, number: number): Case =>
-  kind === 'mutants' ? mutantOf(seed, number) : plausibleOf(seed, number, { paper })
+export const inputOf = (kind: Kind, { seed, ...share }: Wishes, number: number): Case =>
+  kind === 'mutants' ? mutantOf(seed, number) : plausibleOf(seed, number, share)
 
 /** Every input from one number to another, until the time is up. */
 export async function campaign(

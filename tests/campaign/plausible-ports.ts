@@ -17,7 +17,8 @@ export function plausiblePorts(random: Random, { bore, length, stroke }: Liner):
 }
 
 function engine(random: Random, bore: number, stroke: number): readonly Json[] {
-  const corner = () => rounded(random.between(1.5, 3.5), 0.5)
+  // Corners grow with the bore: 1 mm in a small engine, 4 in a large one.
+  const corner = () => rounded(Math.min(4, Math.max(1, bore * random.between(0.03, 0.06))), 0.5)
   const exhaust = random.whole(100, 112)
   const transfer = exhaust + random.whole(12, 18)
   const height = (opens: number) =>
@@ -30,7 +31,7 @@ function engine(random: Random, bore: number, stroke: number): readonly Json[] {
       height: height(exhaust),
       width: rounded(bore * random.between(0.45, 0.65), 0.5),
       corner: corner(),
-      ...(random.chance(0.5) && { bridge: random.pick([2, 2.6, 3]) }),
+      ...(bore >= 40 && random.chance(0.5) && { bridge: rounded(Math.max(2, bore * 0.05), 0.1) }),
     },
     {
       name: 'main transfer',
@@ -65,8 +66,8 @@ function engine(random: Random, bore: number, stroke: number): readonly Json[] {
             opens: transfer + 1,
             height: height(transfer + 1),
             width: rounded(bore * random.between(0.2, 0.3), 0.5),
-            corner: { cut: 1.5 },
-            up: random.pick([30, 45, 50]),
+            corner: { cut: bore < 40 ? 1 : 1.5 },
+            up: random.pick([30, 40, 45]),
           },
         ]
       : []),
@@ -77,16 +78,16 @@ function rows(random: Random, bore: number, length: number): readonly Json[] {
   const count = random.pick([1, 1, 2])
   const windows = random.pick([2, 3, 4, 6])
   return Array.from({ length: count }, (_, row) => {
-    const top = rounded(length * (0.25 + 0.3 * row), 0.5)
+    const top = rounded(length * (0.3 + 0.3 * row), 0.5)
     const height = rounded(Math.min(length * 0.12, bore * 0.3), 0.5)
-    const width = rounded(Math.min(bore * 0.3, (bore * 2) / windows), 0.5)
+    const width = rounded(Math.min(bore * 0.3, (bore * 1.8) / windows), 0.5)
     return Array.from({ length: windows }, (_, index) => ({
       name: `${row === 0 ? 'upper' : 'lower'} ${index + 1}`,
       at: rounded((360 / windows) * index + (row * 180) / windows - 150, 0.1),
       top,
       height,
       width,
-      corner: random.pick([1.5, 2]),
+      corner: bore < 30 ? 1 : random.pick([1.5, 2]),
     }))
   }).flat()
 }

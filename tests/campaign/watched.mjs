@@ -21,6 +21,7 @@ export async function watched(kind, defaults) {
       from: { type: 'string', default: '0' },
       seconds: { type: 'string', default: 'Infinity' },
       process: { type: 'string', default: String(defaults.process ?? 0) },
+      shop: { type: 'string', default: String(defaults.shop ?? 0) },
       paper: { type: 'string', default: String(defaults.paper ?? 0) },
       show: { type: 'string', default: '12' },
     },
