@@ -1,7 +1,7 @@
 import polylabel from 'polylabel'
 import type { Millimetre } from '../units.ts'
 import type { PlanePoint } from './cut-frame.ts'
-import { distanceTo, type Flat } from './path/offset-loops.ts'
+import { distanceTo, type Flat } from './path/closed-line.ts'
 
 /** Where a circle has most room in a window, and how much. */
 export type Roomiest = PlanePoint & { readonly room: Millimetre }

@@ -1,7 +1,9 @@
 import { area, EndType, inflatePathsD, JoinType } from 'clipper2-ts'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { distanceTo, type Flat, hasInside, inside } from '../../src/ports/path/offset-loops.ts'
+import { distanceTo, type Flat } from '../../src/ports/path/closed-line.ts'
+import { inwardLine } from '../../src/ports/path/inward-line.ts'
+import { hasInside, inside } from '../../src/ports/path/offset-loops.ts'
 
 /** A rectangle with round corners, its long sides bowed in or out: what windows look like from the cutter. */
 function windowLike(width: number, height: number, corner: number, bow: number): readonly Flat[] {
@@ -73,6 +75,31 @@ describe('the lines inside an outline, against a polygon library (clipper2)', ()
     const arch = [...arcAt(20, along), ...arcAt(18, along.toReversed())]
     expect(hasInside(arch, 1.1)).toBe(false)
     expect(hasInside(arch, 0.9)).toBe(true)
+  })
+
+  it('round a hollow corner as the library does, and leave out what a straight side uses up', () => {
+    const box = [
+      { x: -10, y: -5 },
+      { x: 10, y: -5 },
+      { x: 10, y: 5 },
+      { x: 0, y: 2 },
+      { x: -10, y: 5 },
+    ]
+    const cut = [
+      { x: -10, y: 4 },
+      { x: -10, y: -4 },
+      { x: -9, y: -5 },
+      { x: 10, y: -5 },
+      { x: 10, y: 5 },
+      { x: -9, y: 5 },
+    ]
+    for (const outline of [box, cut]) {
+      const theirs = inflatePathsD([outline.map(at => ({ ...at }))], -2.5, JoinType.Round, EndType.Polygon, 2, 6, 0.001)
+      const [ours = []] = inwardLine(outline, 2.5) ?? []
+      const sizeOf = (loop: readonly Flat[]): number => Math.abs(area(loop.map(({ x, y }) => ({ x, y }))))
+      expect(sizeOf(ours)).toBeCloseTo(sizeOf(theirs[0] ?? []), 2)
+    }
+    expect(inwardLine(cut, 2.5)?.[0]).toHaveLength(4)
   })
 
   it('lie at the distance and no nearer', () => {

@@ -2,18 +2,10 @@ import type { Millimetre } from '../../units.ts'
 import { radians } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
+import { distanceTo, type Flat, type Loop } from './closed-line.ts'
 import { highestUnder } from './drill-depth.ts'
 import { type Floor, type FloorPlace, LAST_STEP_OVER, LONGEST, leadTo, outlineOf, through } from './floors.ts'
-import {
-  distanceTo,
-  type Flat,
-  inside,
-  type Loop,
-  outside,
-  outwardNormals,
-  respaced,
-  startingBeside,
-} from './offset-loops.ts'
+import { inside, outside, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import { windowWalls } from './window-walls.ts'
 

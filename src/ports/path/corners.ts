@@ -9,8 +9,9 @@ import {
   wallLoops,
   withNormals,
 } from './along-wall.ts'
+import { distanceTo, type Flat, farFrom, type Loop } from './closed-line.ts'
 import { coarse, LONGEST } from './floors.ts'
-import { distanceTo, type Flat, inside, isBeyond, type Loop, respaced, startingBeside } from './offset-loops.ts'
+import { inside, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import type { TimingSide } from './tool-path.ts'
 
@@ -31,7 +32,7 @@ const ALONG_X = 0.7
 /** Thickest metal that is left in a corner. */
 export function mostLeft(window: PortWindow, { after, rounded }: Rounded): Millimetre {
   const done = wallLoops(window, after, rounded)
-  return Math.max(0, ...coarse(window).map(at => farFrom(done, at) - after / 2))
+  return Math.max(0, ...coarse(window).map(at => offFrom(done, at) - after / 2))
 }
 
 /**
@@ -48,10 +49,10 @@ export function cornerLines(
     const loops = stock === 0 ? wallLoops(window, cutter) : inside(coarse(window), cutter / 2 + stock)
     return loops.flatMap(loop => {
       const line = startingBeside(withNormals(respaced(loop, FINISH_TOLERANCE, FINE)), entryOf(window))
-      const isLeft = line.map(({ x, y, normal }) => {
-        const onWall = { x: x + (cutter / 2) * normal.x, y: y + (cutter / 2) * normal.y }
-        return done.every(loop => isBeyond(loop, onWall, after / 2 + LEFT))
-      })
+      const isBeyond = farFrom(done, after / 2 + LEFT)
+      const isLeft = line.map(({ x, y, normal }) =>
+        isBeyond({ x: x + (cutter / 2) * normal.x, y: y + (cutter / 2) * normal.y }),
+      )
       return stretches(line, stock === 0 ? blended(line, isLeft) : isLeft, timing).map(thinned)
     })
   })
@@ -63,7 +64,7 @@ const doneBy = (window: PortWindow, { after, rounded }: Rounded): readonly Loop[
     wallLoops(window, after, rounded).map(loop => respaced(loop, FINISH_TOLERANCE, Number.POSITIVE_INFINITY)),
   )
 
-const farFrom = (loops: readonly Loop[], at: Flat): Millimetre => Math.min(...loops.map(loop => distanceTo(loop, at)))
+const offFrom = (loops: readonly Loop[], at: Flat): Millimetre => Math.min(...loops.map(loop => distanceTo(loop, at)))
 
 /** The same with the places before and after by as much as the cutters blend over. */
 function blended(line: WallLine, isLeft: readonly boolean[]): readonly boolean[] {

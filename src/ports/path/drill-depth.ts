@@ -2,7 +2,7 @@ import type { Millimetre } from '../../units.ts'
 import { pointOf } from '../drill-point.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
-import type { Flat } from './offset-loops.ts'
+import type { Flat } from './closed-line.ts'
 import type { WindowWalls } from './window-walls.ts'
 
 /** Eight places round a tool. */

@@ -1,5 +1,5 @@
 import type { Degree, Millimetre } from '../../units.ts'
-import type { Flat } from './offset-loops.ts'
+import type { Flat } from './closed-line.ts'
 
 /** A place of the cutter's tip centre in the set-up's machine frame. */
 export type TipPlace = Flat & { readonly z: Millimetre }

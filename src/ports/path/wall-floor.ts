@@ -1,9 +1,9 @@
 import type { Millimetre } from '../../units.ts'
 import type { PortWindow } from '../port.ts'
 import { arcFor, floorAlong, roundTheWall, type WallLine, wallLoops } from './along-wall.ts'
+import type { Flat } from './closed-line.ts'
 import { cornerLines, type Rounded } from './corners.ts'
 import type { Floor } from './floors.ts'
-import type { Flat } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
 import type { CutShape, TimingSide } from './tool-path.ts'
 
