@@ -166,6 +166,7 @@ type PortCode =
   | 'ports/no-timing-datum' // Nothing on the part brings azimuth 0 back, so each piece stays clamped: a flat, notch or hole would save time.
   | 'ports/offset-symmetry' // With a pin offset the openings are not even about bottom dead centre: reckon with both ends.
   | 'ports/pair-symmetry' // The two of a pair differ: draw them alike.
+  | 'ports/place-open' // Clocking, rotary and Y together may set a port off round the bore by more than is inspected: take a better datum, or one clamping.
   | 'ports/porting-share' // The windows take too much of the bore's round: draw them narrower.
   | 'ports/reaches-flange' // A port breaks out into the flange: lower it, or draw it flatter.
   | 'ports/ring-corner' // Corners of the exhaust are tight for the rings: draw larger ones.

@@ -9,6 +9,7 @@ import type { Clocking } from './clocking.ts'
 import type { CuttingMaterial } from './cutting-material.ts'
 import type { MillingGrip } from './milling-grip.ts'
 import type { OperationState } from './operation-state.ts'
+import type { PlacedPort } from './place-round.ts'
 import type { SetUp } from './set-up.ts'
 import type { Step } from './step.ts'
 
@@ -37,10 +38,11 @@ export type PlannedCuts = {
   readonly each?: Minute
   /** On top of the machine's set-up. */
   readonly setup?: Minute
-  /** Both of the milling of ports. */
+  /** All of the milling of ports. */
   readonly setUps?: readonly SetUp[]
   readonly clocking?: Clocking
   readonly grip?: MillingGrip
+  readonly places?: readonly PlacedPort[]
 }
 
 export type CutsPlanner = (task: CuttingTask) => PlannedCuts

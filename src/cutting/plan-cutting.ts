@@ -19,6 +19,7 @@ import { lapOutside } from './lapping-outside.ts'
 import type { MillingGrip } from './milling-grip.ts'
 import type { OperationState } from './operation-state.ts'
 import { operationTime } from './operation-time.ts'
+import type { PlacedPort } from './place-round.ts'
 import { millPorts } from './port-milling.ts'
 import { roughTurn } from './rough-turning.ts'
 import { sawBlanks } from './sawing.ts'
@@ -33,6 +34,8 @@ export type CuttingPlan = {
   readonly setUps: readonly SetUp[]
   readonly clocking?: Clocking
   readonly millingGrip?: MillingGrip
+  /** Of the ports, what moves each round the bore. */
+  readonly places: readonly PlacedPort[]
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
 }
@@ -91,6 +94,7 @@ export function planCutting({
   const steps = new Map<number, readonly Step[]>()
   const time = new Map<number, OperationTime>()
   const setUps: SetUp[] = []
+  const places: PlacedPort[] = []
   let clocking: Clocking | undefined
   let millingGrip: MillingGrip | undefined
   if (material) noteMaterial(material, notebook)
@@ -125,6 +129,7 @@ export function planCutting({
     })
     steps.set(operation.number, cuts.steps)
     setUps.push(...(cuts.setUps ?? []))
+    places.push(...(cuts.places ?? []))
     clocking = cuts.clocking ?? clocking
     millingGrip = cuts.grip ?? millingGrip
     time.set(operation.number, operationTime(machine, cuts, start))
@@ -135,6 +140,7 @@ export function planCutting({
     setUps,
     ...(clocking && { clocking }),
     ...(millingGrip && { millingGrip }),
+    places,
     findings: withoutRepeats(findings),
     workings: notebook.workings,
   }

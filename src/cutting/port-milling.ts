@@ -12,6 +12,7 @@ import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { entrySlope } from './entry-drilling.ts'
 import { figure } from './figure.ts'
 import { millingGrip } from './milling-grip.ts'
+import { placesRound } from './place-round.ts'
 import { planSetUps } from './plan-set-ups.ts'
 import { cutterFor, drillFor } from './port-tools.ts'
 import type { SetUp, WindowCut } from './set-up.ts'
@@ -48,6 +49,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   const windows = setUps.flatMap(setUp => setUp.windows)
   const clocking = planClocking(task)
   reportClocking(task, clocking)
+  const places = placesRound(task, clocking)
   const loading = clockingTime(clocking)
   const made = planned.flatMap(({ steps }) =>
     steps.flatMap(step => {
@@ -60,6 +62,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   return {
     setUps,
     clocking,
+    places,
     ...(grip ? { grip } : {}),
     steps: [
       ...makeDatum(task, clocking.datum, settingOf),

@@ -1,5 +1,5 @@
 import { type Formula, formula, type Input } from '../formula.ts'
-import type { Millimetre, Minute } from '../units.ts'
+import type { Degree, Millimetre, Minute } from '../units.ts'
 
 /**
  * What brings azimuth 0 of a part back when it is loaded again. Sizes, clearances and minutes: common practice, no source;
@@ -31,6 +31,11 @@ export const TIMING_DATUMS: Readonly<Record<TimingDatum, Row>> = {
 export const MOST_CLOCKING_ERROR = { angle: 0.1, side: 0.05 } as const
 /** Against a straight stop in the chuck, square within that reading over the flat. Common practice, no source. */
 export const FLAT_AT_STOP: Row = { touch: { reading: 0.01, along: 11 }, minutes: 0.4 }
+
+/** How well a rotary comes back to an angle: 10 to 60 seconds of arc. Common practice, no source. */
+export const ROTARY_INDEX: Degree = 1 / 60
+/** Reading by which Y is halved between the sides of the part. Common practice, no source. */
+export const Y_PICKED_UP: Millimetre = 0.01
 
 /** Sizes of the datums themselves. Common practice, no source. */
 export const DATUM_SIZES = {
@@ -75,6 +80,21 @@ export const touchError: Formula<{ e: 'mm'; w: 'mm' }, 'deg'> = formula({
   source: SOURCE,
   example: { given: { e: 0.01, w: 8 }, gives: 0.0716 },
   value: ({ e, w }) => (DEGREES * e) / w,
+})
+
+export const offsetAngle: Formula<{ dY: 'mm'; r: 'mm'; psi: 'deg' }, 'deg'> = formula({
+  symbol: 'dphi',
+  meaning: 'azimuth by an error in Y',
+  unit: 'deg',
+  expression: '180 / pi * dY / (r * cos(psi * pi / 180))',
+  inputs: {
+    dY: { meaning: 'error in Y', unit: 'mm', from: 0 },
+    r: { meaning: 'radius of the finished bore', unit: 'mm', over: 0 },
+    psi: { meaning: 'heading of the stream at the bore', unit: 'deg', over: -90, under: 90 },
+  },
+  source: SOURCE,
+  example: { given: { dY: 0.05, r: 10, psi: 25 }, gives: 0.3161 },
+  value: ({ dY, r, psi }) => (DEGREES * dY) / (r * Math.cos((psi * Math.PI) / 180)),
 })
 
 export const flatWidth: Formula<{ D: 'mm'; h: 'mm' }, 'mm'> = formula({

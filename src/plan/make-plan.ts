@@ -73,7 +73,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
   const cutting = planCutting({ part, shop, states, ports: edges.ports, start: batch.batch.start, grip })
   const ovality = ovalityBorne(stock.entries)
-  const asCut = portsAsCut(edges.ports, cutting.setUps)
+  const asCut = portsAsCut(edges.ports, cutting)
   const inspection = planInspection({
     part,
     shop,

@@ -66,3 +66,23 @@ export type EdgePlan = {
   readonly takeOff?: TakeOff
   readonly edgeBreak?: EdgeBreak
 }
+
+/** An error by which a port stands off round the bore, either way: of its middle, and so of both side edges. */
+export type PlaceMember = { readonly name: string; readonly angle: Degree; readonly side: Millimetre }
+
+type AngleAndSide = { readonly angle: Degree; readonly side: Millimetre }
+
+/**
+ * Where a port stands round the bore, seen from what its place is measured from. Turning about its own axis moves the side
+ * edges of a window alone: heights and timing stay.
+ */
+export type PlaceRound = {
+  /** `flat on flange`, or the first port. */
+  readonly from: string
+  readonly members: readonly PlaceMember[]
+  /** Along the finished bore in mm, of either side edge. */
+  readonly worstCase: AngleAndSide
+  readonly rootSumSquare: AngleAndSide
+  /** Either way, as it is inspected. */
+  readonly allowed: AngleAndSide
+}

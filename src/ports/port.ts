@@ -1,7 +1,7 @@
 import type { Spread } from '../limits.ts'
 import type { PortRole } from '../part/part.ts'
 import type { Degree, Millimetre, SquareMillimetre } from '../units.ts'
-import type { EdgePlan } from './edge-plan.ts'
+import type { EdgePlan, PlaceRound } from './edge-plan.ts'
 import type { Uncovering } from './gas-exchange.ts'
 import type { HeldCutter } from './held-cutter.ts'
 
@@ -140,4 +140,6 @@ export type PlannedPort = {
   readonly windows: readonly PortWindow[]
   /** The timing edge from the milling to the finished part: added when the lengths are known. */
   readonly edge?: EdgePlan
+  /** What moves it round the bore: added when it is known how it is clocked; absent of the port that places are measured from. */
+  readonly place?: PlaceRound
 }

@@ -1,6 +1,6 @@
 import type { Clocking } from '../../src/cutting/clocking.ts'
 import type { OperationState } from '../../src/cutting/operation-state.ts'
-import { planCutting } from '../../src/cutting/plan-cutting.ts'
+import { type CuttingPlan, planCutting } from '../../src/cutting/plan-cutting.ts'
 import type { OperationTime, Step } from '../../src/cutting/step.ts'
 import type { Finding } from '../../src/finding.ts'
 import type { FindingCode } from '../../src/finding-code.ts'
@@ -117,6 +117,7 @@ export type Cut = {
   readonly workings: readonly Working[]
   readonly codes: readonly FindingCode[]
   readonly clocking?: Clocking
+  readonly places: CuttingPlan['places']
 }
 
 /** One operation planned alone. */
@@ -127,11 +128,17 @@ export function cut(
   ports: readonly PlannedPort[] = [],
   start = 24,
 ): Cut {
-  const { steps, time, findings, workings, clocking } = planCutting({ part, shop, states: [state], ports, start })
+  const { steps, time, findings, workings, clocking, places } = planCutting({
+    part,
+    shop,
+    states: [state],
+    ports,
+    start,
+  })
   const spent = time.get(10)
   if (!spent) throw new Error('no time')
   const codes = findings.map(({ code }) => code)
-  return { steps: steps.get(10) ?? [], time: spent, findings, workings, codes, ...(clocking && { clocking }) }
+  return { steps: steps.get(10) ?? [], time: spent, findings, workings, codes, places, ...(clocking && { clocking }) }
 }
 
 export function step(steps: readonly Step[], action: string): Step {

@@ -50,6 +50,13 @@ export const EVERY_PORT_FIELD: EveryField<PlannedPort> = {
       sooner: { least: 0.1, most: 0.3 },
     },
   },
+  place: {
+    from: 'flat on flange',
+    members: [{ name: 'rotary at exhaust', angle: 0.02, side: 0.01 }],
+    worstCase: { angle: 0.05, side: 0.02 },
+    rootSumSquare: { angle: 0.04, side: 0.016 },
+    allowed: { angle: 0.1, side: 0.042 },
+  },
   uncovered: [{ angle: 110, area: 20 }],
   windows: [
     {

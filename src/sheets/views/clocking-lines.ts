@@ -1,6 +1,7 @@
 import type { Clocking } from '../../cutting/clocking.ts'
 import type { ClockingDatum } from '../../cutting/clocking-datum.ts'
 import { angle, fixed, minutes, signed } from '../../figures.ts'
+import type { PlannedPort } from '../../ports/port.ts'
 import type { PaperFigures } from './paper-figures.ts'
 
 /** How the batch goes through the tilts, and what clocks the part, for the one who loads. */
@@ -74,3 +75,17 @@ const errorLine = (
   { length, unit }: PaperFigures,
 ): string =>
   `It comes back within ${angle(one, 3)}°${again ? `, between two passes ${angle(between, 3)}°: side edges ±${length(side)} ${unit} round the bore` : ''}; heights and timing do not move.`
+
+/** How far each port may stand off round the bore, from what its place is measured from. */
+export function placeLines(ports: readonly PlannedPort[], { length, unit }: PaperFigures): readonly string[] {
+  const placed = ports.flatMap(({ name, place }) => (place ? [{ name, ...place }] : []))
+  const [first] = placed
+  if (!first) return []
+  const { angle: allowed, side } = first.allowed
+  const each = placed.map(
+    ({ name, worstCase }) => `${name} ±${angle(worstCase.angle, 3)}°, ±${length(worstCase.side)} ${unit}`,
+  )
+  return [
+    `Round the bore from ${first.from}, clocking, rotary and Y at their worst, with what either side edge moves: ${each.join('; ')}. Checked to ±${angle(allowed, 3)}°, ±${length(side)} ${unit}.`,
+  ]
+}

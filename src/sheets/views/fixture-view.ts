@@ -3,7 +3,7 @@ import { type WindowAsCut, windowAsCut } from '../../pictures/windows-cut.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { SettingStep } from '../../ports/fixture-plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
-import { clockedLines, clockingLines } from './clocking-lines.ts'
+import { clockedLines, clockingLines, placeLines } from './clocking-lines.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** A window with its name: a bridged port has two, and the name carries which. */
@@ -107,6 +107,7 @@ export function fixtureView(plan: Plan, figures: PaperFigures): FixtureView {
     pickUp: [
       ...(fixture ? pickUpLines(fixture.pickUp, figures) : []),
       ...(plan.clocking ? clockedLines(plan.clocking, figures) : []),
+      ...placeLines(plan.ports, figures),
     ],
     tilts: (fixture?.tilts ?? []).map(({ tilt, axis, across, stack, blocksUnder, perStack, check }) => ({
       tilt: signed(angle(tilt, 3)),
