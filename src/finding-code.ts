@@ -29,6 +29,7 @@ type InputCode =
   | 'input/linkage' // The crank cannot turn with this rod and offset: give the rod from centre to centre.
   | 'input/missing-key' // Something that the file needs is not there: add the key that is named.
   | 'input/name-twice' // Two things have one name: give each its own.
+  | 'input/near-grade' // The grade is near one of the handbook's and planned as that: have analysis and condition confirmed.
   | 'input/needs-engine' // A crank angle is given, but there is no engine: add one, or give the depth in mm.
   | 'input/no-solution' // No value in the range gives what was asked of `--solve`: widen the range, or ask for less.
   | 'input/no-tolerance' // The limits of a size leave no tolerance: give it two limits that differ.

@@ -35,7 +35,6 @@ export type BarChoice =
  */
 export function chooseBar({ group, diameter, length }: BarNeed, notebook: Notebook): BarChoice {
   const forms = BAR_FORMS[group]
-  if (forms.length === 0) return { ok: false, reason: `no list of bar sizes is at hand for ${group}` }
   const best = forms
     .flatMap(form => {
       const bar = form.sizes.find(

@@ -42,6 +42,7 @@ export function grindingSetting(task: CuttingTask, where: 'outside' | 'bore'): G
 function workOf({ material, part }: CuttingTask, hard: boolean): GroundWork {
   switch (material.family) {
     case 'aluminium':
+    case 'silicon aluminium':
       return 'aluminium alloys'
     case 'bronze':
       return 'copper alloys'
@@ -65,7 +66,7 @@ const HARD_BAR = 400
 export function startingWheel({ material, part, after }: CuttingTask, where: 'outside' | 'bore'): string {
   const job = ((): string => {
     if (material.family === 'grey iron' || material.family === 'ductile iron') return 'cast-iron bushings'
-    if (material.family === 'aluminium') return 'aluminium pistons'
+    if (material.family === 'aluminium' || material.family === 'silicon aluminium') return 'aluminium pistons'
     if (where === 'bore') return 'nitrided or case-hardened bore'
     if (part.hardening?.process.includes('nitri')) return 'nitrided steel, commercial finish'
     const largest = Math.max(...after.outside.map(({ diameter }) => diameter))

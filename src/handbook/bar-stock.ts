@@ -55,6 +55,7 @@ export const HOT_ROLLED: BarForm = {
     ...symmetrical([105, 110, 115, 120], 1.5, 1.25),
     ...symmetrical([125, 130, 135, 140, 145, 150, 155, 160], 2, 1.25),
     ...symmetrical([165, 170, 175, 180, 190, 200], 2.5, 1.25),
+    ...symmetrical([210, 220, 230, 240, 250], 3, 1.25),
   ],
   source: EN_10060,
 }
@@ -100,6 +101,7 @@ export const CONTINUOUS_CAST: BarForm = {
     ...symmetrical(inFives(55, 100), 1, 2.5),
     ...symmetrical(inFives(105, 150), 1.5, 3.5),
     ...symmetrical([160, 170, 180, 190, 200], 2, 3.5),
+    ...symmetrical([220, 240, 260, 280, 300], 3, 4),
   ],
   source: 'common practice, no source: ask the foundry for its list',
 }
@@ -120,14 +122,44 @@ export const EXTRUDED: BarForm = {
     ...symmetrical([70, 75, 80], 0.45, 0.5),
     ...symmetrical([90, 100], 0.55, 0.5),
     ...symmetrical([110, 120], 0.65, 0.5),
+    ...symmetrical([130, 140, 150, 160], 0.8, 0.5),
+    ...symmetrical([180, 200], 1, 0.5),
+    ...symmetrical([220, 250], 1.2, 0.5),
   ],
   source: 'memory: EN 755-3',
+}
+
+/** Sizes, tolerance and skin common practice, no source: solid to 200 mm by fives, 1 to 2 mm over its name. */
+const CAST_BRONZE: BarForm = {
+  name: 'continuous-cast bronze bar',
+  surface: 'rough',
+  Rz: 100,
+  T: 100,
+  bow: 3,
+  rolled: false,
+  sizes: [
+    ...bright(inFives(15, 100), 0).map(size => ({ ...size, above: 1.5 })),
+    ...symmetrical(inFives(105, 200), 1.5, 1),
+  ],
+  source: 'common practice, no source: ask the foundry for its list',
+}
+
+/** Gravity-cast round billet. Sizes and skin common practice, no source. */
+const CAST_BILLET: BarForm = {
+  name: 'cast billet',
+  surface: 'rough',
+  Rz: 200,
+  T: 200,
+  bow: 3,
+  rolled: false,
+  sizes: symmetrical(inFives(30, 160), 1, 1.5),
+  source: 'common practice, no source: ask the foundry for its list',
 }
 
 const IRON = [CONTINUOUS_CAST] as const
 const STEEL = [HOT_ROLLED, BRIGHT] as const
 
-/** Forms that a group of materials is bought in, the cheaper first. None where no list is at hand. */
+/** Forms that a group of materials is bought in, the cheaper first. */
 export const BAR_FORMS: Readonly<Record<MaterialGroup, readonly BarForm[]>> = {
   'heat-treatable steel': STEEL,
   'nitriding steel': STEEL,
@@ -137,8 +169,10 @@ export const BAR_FORMS: Readonly<Record<MaterialGroup, readonly BarForm[]>> = {
   'bearing steel': STEEL,
   'free-cutting steel': STEEL,
   'structural steel': STEEL,
+  'stainless steel': STEEL,
   'grey iron': IRON,
   'ductile iron': IRON,
   'wrought aluminium': [EXTRUDED],
-  bronze: [],
+  'cast aluminium': [CAST_BILLET],
+  bronze: [CAST_BRONZE],
 }

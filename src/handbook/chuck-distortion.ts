@@ -103,6 +103,7 @@ const STIFFNESS: Readonly<Partial<Record<CuttingFamily, number>>> = {
   'grey iron': 110_000,
   'ductile iron': 170_000,
   aluminium: 70_000,
+  'silicon aluminium': 75_000,
   bronze: 110_000,
 }
 

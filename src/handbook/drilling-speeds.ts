@@ -32,11 +32,14 @@ export const DRILLING_ROWS: readonly DrillingRow[] = [
   { family: 'case-hardening steel', over: 0, upTo: 250, speed: 85, feed: STEEL_FEED, source: PRACTICE },
   { family: 'bearing steel', over: 0, upTo: 250, speed: 70, feed: STEEL_FEED, source: PRACTICE },
   { family: 'unalloyed steel', over: 0, upTo: 325, speed: 85, feed: STEEL_FEED, source: PRACTICE },
-  { family: 'free-cutting steel', over: 0, upTo: 200, speed: 120, feed: STEEL_FEED, source: PRACTICE },
+  { family: 'stainless steel', over: 0, upTo: 325, speed: 50, feed: STEEL_FEED, source: PRACTICE },
+  { family: 'free-cutting steel', over: 0, upTo: 225, speed: 120, feed: STEEL_FEED, source: PRACTICE },
   { family: 'grey iron', over: 0, upTo: 260, speed: 100, feed: SOFT_FEED, source: PRACTICE },
   { family: 'ductile iron', over: 0, upTo: 270, speed: 85, feed: SOFT_FEED, source: PRACTICE },
+  { family: 'ductile iron', over: 270, upTo: 305, speed: 70, feed: SOFT_FEED, source: PRACTICE },
   { family: 'aluminium', over: 0, upTo: 130, speed: 200, feed: SOFT_FEED, source: PRACTICE },
-  { family: 'bronze', over: 0, upTo: 130, speed: 100, feed: STEEL_FEED, source: PRACTICE },
+  { family: 'silicon aluminium', over: 0, upTo: 130, speed: 150, feed: SOFT_FEED, source: PRACTICE },
+  { family: 'bronze', over: 0, upTo: 200, speed: 100, feed: STEEL_FEED, source: PRACTICE },
 ]
 
 /** Feed no greater than, mm/rev: solid drills, and drills with changeable edges from this diameter. Source: common practice, no source. */

@@ -104,6 +104,18 @@ export const CHOICE_ROWS: readonly ChoiceRow[] = [
   ),
   row('1018', 'LIM LIM OK NO NO OK OK OK', { nitride: 'no nitride formers' }, { nitridesUpTo: 400 }),
   row('austenitic stainless', 'NO LIM NO NO NO LIM LIM NO', { nitride: 'needs a special process at low temperature' }),
+  row('martensitic stainless', 'LIM LIM NO LIM OK LIM LIM NO', {
+    nitride: 'its passive skin must be taken off by the treater, and it is no more stainless',
+    nitrocarburise: 'its passive skin must be taken off by the treater, and it is no more stainless',
+    induction: 'of the two only X46Cr13 has the carbon for it',
+    'hard chrome': 'it wants a nickel strike first',
+    'nickel silicon carbide': 'it wants a nickel strike first',
+  }),
+  row('bronze', 'NO NO NO NO NO NO NO NO', {
+    nitride: 'bronze takes no nitrogen',
+    nitrocarburise: 'bronze takes no nitrogen',
+    carburise: 'bronze takes no carbon',
+  }),
   row('aluminium', 'NO NO NO NO NO LIM OK NO', {
     nitride: 'the temperature softens or melts it',
     nitrocarburise: 'the temperature softens or melts it',
@@ -117,6 +129,22 @@ export const CHOICE_ROWS: readonly ChoiceRow[] = [
 
 /** Names of the materials table that stand in one row here. */
 const ROW_OF: { readonly [grade: string]: string } = {
+  '30CrNiMo8': '34CrNiMo6',
+  '33CrMoV12-9': '31CrMoV9',
+  '18CrNiMo7-6': '16MnCr5',
+  '15NiCr13': '16MnCr5',
+  C15: '16MnCr5',
+  C60: 'C45',
+  '100CrMo7': '100Cr6',
+  '11SMnPb30': '11SMnPb37',
+  'EN-GJL-300': 'EN-GJL-250',
+  'EN-GJS-700-2': 'EN-GJS-600-3',
+  X20Cr13: 'martensitic stainless',
+  X46Cr13: 'martensitic stainless',
+  AlSi12CuNiMg: 'aluminium',
+  CuSn8: 'bronze',
+  'CuSn12-C': 'bronze',
+  'CuSn7Zn4Pb7-C': 'bronze',
   'EN AW-6082': 'aluminium',
   'EN AW-2618A': 'aluminium',
 }

@@ -11,6 +11,7 @@ export const CARBON: { readonly [grade: string]: number } = {
   '34CrAlNi7-10': 0.34,
   '34CrAlMo5-10': 0.34,
   C45: 0.45,
+  C60: 0.6,
 }
 
 /**
@@ -19,6 +20,10 @@ export const CARBON: { readonly [grade: string]: number } = {
  */
 export const INDUCTION_SURFACE: { readonly [grade: string]: { readonly least: number; readonly most: number } } = {
   C45: { least: 54, most: 57 },
+  C60: { least: 58, most: 61 },
+  X46Cr13: { least: 52, most: 54 },
+  'EN-GJS-700-2': { least: 50, most: 55 },
+  'EN-GJL-300': { least: 45, most: 50 },
   '42CrMo4': { least: 53, most: 56 },
   '50CrMo4': { least: 56, most: 59 },
   '38MnVS6': { least: 52, most: 56 },

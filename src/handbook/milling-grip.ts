@@ -12,7 +12,11 @@ export const JAW_FRICTION = {
   source: 'table of a chuck maker, three editions: smooth jaws on turned work, tangential 0.10, axial 0.13',
 } as const
 
-export const FRICTION_SHARE: Readonly<Partial<Record<CuttingFamily, number>>> = { 'grey iron': 0.8, aluminium: 0.97 }
+export const FRICTION_SHARE: Readonly<Partial<Record<CuttingFamily, number>>> = {
+  'grey iron': 0.8,
+  aluminium: 0.97,
+  'silicon aluminium': 0.97,
+}
 
 /** 1.5 on the cut and 1.5 on the setting, once, on the load: VDI 3106 as quoted in chuck manuals. */
 export const GRIP_SAFETY = 2.25

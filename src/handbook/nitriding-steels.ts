@@ -46,6 +46,24 @@ export const NITRIDED_GRADES: readonly NitridedGrade[] = [
     note: 'Syla et al., Acta Phys. Pol. A 132 (2017) 484, measured 602 to 787 HV0.1',
   },
   {
+    grade: '30CrNiMo8',
+    surface: from(600, 670, 750),
+    core: from(320, 345, 370),
+    depthConstant: from(0.036, 0.046, 0.06),
+    usualDepth: { least: 0.2, most: 0.5 },
+    tempered: true,
+    source: `memory; ${K_IS_AN_ESTIMATE}`,
+  },
+  {
+    grade: '33CrMoV12-9',
+    surface: from(750, 830, 900),
+    core: from(320, 345, 370),
+    depthConstant: from(0.034, 0.042, 0.055),
+    usualDepth: { least: 0.2, most: 0.6 },
+    tempered: true,
+    source: `memory; ${K_IS_AN_ESTIMATE}`,
+  },
+  {
     grade: '34CrAlNi7-10',
     surface: from(880, 950, 1050),
     core: from(260, 300, 330),
@@ -153,13 +171,18 @@ export const NITRIDED_GRADES: readonly NitridedGrade[] = [
   {
     grade: 'C45',
     surface: from(300, 350, 400),
+    core: from(180, 215, 245),
+    depthConstant: from(0.05, 0.07, 0.09),
     usualDepth: { least: 0.2, most: 0.7 },
     tempered: false,
-    source: 'Haertetechnik Hagen, gas nitriding table to DIN 50190-3 (300 to 400 HV3)',
+    source:
+      'Haertetechnik Hagen, gas nitriding table to DIN 50190-3 (300 to 400 HV3); core and depth constant memory/estimate',
     note: 'hard only in the thin compound layer',
   },
   {
     grade: 'EN-GJL-250',
+    surface: from(400, 500, 600),
+    core: from(180, 230, 280),
     depthConstant: from(0.02, 0.04, 0.08),
     usualDepth: { least: 0.05, most: 0.2 },
     tempered: false,
@@ -175,6 +198,24 @@ export const NITRIDED_GRADES: readonly NitridedGrade[] = [
   },
 ]
 
-/** Exact, by the handbook's own name of the grade. */
-export const nitridedGrade = (grade: string): NitridedGrade | undefined =>
-  NITRIDED_GRADES.find(row => row.grade === grade)
+/** By the handbook's own name of the grade. */
+export function nitridedGrade(grade: string): NitridedGrade | undefined {
+  const like = TAKEN_AS[grade]
+  const row = NITRIDED_GRADES.find(({ grade: listed }) => listed === (like ?? grade))
+  return row && like ? { ...row, grade, source: `estimate: as ${like}; ${row.source}` } : row
+}
+
+/** Grades that are nitrided like one that is listed. Estimate. */
+const TAKEN_AS: { readonly [grade: string]: string } = {
+  '18CrNiMo7-6': '16MnCr5',
+  '15NiCr13': '16MnCr5',
+  '100CrMo7': '100Cr6',
+  C15: 'C45',
+  C60: 'C45',
+  S355: 'C45',
+  '11SMn30': 'C45',
+  'EN-GJL-300': 'EN-GJL-250',
+  'EN-GJS-400-15': 'EN-GJL-250',
+  'EN-GJS-600-3': 'EN-GJL-250',
+  'EN-GJS-700-2': 'EN-GJL-250',
+}

@@ -36,8 +36,10 @@ export const SAWING: Readonly<Record<CuttingFamily, { readonly rate: number; rea
   'bearing steel': { rate: 18, speed: 40 },
   'unalloyed steel': { rate: 30, speed: 60 },
   'free-cutting steel': { rate: 35, speed: 70 },
+  'stainless steel': { rate: 18, speed: 40 },
   'grey iron': { rate: 30, speed: 45 },
   'ductile iron': { rate: 25, speed: 45 },
   aluminium: { rate: 120, speed: 150 },
+  'silicon aluminium': { rate: 100, speed: 120 },
   bronze: { rate: 35, speed: 60 },
 }

@@ -15,9 +15,11 @@ export const EXPANSION: Readonly<Record<MaterialGroup, number>> = {
   'bearing steel': STEEL,
   'free-cutting steel': STEEL,
   'structural steel': STEEL,
+  'stainless steel': 10.5,
   'grey iron': 11,
   'ductile iron': 11.5,
   'wrought aluminium': 23,
+  'cast aluminium': 20,
   bronze: 18,
 }
 

@@ -87,6 +87,13 @@ export const TURNING_ROWS: readonly TurningRow[] = [
   ),
   steel({ family: 'case-hardening steel', over: 0, upTo: 225, speeds: [221, 175, 137], note: 'table from 175 HB' }),
   steel({
+    family: 'case-hardening steel',
+    over: 225,
+    upTo: 250,
+    speeds: [190, 150, 118],
+    note: '0.86 of the row above: common practice, no source',
+  }),
+  steel({
     family: 'bearing steel',
     over: 0,
     upTo: 250,
@@ -97,12 +104,28 @@ export const TURNING_ROWS: readonly TurningRow[] = [
   steel({ family: 'unalloyed steel', over: 225, upTo: 275, speeds: [229, 152, 122] }),
   steel({ family: 'unalloyed steel', over: 275, upTo: 325, speeds: [213, 137, 114] }),
   steel({ family: 'free-cutting steel', over: 0, upTo: 150, speeds: [396, 259, 206] }),
-  steel({ family: 'free-cutting steel', over: 150, upTo: 200, speeds: [411, 274, 221] }),
+  steel({ family: 'free-cutting steel', over: 150, upTo: 225, speeds: [411, 274, 221], note: 'table to 200 HB' }),
+  steel({
+    family: 'stainless steel',
+    over: 0,
+    upTo: 245,
+    speeds: [140, 110, 86],
+    note: 'common practice, no source',
+  }),
+  steel({
+    family: 'stainless steel',
+    over: 245,
+    upTo: 325,
+    speeds: [130, 100, 78],
+    note: 'common practice, no source',
+  }),
   other({ family: 'grey iron', over: 0, upTo: 290, speed: 230, range: '180 to 280' }),
   other({ family: 'ductile iron', over: 0, upTo: 190, speed: 170, range: '140 to 200' }),
   other({ family: 'ductile iron', over: 190, upTo: 270, speed: 145, range: '120 to 170' }),
+  other({ family: 'ductile iron', over: 270, upTo: 305, speed: 125, range: '100 to 150' }),
   other({ family: 'aluminium', over: 0, upTo: 130, speed: 400, range: '300 to 600' }),
-  other({ family: 'bronze', over: 0, upTo: 130, speed: 200, range: '150 to 300' }),
+  other({ family: 'silicon aluminium', over: 0, upTo: 130, speed: 300, range: '200 to 400' }),
+  other({ family: 'bronze', over: 0, upTo: 200, speed: 200, range: '150 to 300' }),
 ]
 
 /** Speed for a depth of cut, linear between the table's depths and level beyond them. */

@@ -159,7 +159,7 @@ function listedFigures(notebook: Notebook, grade: string, { term }: HardeningWin
 
 /** Case-hardening steels reach one surface hardness, whatever their name. */
 function carburisedGrade(grade: string): NitridedGrade | undefined {
-  if (grade !== '16MnCr5' && grade !== '20MnCr5') return undefined
+  if (materialOf(grade)?.group !== 'case-hardening steel' && grade !== 'C15') return undefined
   return {
     grade,
     surface: CARBURISED_SURFACE,

@@ -1,4 +1,4 @@
-import { MATERIAL_NAMES, materialOf } from '../handbook/materials.ts'
+import { isNearName, MATERIAL_NAMES, materialOf } from '../handbook/materials.ts'
 import { readHardness } from './hardness.ts'
 import type { Material } from './part.ts'
 import { suggestionOrList } from './suggestion.ts'
@@ -21,7 +21,19 @@ export function readGrade(view: View, key: string): string | undefined {
   const written = view.text(key)
   if (written === undefined) return undefined
   const entry = materialOf(written)
-  if (entry) return entry.grade
+  if (entry) {
+    if (isNearName(written))
+      view.report(
+        {
+          code: 'input/near-grade',
+          message: `${written} is near ${entry.grade}, not the same; it is planned as ${entry.grade}`,
+          hint: 'have analysis and delivered condition confirmed by the certificate',
+        },
+        key,
+        'note',
+      )
+    return entry.grade
+  }
   const hint = suggestionOrList(written, MATERIAL_NAMES, 'known')
   view.report({ code: 'input/unknown-material', message: `the handbook has no material "${written}"`, hint }, key)
   return undefined

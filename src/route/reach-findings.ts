@@ -51,7 +51,7 @@ const MAKES: ReadonlySet<Purpose> = new Set([
 function limitGroup({ material }: Part): LimitGroup {
   const group = materialOf(material.grade)?.group
   if (group === 'grey iron' || group === 'ductile iron') return 'iron'
-  if (group === 'wrought aluminium') return 'aluminium'
+  if (group === 'wrought aluminium' || group === 'cast aluminium') return 'aluminium'
   return group === 'bronze' ? 'bronze' : 'steel'
 }
 

@@ -136,12 +136,12 @@ describe('bar for a rough-turned diameter', () => {
   })
 
   it.each([
-    ['a diameter over the list', NITRIDED_LINER, { diameter: 300, length: 90 }, 'no listed bar up to 200 mm'],
+    ['a diameter over the list', NITRIDED_LINER, { diameter: 300, length: 90 }, 'no listed bar up to 250 mm'],
     [
-      'a material without a list',
+      'bronze over what is cast',
       { ...NITRIDED_LINER, material: { grade: 'CuSn8', written: 'CuSn8' } },
-      NEED,
-      'no list of bar sizes is at hand for bronze',
+      { diameter: 230, length: 90 },
+      'no listed bar up to 200 mm',
     ],
   ])('refuses %s', (_, part, need, message) => {
     const { findings } = nitrided(3, BUILT_IN_SHOP, part, need)

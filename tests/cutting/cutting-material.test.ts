@@ -39,12 +39,12 @@ describe('the rows that a material is cut by', () => {
   })
 
   it('are never guessed for a grade without data, nor for one too hard', () => {
-    expect(of('S355', 180).findings[0]).toMatchObject({ code: 'cutting/no-data', severity: 'error' })
+    expect(of('Ni-Mo alloyed iron', 180).findings[0]).toMatchObject({ code: 'cutting/no-data', severity: 'error' })
     expect(of('42CrMo4', 450).findings[0]?.message).toContain('no cutting data for 42CrMo4 at 428 HB')
   })
 
   it('leave the plan without steps, not without an answer', () => {
-    const part = partOf({ material: { grade: 'S355', written: 'S355' } })
+    const part = partOf({ material: { grade: 'Ni-Mo alloyed iron', written: 'Ni-Mo alloyed iron' } })
     const plan = planCutting({
       part,
       shop: BUILT_IN_SHOP,

@@ -4,7 +4,7 @@ import { barMass, blankLength, blankPitch, blanksFromBar, offcutLength } from '.
 import { BAR_FORMS, type BarForm, BRIGHT, CONTINUOUS_CAST, EXTRUDED, HOT_ROLLED } from '../../src/handbook/bar-stock.ts'
 import { DENSITIES, densityOf } from '../../src/handbook/density.ts'
 import { allowanceOfRevolution, spatialDeviation } from '../../src/handbook/machining-allowance.ts'
-import { MATERIALS } from '../../src/handbook/materials.ts'
+import { MATERIALS } from '../../src/handbook/material-rows.ts'
 import { DELIVERED_HARDNESS } from '../../src/handbook/quenched-and-tempered.ts'
 import { standardTolerance } from '../../src/handbook/standard-tolerance.ts'
 

@@ -91,7 +91,7 @@ describe('material and process (common practice, no source)', () => {
     expect(hardeningChoice(grade, column, asked)?.choice).toBe(choice)
   })
   it('says nothing of a grade it does not list', () => {
-    expect(hardeningChoice('CuSn8', 'nitride')).toBeUndefined()
+    expect(hardeningChoice('unobtainium', 'nitride')).toBeUndefined()
   })
 })
 

@@ -3,7 +3,7 @@ import { all, create } from 'mathjs'
 import { describe, expect, it } from 'vitest'
 import { CASE_STRESSES, caseStressOf } from '../../src/handbook/case-stress.ts'
 import { gamma, lowerGammaShare } from '../../src/handbook/gamma-function.ts'
-import { MATERIALS } from '../../src/handbook/materials.ts'
+import { MATERIALS } from '../../src/handbook/material-rows.ts'
 import {
   bandStretch,
   coreTension,
