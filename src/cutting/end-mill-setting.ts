@@ -16,7 +16,7 @@ import {
   THINNEST_MILLING_CHIP,
 } from '../handbook/end-milling.ts'
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
-import { peakMillingForce } from '../handbook/milling-force.ts'
+import { peakByDepth, peakMillingForce } from '../handbook/milling-force.ts'
 import { MILLING_STARTS, type MillingRow } from '../handbook/milling-speeds.ts'
 import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
 import { fromHandbook, told, worked } from '../known.ts'
@@ -140,20 +140,22 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
     leastMargin,
     runout: t,
     limitedBy,
-    finishForce: remembered((axialDepth, radialDepth) =>
-      peakMillingForce({ ...cut, feedPerTooth: 1, axialDepth, radialDepth, helix: MILLING_STARTS.helix }),
+    finishForce: byRadialDepth(radialDepth =>
+      peakByDepth({ ...cut, feedPerTooth: 1, radialDepth, helix: MILLING_STARTS.helix }),
     ),
   }
 }
 
-/** The windows of a pair ask for the same depth twice. */
-function remembered(force: EndMillSetting['finishForce']): EndMillSetting['finishForce'] {
-  const known = new Map<string, Newton>()
+/** The windows of a pair ask for the same depths twice, and one radial depth is tried with many axial ones. */
+function byRadialDepth(
+  forceFor: (radialDepth: Millimetre) => (axialDepth: Millimetre) => Newton,
+): EndMillSetting['finishForce'] {
+  const known = new Map<string, (axialDepth: Millimetre) => Newton>()
   return (axialDepth, radialDepth) => {
-    const key = `${axialDepth.toPrecision(9)} ${radialDepth.toPrecision(9)}`
-    const value = known.get(key) ?? force(axialDepth, radialDepth)
-    known.set(key, value)
-    return value
+    const key = radialDepth.toPrecision(9)
+    const force = known.get(key) ?? forceFor(radialDepth)
+    known.set(key, force)
+    return force(axialDepth)
   }
 }
 

@@ -46,17 +46,25 @@ export function soonestClearing(
 ): Clearing {
   const D = setting.mill.diameter
   const least = Math.max(1, Math.ceil(thick / (MOST_RADIAL * D)))
-  const tried = Array.from({ length: Math.max(1, MOST_WAYS - least + 1) }, (_, i) => least + i).flatMap(ways => {
-    const ae = thick / ways
-    const usual = usualFeed(setting, feedForChip.value({ hmax: hmaxOf(setting), r: ae / D }))
-    return PARTS.map(part => {
-      const depth = most / part
-      const stood = stoodFeed(task, setting, { unit: setting.finishForce(depth, ae), mostBend })
-      const rubs = stood < Math.min(usual, THINNEST_MILLING_CHIP.feedPerTooth)
-      return { ways, ae, depth, time: rubs ? Number.POSITIVE_INFINITY : (ways * part) / Math.min(usual, stood) }
-    })
-  })
-  return tried.reduce((best, next) => (next.time < best.time ? next : best))
+  const usualIn = (ways: number): Millimetre =>
+    usualFeed(setting, feedForChip.value({ hmax: hmaxOf(setting), r: thick / ways / D }))
+  const tried = (ways: number, part: number, usual: Millimetre): Clearing & { readonly time: number } => {
+    const [ae, depth] = [thick / ways, most / part]
+    const stood = stoodFeed(task, setting, { unit: setting.finishForce(depth, ae), mostBend })
+    const rubs = stood < Math.min(usual, THINNEST_MILLING_CHIP.feedPerTooth)
+    return { ways, ae, depth, time: rubs ? Number.POSITIVE_INFINITY : (ways * part) / Math.min(usual, stood) }
+  }
+  let best = tried(least, 1, usualIn(least))
+  for (let ways = least; ways <= MOST_WAYS; ways++) {
+    const usual = usualIn(ways)
+    for (const part of PARTS) {
+      // No sooner even at the usual feed, and more levels are later still.
+      if ((ways * part) / usual >= best.time) break
+      const next = tried(ways, part, usual)
+      if (next.time < best.time) best = next
+    }
+  }
+  return best
 }
 
 const hmaxOf = ({ feedPerTooth }: EndMillSetting): Millimetre => MILLING_STARTS.finishChip * feedPerTooth

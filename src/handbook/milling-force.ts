@@ -37,54 +37,59 @@ const TURNS = 60
  *
  * @example peakMillingForce({ kc11: 1775, mc: 0.24, feedPerTooth: 0.01, teeth: 4, diameter: 2, axialDepth: 0.2, radialDepth: 2, helix: 0, radialShare: 0.5 }) // 13.03
  */
-export function peakMillingForce(cut: MillingCut): number {
-  const { kc11, mc, feedPerTooth, teeth, diameter, axialDepth, radialDepth, helix, radialShare } = cut
+export const peakMillingForce = ({ axialDepth, ...cut }: MillingCut): number => peakByDepth(cut)(axialDepth)
+
+/** The same for every axial depth: what is summed along the flute is the same for all. */
+export function peakByDepth(cut: Omit<MillingCut, 'axialDepth'>): (axialDepth: number) => number {
+  const { kc11, mc, feedPerTooth, teeth, diameter, radialDepth, helix, radialShare } = cut
   const engaged = Math.acos(1 - (2 * radialDepth) / diameter)
   const force = kc11 * feedPerTooth ** (1 - mc)
-  const lag = (2 * axialDepth * Math.tan((helix * Math.PI) / 180)) / diameter
+  const lagPerDepth = (2 * Math.tan((helix * Math.PI) / 180)) / diameter
   const pitch = (2 * Math.PI) / teeth
 
   // Force for each mm of flute at an angle, in the frame of the cutter's centre; the angle runs from where the chip is thin.
-  const at = (angle: number): readonly [number, number] => {
-    const tangential = force * Math.sin(Math.min(Math.max(angle, 0), engaged)) ** (1 - mc)
-    const [sin, cos] = [Math.sin(angle), Math.cos(angle)]
-    return [tangential * (cos + radialShare * sin), tangential * (sin - radialShare * cos)]
-  }
+  const tangentialAt = (angle: number): number => force * Math.sin(Math.min(Math.max(angle, 0), engaged)) ** (1 - mc)
+  const alongAt = (angle: number, tangential: number): number =>
+    tangential * (Math.cos(angle) + radialShare * Math.sin(angle))
+  const intoAt = (angle: number, tangential: number): number =>
+    tangential * (Math.sin(angle) - radialShare * Math.cos(angle))
   const step = engaged / NODES
-  const sums: (readonly [number, number])[] = [[0, 0]]
-  for (let node = 1; node <= NODES; node++) {
-    const [x, y] = at((node - 0.5) * step)
-    const [sumX, sumY] = sums[node - 1] ?? [0, 0]
-    sums.push([sumX + x * step, sumY + y * step])
+  const along = new Float64Array(NODES + 2)
+  const into = new Float64Array(NODES + 2)
+  for (let node = 1; helix > 0 && node <= NODES; node++) {
+    const angle = (node - 0.5) * step
+    const tangential = tangentialAt(angle)
+    along[node] = (along[node - 1] ?? 0) + alongAt(angle, tangential) * step
+    into[node] = (into[node - 1] ?? 0) + intoAt(angle, tangential) * step
   }
-  const summedTo = (angle: number): readonly [number, number] => {
+  const summedTo = (sums: Float64Array, angle: number): number => {
     const place = Math.min(Math.max(angle / step, 0), NODES)
     const node = Math.min(Math.floor(place), NODES - 1)
-    const [fromX, fromY] = sums[node] ?? [0, 0]
-    const [toX, toY] = sums[node + 1] ?? [0, 0]
-    const share = place - node
-    return [fromX + share * (toX - fromX), fromY + share * (toY - fromY)]
+    const from = sums[node] ?? 0
+    return from + (place - node) * ((sums[node + 1] ?? 0) - from)
   }
 
-  let greatest = 0
-  const turns = Array.from({ length: TURNS + 1 }, (_, turn) => (turn / TURNS) * pitch)
-  // A tooth is at its heaviest as it leaves or enters the cut, which no even step need hit.
-  for (const leading of [...turns, engaged % pitch, lag % pitch]) {
-    let [x, y] = [0, 0]
-    for (let tooth = leading; tooth <= engaged + lag + 1e-12; tooth += pitch) {
-      if (lag < 1e-9) {
-        if (tooth > engaged) break
-        const [toothX, toothY] = at(tooth)
-        x += toothX * axialDepth
-        y += toothY * axialDepth
-      } else {
-        const [toX, toY] = summedTo(tooth)
-        const [fromX, fromY] = summedTo(tooth - lag)
-        x += ((toX - fromX) * axialDepth) / lag
-        y += ((toY - fromY) * axialDepth) / lag
+  return axialDepth => {
+    const lag = lagPerDepth * axialDepth
+    /** Of a turned cutter, its leading tooth at an angle. */
+    const forceAt = (leading: number): number => {
+      let [x, y] = [0, 0]
+      for (let tooth = leading; tooth <= engaged + lag + 1e-12; tooth += pitch) {
+        if (lag < 1e-9) {
+          if (tooth > engaged) break
+          const tangential = tangentialAt(tooth)
+          x += alongAt(tooth, tangential) * axialDepth
+          y += intoAt(tooth, tangential) * axialDepth
+        } else {
+          x += ((summedTo(along, tooth) - summedTo(along, tooth - lag)) * axialDepth) / lag
+          y += ((summedTo(into, tooth) - summedTo(into, tooth - lag)) * axialDepth) / lag
+        }
       }
+      return Math.sqrt(x * x + y * y)
     }
-    greatest = Math.max(greatest, Math.hypot(x, y))
+    // A tooth is at its heaviest as it leaves or enters the cut, which no even step need hit.
+    let greatest = Math.max(forceAt(engaged % pitch), forceAt(lag % pitch))
+    for (let turn = 0; turn <= TURNS; turn++) greatest = Math.max(greatest, forceAt((turn / TURNS) * pitch))
+    return greatest
   }
-  return greatest
 }

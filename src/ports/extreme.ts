@@ -3,6 +3,19 @@ import type { Contour, Jet, Piece } from './contour.ts'
 export type Extreme = { readonly value: number; readonly point: Jet }
 
 const SAMPLES = 16
+
+/** A contour whose pieces keep the points at the steps that every search walks. */
+export const stepped = (contour: Contour): Contour =>
+  contour.map(piece => {
+    const known: Jet[] = []
+    return parameter => {
+      const step = parameter * SAMPLES
+      if (!Number.isInteger(step)) return piece(parameter)
+      const point = known[step] ?? piece(parameter)
+      known[step] = point
+      return point
+    }
+  })
 /** Values nearer than this are one flat stretch, of which the point nearest the middle is taken. */
 const FLAT = 1e-10
 

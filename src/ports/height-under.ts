@@ -57,7 +57,10 @@ export function heightUnder({
     const y = low + ((high - low) * strip) / STRIPS
     const beyond = Math.max(0, near - y, y - far)
     const wide = Math.sqrt(Math.max(0, tool * tool - beyond * beyond))
-    const { upper, lower } = sectionAt(body, pivotHeight, y)
+    // Z of both sides at zero tilt.
+    const half = body.of === 'plate' ? 0 : Math.sqrt(Math.max(0, body.radius * body.radius - y * y))
+    const upper = body.of === 'plate' ? body.top : pivotHeight + half
+    const lower = body.of === 'plate' ? body.under : pivotHeight - half
     const leftmost = from * cos + (sin < 0 ? upper : lower) * sin
     const rightmost = to * cos + (sin < 0 ? lower : upper) * sin
     if (rightmost < left - wide || leftmost > right + wide) continue
@@ -70,15 +73,4 @@ export function heightUnder({
     if (top > highest) highest = top
   }
   return highest
-}
-
-/** Z of both sides of a body at zero tilt, at one Y. */
-function sectionAt(
-  body: Body,
-  pivotHeight: Millimetre,
-  y: Millimetre,
-): { readonly upper: Millimetre; readonly lower: Millimetre } {
-  if (body.of === 'plate') return { upper: body.top, lower: body.under }
-  const half = Math.sqrt(Math.max(0, body.radius * body.radius - y * y))
-  return { upper: pivotHeight + half, lower: pivotHeight - half }
 }

@@ -4,7 +4,7 @@ import { barsOf, type Part, type Port } from '../part/part.ts'
 import { type Degree, degrees, type Millimetre, radians, wrapped } from '../units.ts'
 import { type Contour, roundedRectangle } from './contour.ts'
 import { type CutFrame, cutFrame, heightOn } from './cut-frame.ts'
-import { greatest, least } from './extreme.ts'
+import { greatest, least, stepped } from './extreme.ts'
 import type { PortEdges, Resolved } from './port-edges.ts'
 import type { PortFault } from './port-finding.ts'
 import { type BoreWindow, filletsOverrun, levelContour, levelContourCutCorners } from './window-contour.ts'
@@ -175,7 +175,7 @@ function windowOf({
       roof: height(sized.roof),
       floor: height(floor),
       centreHeight: height((floor + sized.roof) / 2),
-      contour: withCorner(port.corner.radius),
+      contour: stepped(withCorner(port.corner.radius)),
       withCorner,
     }
   }
@@ -186,7 +186,7 @@ function windowOf({
     ...place,
     ...window,
     centreHeight: -(top + sized.bottom) / 2,
-    contour: withCorner(port.corner.radius),
+    contour: stepped(withCorner(port.corner.radius)),
     withCorner,
   }
 }

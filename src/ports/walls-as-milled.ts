@@ -7,6 +7,7 @@ import { type Millimetre, radians } from '../units.ts'
 import { type Contour, offsetBy } from './contour.ts'
 import { heightOn } from './cut-frame.ts'
 import { edgesOn } from './edges-on.ts'
+import { stepped } from './extreme.ts'
 import type { PortDesign } from './port-design.ts'
 import type { Resolved } from './port-edges.ts'
 import type { PortFault } from './port-finding.ts'
@@ -25,7 +26,7 @@ export type AsCut = {
 
 /** The contour that is milled: after hardening its wall stands where the drawing has it. */
 export const milledContour = (contour: Contour, { growth }: Pick<AsCut, 'growth'>): Contour =>
-  growth ? offsetBy(contour, wallMoves(growth)) : contour
+  growth ? stepped(offsetBy(contour, wallMoves(growth))) : contour
 
 /** What is milled aims at the middle of the growth. */
 export const wallMoves = ({ least, most }: Pick<Spread, 'least' | 'most'>): Millimetre => (least + most) / 2

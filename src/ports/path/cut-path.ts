@@ -4,6 +4,7 @@ import type { PortWindow } from '../port.ts'
 import { drilledTo, highestUnder, lowestUnder } from './drill-depth.ts'
 import type { Floor } from './floors.ts'
 import { cornerShares, distance, passAt } from './pass.ts'
+import { remembered } from './remembered.ts'
 import { rampStart, roughing } from './roughing.ts'
 import type { CutPath, CutShape, TipPlace, Visit } from './tool-path.ts'
 import { type AlongWall, wallFloors } from './wall-floor.ts'
@@ -30,8 +31,14 @@ export function cutPath(window: PortWindow, shape: CutShape): CutPath {
 /** `down`: from the tip's first place on the way to its last. */
 export type MeasuredPath = { readonly length: Millimetre; readonly time: Minute; readonly down: Millimetre }
 
-/** Length cut, and time at a feed: a share of it takes as much longer. Measured on the very way that the program goes. */
-export function measuredPath(window: PortWindow, shape: CutShape, feed: MillimetrePerMinute): MeasuredPath {
+/**
+ * Length cut, and time at a feed: a share of it takes as much longer. Measured on the very way that the program goes, once for
+ * the choice of a cutter and for the step.
+ */
+export const measuredPath = (window: PortWindow, shape: CutShape, feed: MillimetrePerMinute): MeasuredPath =>
+  remembered(window, `measured ${feed} ${JSON.stringify(shape)}`, () => measured(window, shape, feed))
+
+function measured(window: PortWindow, shape: CutShape, feed: MillimetrePerMinute): MeasuredPath {
   const { entry, from, top } = startOf(window, shape)
   let [length, time] = [0, 0]
   let [first, last]: [TipPlace | undefined, TipPlace] = [undefined, { ...entry, z: from }]
