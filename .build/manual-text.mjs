@@ -66,7 +66,7 @@ whole program. Findings, sizes and units are as everywhere: millimetres, degrees
 | | \`drawPictures(plan, measure, units)\` | every drawing by name, from the Plan alone; \`measureText\` is how wide a text is unless another typeface is meant |
 | | \`pictureSvg(picture, options)\` | a drawing as SVG |
 | | \`ncPrograms(plan)\` | the programs of the ports |
-| | \`packet(plan, options)\` \`subcontract(plan, order, options)\` | PDF and HTML; an order is one of \`plan.orders\`; the typeface is \`openTypeface(fonts)\` where the package's own is not used, and a slip in a template is a \`TemplateProblem\` |
+| | \`packet(plan, options)\` \`subcontract(plan, order, options)\` | a PDF for each reader and HTML of all; an order is one of \`plan.orders\`; the typeface is \`openTypeface(fonts)\` where the package's own is not used, and a slip in a template is a \`TemplateProblem\` |
 | | \`jsonText(data)\` | plain data as \`--json\` prints it: twelve digits, the same on every machine |
 | | \`hasErrors(findings)\` \`byPlace(findings)\` \`printedFinding(finding)\` | what findings amount to, in order, as a line of text |
 | \`linerwright/node\` | \`loadPaper({ templates })\` | the package's own templates and typeface, each template replaced by that of the folder given |

@@ -71,12 +71,15 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   traveller: {
     summary: 'the packet of paper that goes round the shop with the batch',
-    says: `Writes the packet of every part as one PDF and one HTML file and prints their names: route card, material, a sheet for each operation, port settings, stock, inspection, orders to firms, workings. The same input gives the same bytes. A plan with errors gets no paper. ${BESIDE}`,
-    examples: ['linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24'],
+    says: `Issues the packet of every part into a folder of its own, OUT/PART-REVISION-BATCH, and prints the names of the files. Each reader has a document: floor.pdf goes round with the pieces, inspection.pdf is the inspector's, order-1-FIRM.pdf and so on go out with the pieces; packet.html is the file copy, which has all of them and open questions, stock and workings too; plan.json is the plan as issued. The same input gives the same bytes. What is issued is kept: for the same part and batch a plan of another fingerprint is refused, but with --force, when every sheet says what it replaces. --sheet prints lost sheets again from plan.json, by operation number or name, each marked as a copy. A plan with errors gets no paper. ${BESIDE}`,
+    examples: [
+      'linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24',
+      'linerwright traveller parts/OX-098-21.yaml --batch 2631 --sheet 80,ports',
+    ],
   },
   subcontract: {
     summary: 'the order and specification for one outside operation',
-    says: `Writes the order for one visit to a firm, as PDF and HTML, and prints their names; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
+    says: `Issues the order for one visit to a firm into the folder of its part and batch, as traveller does, and prints the names of the files; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
     examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 150 --batch 2631'],
   },
 }

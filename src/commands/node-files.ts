@@ -110,6 +110,16 @@ export function write(...files: readonly FileToWrite[]): void {
   }
 }
 
+export function remove(...paths: readonly string[]): void {
+  for (const path of paths) {
+    try {
+      rmSync(path, { force: true })
+    } catch (error) {
+      throw fileProblem(path, 'removed', error)
+    }
+  }
+}
+
 function attempt(path: string, step: () => void): void {
   try {
     step()

@@ -2,7 +2,7 @@ import { existsSync, readdirSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
-import { fileProblem, readBytes, readText, write } from './node-files.ts'
+import { fileProblem, readBytes, readText, remove, write } from './node-files.ts'
 import type { World } from './world.ts'
 
 function today(): string {
@@ -26,6 +26,7 @@ export function nodeWorld(): World {
     readText,
     readBytes,
     write,
+    remove,
     today,
     list: path => {
       try {

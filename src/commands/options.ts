@@ -1,5 +1,6 @@
 import { InvalidArgumentError } from 'commander'
 import type { Units } from '../figures.ts'
+import { READERS, type Reader } from '../reader.ts'
 
 /** Options that most commands share, as commander hands them over. */
 export type Options = {
@@ -15,6 +16,10 @@ export type Options = {
   readonly date?: string
   readonly templates?: string
   readonly force?: boolean
+  /** Whose paper. */
+  readonly for?: readonly Reader[]
+  /** Sheets of the issued plan to print again. */
+  readonly sheet?: readonly string[]
   /** Put the schema beside a new file. */
   readonly schema?: boolean
   /** A fault of the program shows where. */
@@ -33,6 +38,21 @@ export type Options = {
   readonly asCut?: boolean
   readonly nc?: string
   readonly svg?: string
+}
+
+/** `floor,orders`: readers of a packet, each once. */
+export function readers(text: string): readonly Reader[] {
+  const names = listed(text)
+  const unknown = names.find(name => !READERS.some(reader => reader === name))
+  if (unknown !== undefined) throw new InvalidArgumentError(`"${unknown}" is nobody: ${READERS.join(', ')}`)
+  return READERS.filter(reader => names.includes(reader))
+}
+
+/** `80,ports` */
+export function listed(text: string): readonly string[] {
+  const names = text.split(',').map(name => name.trim())
+  if (names.includes('')) throw new InvalidArgumentError(`names with commas between them are wanted, got "${text}"`)
+  return [...new Set(names)]
 }
 
 /** Gathers an option that may be given several times. */

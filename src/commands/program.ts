@@ -2,7 +2,7 @@ import { Argument, Command, CommanderError, Option } from 'commander'
 import type { PartKind } from '../part/part.ts'
 import { withoutControls } from '../refusal.ts'
 import { type CommandName, EXIT_STATUS, HELP } from './help.ts'
-import { calendarDate, gathered, wholeNumber } from './options.ts'
+import { calendarDate, gathered, listed, readers, wholeNumber } from './options.ts'
 import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
 import type { View } from './view.ts'
@@ -93,6 +93,12 @@ function describe(world: World, ended: (status: number) => void): Command {
 
   printing(planning(command('traveller'), 'units'))
     .argument('<part...>', PART)
+    .option('--for <readers>', 'whose paper, of floor, inspection, orders and file (else all of it)', readers)
+    .option(
+      '--sheet <names>',
+      'print these sheets of the issued plan again, as 80,ports, and plan nothing anew',
+      listed,
+    )
     .action(async (files, options) => ended(await (await import('./traveller.ts')).traveller(files, options, world)))
 
   printing(planning(command('subcontract'), 'units', 'operation'))
@@ -141,5 +147,5 @@ function printing(command: Command): Command {
     .addOption(new Option('--format <format>', 'files to write').choices(['pdf', 'html', 'both']).default('both'))
     .addOption(new Option('--paper <size>', 'paper size').choices(['a4', 'letter']).default('a4'))
     .option('--templates <dir>', "folder with the works' own templates: those it holds replace ours of the same name")
-    .option('--force', 'write over a packet of another fingerprint')
+    .option('--force', 'replace an issued packet of another fingerprint, and say so on every sheet')
 }

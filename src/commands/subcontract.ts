@@ -1,11 +1,13 @@
 import { hasErrors } from '../finding.ts'
 import type { OutsideOrder } from '../orders/order.ts'
 import type { Plan } from '../plan/plan.ts'
+import { nameOfOrder } from '../sheets/sets.ts'
 import { subcontract as print } from '../sheets/subcontract.ts'
+import { planToIssue, writeIssued } from './issue.ts'
 import { jsonText } from './json.ts'
 import { operationOf } from './operation.ts'
 import type { Options } from './options.ts'
-import { fileStem, paperOptions, writeDocument } from './paper.ts'
+import { paperOptions } from './paper.ts'
 import { planFile } from './plan-file.ts'
 import { counted, reportBeside } from './report.ts'
 import { STATUS, UsageProblem, type World } from './world.ts'
@@ -19,8 +21,9 @@ export async function subcontract(file: string, options: Options, world: World):
     return STATUS.errors
   }
   const order = orderOf(plan, options)
-  const printed = await print(plan, order, paperOptions(options, world))
-  const written = writeDocument({ stem: fileStem(plan, 'order', String(order.number)), printed, plan, options, world })
+  const issued = planToIssue(plan, options, world)
+  const printed = await print(issued, order, paperOptions(options, world))
+  const written = writeIssued({ plan: issued, printed, screen: nameOfOrder(order), options, world })
   if (options.json) world.out(jsonText({ file, operation: options.operation ?? order.operations[0], order, written }))
   else for (const path of written) world.out(`${path}\n`)
   return STATUS.fine

@@ -12,6 +12,7 @@ export type World = {
   readonly exists: (path: string) => boolean
   /** Whole or not at all: the files are complete under their names, or none of them is there. */
   readonly write: (...files: readonly FileToWrite[]) => void
+  readonly remove: (...paths: readonly string[]) => void
   readonly out: (text: string) => void
   readonly err: (text: string) => void
   /** YYYY-MM-DD. */

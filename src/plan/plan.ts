@@ -73,10 +73,12 @@ export type Plan = {
   readonly material: MaterialNeed
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
-  /** Hash of part file, shop file and program version: given, not computed here. */
+  /** Hash of the data of part, shop, batch, date and program version: given, not computed here. */
   readonly fingerprint: string
   readonly date: string
   readonly program: string
+  /** The packet of the same part and batch that this one was issued instead of. */
+  readonly replaces?: { readonly fingerprint: string; readonly date: string }
 }
 
 /** What the stock is judged on: the Plan as far as no port, tool or gauge is needed. */

@@ -6,27 +6,43 @@ import { isNode, type Node } from './markup.ts'
 import { footItems, headItems, type SheetTitle, type TitleBlock } from './page-frame.ts'
 import { paginate } from './paginate.ts'
 import type { Fill, View } from './render-template.ts'
-import { type Paper, type Sheet, sheetOf } from './theme.ts'
+import { type Paper, type Sheet, sheetOf, type Way } from './theme.ts'
 import type { Typeface } from './typeface.ts'
 
 /** A sheet to print: which template, filled with what, under which title. */
-export type SheetToPrint = SheetTitle & { readonly template: string; readonly view: View }
+export type SheetToPrint = SheetTitle & {
+  readonly template: string
+  readonly view: View
+  /** Words that it is asked for by, beside its corner: the numbers of its operations, a name. */
+  readonly names: readonly string[]
+}
 
-/** A sheet as marked up, and the numbers of the pages that it takes. */
-export type LaidSheet = SheetTitle & { readonly nodes: readonly Node[]; readonly from: number; readonly to: number }
+/** A sheet as marked up, with its drawings and the numbers of the pages that it takes: none on a screen. */
+export type LaidSheet = SheetTitle & {
+  readonly nodes: readonly Node[]
+  readonly pictures: ReadonlyMap<string, Picture>
+  readonly from: number
+  readonly to: number
+}
 
 /** Both painters read this and decide nothing. */
 export type LaidDocument = {
   readonly sheet: Sheet
   readonly paper: Paper
   readonly block: TitleBlock
+  /** As the foot counts: `Floor`. */
+  readonly set: string
   readonly sheets: readonly LaidSheet[]
   readonly pages: readonly (readonly Item[])[]
-  readonly pictures: ReadonlyMap<string, Picture>
 }
 
 export type DocumentToPrint = {
   readonly block: TitleBlock
+  readonly set: string
+  /** Upright unless it is said. */
+  readonly way?: Way
+  /** On a screen there are no pages. */
+  readonly screenOnly?: boolean
   readonly sheets: readonly SheetToPrint[]
   readonly pictures: ReadonlyMap<string, Picture>
   readonly paper: Paper
@@ -34,44 +50,61 @@ export type DocumentToPrint = {
   readonly smaller?: (name: string) => Picture | undefined
 }
 
-/** Every sheet begins a page; pages are numbered through the whole document. */
+/** Every sheet begins a page; pages are numbered through the document. */
 export function layOutDocument(
-  { block, sheets, paper, smaller, ...given }: DocumentToPrint,
+  { block, set, sheets, paper, way, screenOnly = false, ...drawn }: DocumentToPrint,
   fill: Fill,
   { measure }: Pick<Typeface, 'measure'>,
 ): LaidDocument {
-  const sheet = sheetOf(paper)
-  const pictures = new Map(given.pictures)
-  const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
+  const sheet = sheetOf(paper, way)
   let to = 0
   const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
     const nodes = alignDecimals(fill(template, view))
+    const title = { documentType, corner, heading, nodes }
     const section: Tag = { type: 'Sect' }
-    const bodiesWith = (drawn: ReadonlyMap<string, Picture>) => {
-      const layout = { measure, pictures: drawn, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
-      return paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
-    }
-    let bodies = bodiesWith(pictures)
-    const shrunk = bodies.length > 1 && smaller ? shrunkIn(nodes, smaller) : []
-    if (shrunk.length > 0) {
-      const tighter = bodiesWith(new Map([...pictures, ...shrunk]))
-      if (tighter.length < bodies.length) {
-        bodies = tighter
-        for (const [name, picture] of shrunk) pictures.set(name, picture)
-      }
-    }
+    if (screenOnly) return { ...title, pictures: drawn.pictures, from: 0, to: 0, section, bodies: [] }
+    const { bodies, pictures } = bodiesOf({ nodes, section, sheet, measure, ...drawn })
     const from = to + 1
     to += bodies.length
-    return { documentType, corner, heading, nodes, from, to, section, bodies }
+    return { ...title, pictures, from, to, section, bodies }
   })
   const pages = laid.flatMap(({ section, bodies, from, ...title }) =>
     bodies.map((items, index) => [
       ...headItems({ block, title, sheet, measure, tag: index === 0 ? { type: 'H1', parent: section } : undefined }),
       ...items,
-      ...footItems({ block, title, numbers: { sheet: from + index, of: to }, sheet, measure }),
+      ...footItems({ block, title, numbers: { set, sheet: from + index, of: to }, sheet, measure }),
     ]),
   )
-  return { sheet, paper, block, pictures, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }
+  return { sheet, paper, block, set, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }
+}
+
+type Bodies = { readonly bodies: readonly (readonly Item[])[]; readonly pictures: ReadonlyMap<string, Picture> }
+
+/** What stands on the pages of a sheet; its drawings smaller where that saves a page, on this sheet alone. */
+function bodiesOf({
+  nodes,
+  section,
+  sheet,
+  measure,
+  pictures,
+  smaller,
+}: Pick<DocumentToPrint, 'pictures' | 'smaller'> &
+  Pick<Typeface, 'measure'> & {
+    readonly nodes: readonly Node[]
+    readonly section: Tag
+    readonly sheet: Sheet
+  }): Bodies {
+  const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
+  const laidWith = (drawn: ReadonlyMap<string, Picture>): Bodies => {
+    const layout = { measure, pictures: drawn, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
+    const bodies = paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
+    return { bodies, pictures: drawn }
+  }
+  const whole = laidWith(pictures)
+  const shrunk = whole.bodies.length > 1 && smaller ? shrunkIn(nodes, smaller) : []
+  if (shrunk.length === 0) return whole
+  const tighter = laidWith(new Map([...pictures, ...shrunk]))
+  return tighter.bodies.length < whole.bodies.length ? tighter : whole
 }
 
 /** The pictures of a sheet that can be drawn smaller. */

@@ -5,8 +5,11 @@ import { isShort, orderTermsView, orderView } from './views/order-view.ts'
 import type { PaperFigures } from './views/paper-figures.ts'
 import { returnView } from './views/return-view.ts'
 
+/** Named by its set. */
+type OrderSheet = Omit<SheetToPrint, 'names'>
+
 /** The order of one visit, its specification, and the form that comes back with the pieces. */
-export function orderSheets(plan: Plan, order: OutsideOrder, figures: PaperFigures): readonly SheetToPrint[] {
+export function orderSheets(plan: Plan, order: OutsideOrder, figures: PaperFigures): readonly OrderSheet[] {
   const { number, firm, operations, returns } = order
   const corner = operations.join('+')
   return [

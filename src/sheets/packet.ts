@@ -1,122 +1,63 @@
 import type { Units } from '../figures.ts'
-import type { Characteristic } from '../inspection/characteristic.ts'
 import { drawPictures, drawSmaller } from '../pictures/draw-pictures.ts'
 import type { Plan } from '../plan/plan.ts'
-import type { SheetToPrint } from './lay-out-document.ts'
-import { orderSheets } from './order-sheets.ts'
-import { type Printed, type PrintOptions, printDocument } from './print-document.ts'
+import type { Reader } from '../reader.ts'
+import { type NamedDocument, type Printed, type PrintOptions, printDocuments } from './print-document.ts'
+import { type PacketSet, packetSets } from './sets.ts'
 import type { Paper } from './theme.ts'
 import { titleBlock } from './title-block.ts'
-import { inspectionView } from './views/inspection-view.ts'
-import { materialView } from './views/material-view.ts'
-import { operationView } from './views/operation-view.ts'
-import { type PaperFigures, paperFigures } from './views/paper-figures.ts'
-import { portsView } from './views/ports-view.ts'
-import { routeCardView } from './views/route-card-view.ts'
-import { stockView } from './views/stock-view.ts'
-import { workingsView } from './views/workings-view.ts'
+import { paperFigures } from './views/paper-figures.ts'
 
 export type PacketOptions = PrintOptions & {
   readonly paper: Paper
   readonly units: Units
+  /** Whose paper is wanted; left out: everybody's. */
+  readonly readers?: readonly Reader[]
 }
 
-/** All the paper of a batch, in the order in which it is used, drawings and all. */
+/** The paper of a batch, one document a reader; the screen, which is the file's, has all of them and what nobody carries about. */
 export function packet(plan: Plan, options: PacketOptions): Promise<Printed> {
-  const { paper, units, typeface } = options
+  const { readers } = options
+  const wants = (reader: Reader): boolean => readers === undefined || readers.includes(reader)
+  return printSets(plan, options, {
+    onPaper: ({ reader }) => reader !== 'asked' && reader !== 'file' && wants(reader),
+    onScreen: ({ reader }) => reader !== 'asked' && wants('file'),
+  })
+}
+
+/** What is chosen of the sets of a packet, and of their sheets. */
+export type Choice = {
+  readonly onPaper: (set: PacketSet) => boolean
+  readonly onScreen: (set: PacketSet) => boolean
+  /** Left out: all sheets of a set. */
+  readonly only?: (sheet: PacketSet['sheets'][number], set: PacketSet) => boolean
+  /** Printed in every head. */
+  readonly note?: string
+}
+
+/** Prints what is chosen of a packet. */
+export function printSets(plan: Plan, options: PacketOptions, choice: Choice): Promise<Printed> {
+  const { paper, units, typeface, formats } = options
+  const { note, only } = choice
   const pictures = drawPictures(plan, typeface.measure, units)
-  const sheets = packetSheets(plan, [...pictures.keys()], paperFigures(units))
   const smaller = drawSmaller(plan, typeface.measure, units)
-  return printDocument({ block: titleBlock(plan), sheets, pictures, paper, smaller }, options)
-}
-
-/** The sheets of a packet, each with its template and the view that fills it. */
-export function packetSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
-  const card = routeCardView(plan, figures)
-  return [
-    {
-      template: 'route-card',
-      documentType: 'Route card',
-      corner: plan.part.number,
-      heading: `Route of batch ${plan.batch.number}`,
-      view: card,
-    },
-    {
-      template: 'calendar',
-      documentType: 'Calendar',
-      corner: plan.part.number,
-      heading: 'Calendar and open questions',
-      view: card,
-    },
-    {
-      template: 'material',
-      documentType: 'Material sheet',
-      corner: 'Bar',
-      heading: 'Bar to pull and cut',
-      view: materialView(plan, figures),
-    },
-    ...plan.operations.map(operation => ({
-      template: 'operation',
-      documentType: 'Operation sheet',
-      corner: String(operation.number),
-      heading: operation.name,
-      view: operationView(plan, operation, figures),
-    })),
-    ...portSheets(plan, pictures, figures),
-    ...stockSheets(plan, pictures, figures),
-    ...STAGES.flatMap(stage => inspectionSheets(plan, stage, figures)),
-    ...plan.orders.flatMap(order => orderSheets(plan, order, figures)),
-    ...(plan.workings.length === 0
-      ? []
-      : [
-          {
-            template: 'workings',
-            documentType: 'Workings',
-            corner: 'Why',
-            heading: 'Workings',
-            view: workingsView(plan),
-          },
-        ]),
-  ]
-}
-
-function portSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
-  if (plan.ports.length === 0) return []
-  const milling = plan.operations.find(({ purpose }) => purpose === 'mill-ports')
-  const heading = milling ? `Port setting for operation ${milling.number}` : 'Port setting'
-  const view = portsView(plan, figures, pictures)
-  return [{ template: 'ports', documentType: 'Port setting sheet', corner: 'Ports', heading, view }]
-}
-
-function stockSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
-  if (plan.stock.length === 0 && plan.ladders.length === 0) return []
-  const view = stockView(plan, figures, pictures)
-  return [
-    { template: 'stock', documentType: 'Stock sheet', corner: 'Stock', heading: 'Stock left for finishing', view },
-  ]
-}
-
-type Stage = Characteristic['stage']
-const STAGES: readonly Stage[] = ['in-process', 'before-sending', 'on-return', 'final']
-const STAGE_WORDS: { readonly [stage in Stage]: string } = {
-  'in-process': 'in process',
-  'before-sending': 'before sending',
-  'on-return': 'on return',
-  final: 'final',
-}
-
-function inspectionSheets(plan: Plan, stage: Stage, figures: PaperFigures): readonly SheetToPrint[] {
-  const characteristics = plan.inspection.characteristics.filter(characteristic => characteristic.stage === stage)
-  if (characteristics.length === 0) return []
-  const words = STAGE_WORDS[stage]
-  const view = inspectionView(plan, characteristics, figures)
-  return [
-    {
-      template: 'inspection',
-      documentType: `Inspection sheet, ${words}`,
-      corner: 'Check',
-      heading: `Inspection ${words}`,
-      view,
-    },
-  ]
+  const block = titleBlock(plan, note)
+  const documents = packetSets(plan, [...pictures.keys()], paperFigures(units)).map((set): NamedDocument => {
+    const { name, title, way, reader, sheets } = set
+    return {
+      name,
+      onPaper: formats.pdf && choice.onPaper(set),
+      onScreen: formats.html && choice.onScreen(set),
+      ...(only && { only: sheets.map(sheet => only(sheet, set)) }),
+      set: title,
+      way,
+      screenOnly: reader === 'file',
+      block,
+      sheets,
+      pictures,
+      paper,
+      smaller,
+    }
+  })
+  return printDocuments(documents, options)
 }

@@ -12,6 +12,8 @@ export type TitleBlock = {
   readonly dateOfIssue: string
   readonly creator: string
   readonly fingerprint: string
+  /** What to know of this paper before it is used: that it is a copy, or what it replaces. */
+  readonly note?: string
 }
 
 export type SheetTitle = {
@@ -24,7 +26,7 @@ export type SheetTitle = {
 
 /** The head: which part, what to do, and the number by which a stack is thumbed. */
 export function headItems({
-  block: { identificationNumber, revision, title },
+  block: { identificationNumber, revision, title, note },
   title: { corner, heading },
   sheet,
   measure,
@@ -47,9 +49,9 @@ export function headItems({
     text({
       x: left,
       y: top + lines(1) + BASELINE,
-      text: `${shortened(`${part} · ${title}`, false)} `,
+      text: `${shortened(`${[part, title, ...(note === undefined ? [] : [note])].join(' · ')}`, note !== undefined)} `,
       size: TYPE.text,
-      bold: false,
+      bold: note !== undefined,
       tagged,
     }),
     text({ x: right - big, y: top + lines(1) + BASELINE, text: corner, size: TYPE.page, bold: true, tagged }),
@@ -60,13 +62,13 @@ export function headItems({
 export function footItems({
   block,
   title: { documentType },
-  numbers: { sheet: number, of },
+  numbers: { set, sheet: number, of },
   sheet,
   measure,
 }: {
   readonly block: TitleBlock
   readonly title: SheetTitle
-  readonly numbers: { readonly sheet: number; readonly of: number }
+  readonly numbers: { readonly set: string; readonly sheet: number; readonly of: number }
   readonly sheet: Sheet
   readonly measure: Measure
 }): readonly Item[] {
@@ -119,8 +121,8 @@ export function footItems({
       label: 'Part',
       value: `${block.identificationNumber} rev ${block.revision}`,
     }),
-    ...cell({ from: 7, span: 3, y: first, label: 'Title', value: block.title }),
-    ...cell({ from: 10, span: 2, y: first, label: 'Sheet', value: `${number} of ${of}` }),
+    ...cell({ from: 7, span: 2.5, y: first, label: 'Title', value: block.title }),
+    ...cell({ from: 9.5, span: 2.5, y: first, label: set, value: `${number} of ${of}` }),
     ...cell({ from: 0, span: 3, y: second, label: '', value: documentType }),
     ...cell({ from: 3, span: 2, y: second, label: 'Batch', value: block.batch }),
     ...cell({ from: 5, span: 2, y: second, label: 'Issued', value: block.dateOfIssue }),

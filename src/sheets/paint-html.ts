@@ -8,22 +8,19 @@ import { styleSheet } from './style-sheet.ts'
 /** Nothing is fetched, nothing runs and nothing is sent: the page is a page. W3C Content Security Policy Level 3. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
 
-/** The document as one file of HTML that needs nothing beside it: the same markup, the same sheet numbers as on paper. */
-export function paintHtml({ block, sheets, pages, pictures, paper }: LaidDocument): string {
+/** All sets as one file of HTML that needs nothing beside it: the same markup, the same sheet numbers as on paper. */
+export function paintHtml(sets: readonly [LaidDocument, ...LaidDocument[]]): string {
+  const [{ block, paper }] = sets
   const title = `${block.identificationNumber} rev ${block.revision}, batch ${block.batch}`
-  const write = (node: Node): string => {
-    if (!isNode(node)) return escaped(node)
-    if (node.name === 'figure') return figure(node, pictures)
-    const open = `<${node.name}${attributes(node)}>`
-    if (node.name === 'br' || node.name === 'hr') return open
-    return `${open}${node.children.map(write).join('')}</${node.name}>`
-  }
-  const sections = sheets.map(
-    sheet => `<section>
-<header><h1>${escaped(sheet.heading)}</h1><div class="corner">${escaped(sheet.corner)}</div><p>${escaped(title)} · ${escaped(block.title)}</p></header>
-${sheet.nodes.map(write).join('').trim()}
-${footer(block, sheet, pages.length)}
+  const part = [title, block.title, ...(block.note === undefined ? [] : [block.note])].join(' · ')
+  const sections = sets.flatMap(({ set, sheets, pages }) =>
+    sheets.map(
+      sheet => `<section>
+<header><h1>${escaped(sheet.heading)}</h1><div class="corner">${escaped(sheet.corner)}</div><p>${escaped(part)}</p></header>
+${written(sheet)}
+${footer(block, sheet, { set, of: pages.length })}
 </section>`,
+    ),
   )
   return `<!DOCTYPE html>
 <html lang="en">
@@ -44,8 +41,23 @@ ${sections.join('\n')}
 `
 }
 
-function footer(block: TitleBlock, { documentType, from, to }: LaidSheet, of: number): string {
-  const numbers = from === to ? `${from} of ${of}` : `${from} to ${to} of ${of}`
+function written({ nodes, pictures }: LaidSheet): string {
+  const write = (node: Node): string => {
+    if (!isNode(node)) return escaped(node)
+    if (node.name === 'figure') return figure(node, pictures)
+    const open = `<${node.name}${attributes(node)}>`
+    if (node.name === 'br' || node.name === 'hr') return open
+    return `${open}${node.children.map(write).join('')}</${node.name}>`
+  }
+  return nodes.map(write).join('').trim()
+}
+
+function footer(
+  block: TitleBlock,
+  { documentType, from, to }: LaidSheet,
+  { set, of }: { readonly set: string; readonly of: number },
+): string {
+  const numbers = of === 0 ? 'on screen only' : from === to ? `${from} of ${of}` : `${from} to ${to} of ${of}`
   const cells: readonly (readonly [string, string])[] = [
     ['Legal owner', block.legalOwner],
     ['Part', `${block.identificationNumber} rev ${block.revision}`],
@@ -55,7 +67,7 @@ function footer(block: TitleBlock, { documentType, from, to }: LaidSheet, of: nu
     ['Issued', block.dateOfIssue],
     ['Creator', block.creator],
     ['Fingerprint', block.fingerprint],
-    ['Sheet', numbers],
+    [set, numbers],
   ]
   return `<footer>${cells.map(([name, value]) => `<span>${name} <b>${escaped(value)}</b></span>`).join(' ')}</footer>`
 }
@@ -65,7 +77,7 @@ function attributes({ classes, attributes: { style, scope, colspan } }: Element)
   return `${list}${style ? ` style="${escaped(style)}"` : ''}${scope ? ` scope="${escaped(scope)}"` : ''}${colspan ? ` colspan="${escaped(colspan)}"` : ''}`
 }
 
-function figure(element: Element, pictures: LaidDocument['pictures']): string {
+function figure(element: Element, pictures: LaidSheet['pictures']): string {
   const text = element.attributes['data-text']
   const picture = pictures.get(element.attributes['data-picture'] ?? '')
   if (text !== undefined) {

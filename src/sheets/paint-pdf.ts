@@ -20,7 +20,7 @@ export type PdfOptions = {
  * keeps: PDF/A-2b (ISO 19005-2) and, where it is tagged, PDF/UA-1 (ISO 14289-1).
  */
 export async function paintPdf(
-  { sheet, pages, block, sheets }: LaidDocument,
+  { sheet, pages, block, set, sheets }: LaidDocument,
   face: Typeface,
   { tagged = true, compress = true }: PdfOptions = {},
 ): Promise<Uint8Array> {
@@ -35,7 +35,7 @@ export async function paintPdf(
     lang: 'en',
     displayTitle: true,
     info: {
-      Title: `${block.identificationNumber} rev ${block.revision} ${sheets.length === 1 ? (sheets[0]?.documentType ?? '') : 'packet'}, batch ${block.batch}`,
+      Title: `${block.identificationNumber} rev ${block.revision} ${set}, batch ${block.batch}`,
       Author: block.legalOwner,
       Creator: block.creator,
       Producer: block.creator,
@@ -53,8 +53,11 @@ export async function paintPdf(
   const bytes = collected(pdf)
   pdf.registerFont('regular', face.faces.regular as never).registerFont('bold', face.faces.bold as never)
   const structure = tagged ? openStructure(pdf) : undefined
-  for (const items of pages) {
+  const beginning = new Map(sheets.map(({ from, corner, heading }) => [from, `${corner} ${heading}`]))
+  for (const [index, items] of pages.entries()) {
     pdf.addPage()
+    const mark = beginning.get(index + 1)
+    if (mark !== undefined) pdf.outline.addItem(mark)
     paintPage(pdf, items, face, structure)
   }
   structure?.end()

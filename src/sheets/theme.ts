@@ -53,9 +53,12 @@ const SIZES: { readonly [paper in Paper]: readonly [number, number] } = {
   letter: [215.9, 279.4],
 }
 
+export type Way = 'upright' | 'across'
+
 /** Filing margin 20 mm on the left, 10 mm elsewhere. Source: ISO 5457. */
-export function sheetOf(paper: Paper): Sheet {
-  const [width, height] = SIZES[paper]
+export function sheetOf(paper: Paper, way: Way = 'upright'): Sheet {
+  const [short, long] = SIZES[paper]
+  const [width, height] = way === 'upright' ? [short, long] : [long, short]
   const top = onPaper(10)
   const count = Math.floor(onPaper(height - 20) / LINE_HEIGHT)
   return {

@@ -61,7 +61,11 @@ function undisturbed({ main, root, desk }: Place, name: Name): Whole {
 }
 
 const filesIn = (folder: string): Files =>
-  new Map(readdirSync(folder).map(name => [name, readFileSync(join(folder, name), 'latin1')]))
+  new Map(
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter(entry => entry.isFile())
+      .map(({ name, parentPath }) => [name, readFileSync(join(parentPath, name), 'latin1')]),
+  )
 
 type Run = {
   readonly main: string

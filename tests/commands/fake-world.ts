@@ -36,6 +36,9 @@ export function desk(given: Readonly<Record<string, string>> = {}): Desk {
     write: (...written) => {
       for (const { path, content } of written) files.set(path, content)
     },
+    remove: (...paths) => {
+      for (const path of paths) files.delete(path)
+    },
     out: text => {
       out += text
     },

@@ -47,12 +47,12 @@ describe('the fingerprint', () => {
   it('a packet of the same batch for another quantity is not written over, but with --force', async () => {
     const world = desk({ 'p.yaml': part, 'shop.yaml': shop })
     const traveller = ['traveller', 'p.yaml', '--batch', '2631', '--format', 'html', '--quantity']
-    const [path = ''] = ['out/OX-131-07-A-batch-2631.html']
+    const [path = ''] = ['out/OX-131-07-A-2631/packet.html']
     expect(await run([...traveller, '12'], world)).toBe(0)
     const issued = world.files.get(path)
     expect(issued).toContain('fingerprint')
     expect(await run([...traveller, '20'], world)).toBe(2)
-    expect(world.complained()).toMatch(/is there with fingerprint [0-9a-f]{12}, not [0-9a-f]{12}: .*quantity/)
+    expect(world.complained()).toMatch(/is issued with fingerprint [0-9a-f]{12}, not [0-9a-f]{12}: .*quantity/)
     expect(world.files.get(path)).toBe(issued)
     expect(await run([...traveller, '12'], world)).toBe(0)
     expect(await run([...traveller, '20', '--force'], world)).toBe(0)

@@ -65,8 +65,8 @@ describe('several files', () => {
   it('traveller lists what it has written although a later file is refused', async () => {
     const world = desk({ ...liner, ...pin })
     expect(await run(['traveller', 'liner.yaml', 'nowhere.yaml', '--format', 'html'], world)).toBe(2)
-    expect(world.printed()).toBe('out/OX-098-21-B-batch-draft.html\n')
-    expect(world.files.has('out/OX-098-21-B-batch-draft.html')).toBe(true)
+    expect(world.printed()).toBe('out/OX-098-21-B-draft/packet.html\nout/OX-098-21-B-draft/plan.json\n')
+    expect(world.files.has('out/OX-098-21-B-draft/packet.html')).toBe(true)
   })
 
   it('a bar on a terminal is cleared before anything is written beside it', async () => {

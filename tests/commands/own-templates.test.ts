@@ -32,7 +32,7 @@ describe("a folder of the works' own templates", () => {
     const world = desk({ ...files, 'own/README.md': 'x', 'own/material.hbs': '<p>Bar as agreed with the stores</p>' })
     expect(await run(TRAVELLER, world)).toBe(0)
     expect(world.complained()).toContain('own: not a template, so not used: README.md\n')
-    expect(String(world.files.get('out/OX-131-07-A-batch-draft.html'))).toContain(
+    expect(String(world.files.get('out/OX-131-07-A-draft/packet.html'))).toContain(
       '<p>Bar as agreed with the stores</p>',
     )
   })

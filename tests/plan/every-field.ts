@@ -244,4 +244,5 @@ export const EVERY_FIELD: EveryField<Plan> = {
   fingerprint: '0123456789ab',
   date: '2026-11-25',
   program: 'linerwright 0.1.0',
+  replaces: { fingerprint: '0bd5bebc6b1f', date: '2026-11-24' },
 }

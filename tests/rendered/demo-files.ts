@@ -12,14 +12,20 @@ import { demoPlan, templates, typeface } from '../sheets/demo-packet.ts'
 const folder = mkdtempSync(join(tmpdir(), 'linerwright-'))
 export const plan: Plan = demoPlan()
 
-/** The demo packet, written where the tools of the system can read it. */
-export async function packetFiles(paper: Paper): Promise<{ readonly pdf: string; readonly html: string }> {
+/** The demo packet, written where the tools of the system can read it: each set by its name, and all of it for the screen. */
+export async function packetFiles(
+  paper: Paper,
+): Promise<{ readonly pdfs: ReadonlyMap<string, string>; readonly html: string }> {
   const options = { templates, typeface, formats: { pdf: true, html: true }, paper, units: 'mm' as const }
-  const { pdf = new Uint8Array(), html = '' } = await packet(plan, options)
-  const files = { pdf: join(folder, `${paper}.pdf`), html: join(folder, `${paper}.html`) }
-  writeFileSync(files.pdf, pdf)
-  writeFileSync(files.html, html)
-  return files
+  const { documents, html = '' } = await packet(plan, options)
+  const page = join(folder, `${paper}.html`)
+  writeFileSync(page, html)
+  const pdfs = documents.map(({ name, pdf }) => {
+    const file = join(folder, `${paper}-${name.replaceAll(' ', '-')}.pdf`)
+    writeFileSync(file, pdf)
+    return [name, file] as const
+  })
+  return { pdfs: new Map(pdfs), html: page }
 }
 
 export const run = (command: string, ...args: readonly string[]): string =>
@@ -27,7 +33,7 @@ export const run = (command: string, ...args: readonly string[]): string =>
 
 /** One page as a picture, grey, at 200 dots an inch: what a shop's printer at its worst still shows. */
 export function rendered(pdf: string, page: number): Uint8Array {
-  const stem = join(folder, `page-${page}`)
+  const stem = `${pdf}-${page}`
   run('pdftoppm', '-r', '200', '-gray', '-png', '-singlefile', '-f', `${page}`, '-l', `${page}`, pdf, stem)
   return readFileSync(`${stem}.png`)
 }

@@ -47,8 +47,9 @@ describe('the packed tarball, installed in another folder', { timeout: 120_000 }
   it('plans and prints its own demo part', () => {
     const part = 'node_modules/linerwright/parts/OX-098-21.yaml'
     const written = run('npx', ['--no-install', 'linerwright', 'traveller', part, '--out', 'paper', '--format', 'pdf'])
-    expect(written.trim()).toMatch(/^paper.*\.pdf$/)
-    expect(readFileSync(join(works, written.trim())).subarray(0, 5).toString()).toBe('%PDF-')
+    const pdfs = written.split('\n').filter(path => path.endsWith('.pdf'))
+    expect(pdfs.length).toBeGreaterThan(2)
+    for (const path of pdfs) expect(readFileSync(join(works, path)).subarray(0, 5).toString()).toBe('%PDF-')
   })
 
   it('runs the example of the README, as written', () => {
@@ -59,7 +60,7 @@ describe('the packed tarball, installed in another folder', { timeout: 120_000 }
     expect(run(process.execPath, ['example.js'])).toMatch(/^seat in \d+: ok$/m)
     const made = readdirSync(works)
     expect(made.filter(name => name.endsWith('.svg')).length).toBeGreaterThan(20)
-    expect(readFileSync(join(works, 'packet.pdf')).subarray(0, 5).toString()).toBe('%PDF-')
+    expect(readFileSync(join(works, 'floor.pdf')).subarray(0, 5).toString()).toBe('%PDF-')
   })
 
   it('compiles that example strictly, with no types but its own and Node’s', () => {

@@ -3,17 +3,20 @@ import { describe, expect, it } from 'vitest'
 import type { Paper } from '../../src/sheets/theme.ts'
 import { codesOf, packetFiles, plan, rendered, run } from './demo-files.ts'
 
-const files = { a4: await packetFiles('a4'), letter: await packetFiles('letter') }
+const packets = { a4: await packetFiles('a4'), letter: await packetFiles('letter') }
+const floorOf = (paper: Paper): string => packets[paper].pdfs.get('floor') ?? ''
 /** Every element with its text, by poppler, which takes minutes over a packet: asked once. */
-const readOut = run('pdfinfo', '-struct-text', files.a4.pdf)
+const readOut = run('pdfinfo', '-struct-text', floorOf('a4'))
 /** Text of every page, by poppler. */
 const pagesOf = (pdf: string) => run('pdftotext', '-layout', pdf, '-').split('\f').slice(0, -1)
 
-describe.each<Paper>(['a4', 'letter'])('the PDF on %s', paper => {
-  const { pdf } = files[paper]
+describe.each<Paper>(['a4', 'letter'])('the floor set on %s', paper => {
+  const pdf = floorOf(paper)
 
-  it('has no fault of syntax, by qpdf', () => {
-    expect(run('qpdf', '--check', pdf)).toContain('No syntax or stream encoding errors found')
+  it('has no fault of syntax, by qpdf, nor has any other set', () => {
+    const all = [...packets[paper].pdfs.values()]
+    expect(all.length).toBe(2 + plan.orders.length)
+    for (const one of all) expect(run('qpdf', '--check', one)).toContain('No syntax or stream encoding errors found')
   })
 
   it('is tagged, titled, and of the paper asked for', () => {
@@ -67,9 +70,9 @@ describe('the structure of the PDF, for whoever has it read out', () => {
 })
 
 describe('what a tagged document must keep, as far as Debian’s tools show it', () => {
-  const structure = run('pdfinfo', '-struct', files.a4.pdf).split('\n')
-  const metadata = run('pdfinfo', '-meta', files.a4.pdf)
-  const raw = readFileSync(files.a4.pdf, 'latin1')
+  const structure = run('pdfinfo', '-struct', floorOf('a4')).split('\n')
+  const metadata = run('pdfinfo', '-meta', floorOf('a4'))
+  const raw = readFileSync(floorOf('a4'), 'latin1')
 
   it('every row of a table has as many cells, and every table has heads (ISO 14289-1, 7.5)', () => {
     const tables: { cells: number[]; heads: number }[] = []
@@ -116,13 +119,13 @@ describe('what a tagged document must keep, as far as Debian’s tools show it',
     expect(raw).toMatch(/\/S \/GTS_PDFA1/)
     expect(raw).toMatch(/\/ID \[<[0-9a-f]{32}>/)
     expect(raw).not.toMatch(/\/(Encrypt|SMask|JavaScript|EmbeddedFiles|AA) /)
-    const title = /Title:\s+(.*)/.exec(run('pdfinfo', files.a4.pdf))?.[1] ?? ''
+    const title = /Title:\s+(.*)/.exec(run('pdfinfo', floorOf('a4')))?.[1] ?? ''
     expect(metadata).toContain(`>${title}<`)
   })
 })
 
 describe('the codes, read from the printed page by a general-purpose reader', () => {
-  const { pdf } = files.letter
+  const pdf = floorOf('letter')
   const pages = pagesOf(pdf)
 
   it('name part, revision and batch on the route card', async () => {
@@ -130,13 +133,13 @@ describe('the codes, read from the printed page by a general-purpose reader', ()
     expect(codes).toContainEqual({ format: 'Code128', text: 'OX-098-21/B/24-117' })
   })
 
-  it('name batch and operation on every operation sheet', async () => {
+  it('name part, revision, batch and operation on every operation sheet', async () => {
     for (const { number, name } of plan.operations) {
       // The code stands beside the sign-off, at the foot of the operation's last page.
       const heading = new RegExp(`^\\s*${name}\\s*(?:\\n|\\s${number}\\n)`)
       const page = pages.findLastIndex(text => text.includes('Operation sheet') && heading.test(text))
       const codes = await codesOf(rendered(pdf, page + 1))
-      expect(codes.map(({ text }) => text)).toContain(`24-117/${number}`)
+      expect(codes.map(({ text }) => text)).toContain(`OX-098-21/B/24-117/${number}`)
     }
   })
 })

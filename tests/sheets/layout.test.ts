@@ -2,12 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Measure, Picture } from '../../src/pictures/picture.ts'
 import type { Item } from '../../src/sheets/display-list.ts'
-import { layOutDocument } from '../../src/sheets/lay-out-document.ts'
 import { slicesOf } from '../../src/sheets/layout.ts'
 import { parseMarkup } from '../../src/sheets/markup.ts'
 import { paginate } from '../../src/sheets/paginate.ts'
 import { LINE_HEIGHT, lines, type Paper, sheetOf } from '../../src/sheets/theme.ts'
-import { typeface } from './demo-packet.ts'
 
 /** Every character half as wide as it is high: placement does not depend on a typeface. */
 const measure: Measure = (text, size) => text.length * size * 0.5
@@ -212,36 +210,5 @@ describe('a row of one cell over all columns', () => {
   it('does not widen a column', () => {
     const xOf = (text: string) => laidOut(text, 'a4')[0]?.find(item => item.kind === 'text' && item.text === 'much')?.x
     expect(xOf(markup)).toBe(xOf(markup.replaceAll(/<tr><td colspan.*?<\/tr>/g, '')))
-  })
-})
-
-describe('a picture that can be drawn smaller', () => {
-  const small: Picture = { ...picture, width: 500, height: 100 }
-  const page = (rows: number) => `<figure data-picture="map"/><p>${'x<br/>'.repeat(rows)}</p>`
-  const laid = (rows: number) => {
-    const block = {
-      legalOwner: 'a',
-      identificationNumber: 'b',
-      revision: 'c',
-      title: 'd',
-      batch: 'e',
-      dateOfIssue: '2026-11-25',
-      creator: 'f',
-      fingerprint: 'g',
-    }
-    const sheets = [{ template: 't', documentType: 'a', corner: 'b', heading: 'c', view: {} }]
-    const large: Picture = { ...picture, width: 500, height: 500 }
-    const given = { block, sheets, pictures: new Map([['map', large]]), paper: 'a4' as const }
-    return layOutDocument({ ...given, smaller: () => small }, () => parseMarkup(page(rows), 'note'), {
-      ...typeface,
-      measure,
-    })
-  }
-
-  it('is, where that saves a page, and only there', () => {
-    expect(laid(4).pages).toHaveLength(1)
-    expect(laid(4).pictures.get('map')?.height).toBe(500)
-    expect(laid(30).pages).toHaveLength(1)
-    expect(laid(30).pictures.get('map')?.height).toBe(100)
   })
 })

@@ -37,7 +37,11 @@ const once = <T>(make: () => Promise<T>): (() => Promise<T>) => {
 }
 const printedOn = (paper: Paper) => {
   const printed = once(() => packet(plan, options(paper)))
-  return { packet: printed, texts: once(async () => textsOf((await printed()).pdf ?? new Uint8Array())) }
+  const texts = once(async () => {
+    const { documents } = await printed()
+    return Promise.all(documents.map(async ({ name, pdf }) => ({ name, pages: await textsOf(pdf) })))
+  })
+  return { packet: printed, texts }
 }
 const PRINTED = { a4: printedOn('a4'), letter: printedOn('letter') }
 
@@ -46,27 +50,50 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
 
   it('gives the same bytes for the same plan', async () => {
     const [first, again] = [await printed(), await packet(plan, options(paper))]
-    expect(first.pdf && again.pdf && Buffer.compare(first.pdf, again.pdf)).toBe(0)
+    expect(first.documents.map(({ name }) => name)).toEqual(again.documents.map(({ name }) => name))
+    for (const [index, { pdf }] of first.documents.entries())
+      expect(Buffer.compare(pdf, again.documents[index]?.pdf ?? new Uint8Array())).toBe(0)
     expect(first.html === again.html).toBe(true)
   })
 
-  it('says on every page which part, batch, issue and sheet it is', async () => {
-    const pages = await texts()
-    pages.forEach((text, index) => {
-      for (const word of [
-        'OX-098-21 rev B',
-        '24-117',
-        '2026-11-25',
-        plan.fingerprint,
-        `${index + 1} of ${pages.length}`,
-      ]) {
-        expect(text).toContain(word)
-      }
-    })
+  it('is a document for the floor, one for the inspector and one for each visit to a firm', async () => {
+    const { documents } = await printed()
+    expect(documents.map(({ name }) => name)).toEqual([
+      'floor',
+      'inspection',
+      'order-1-quillfen hardening',
+      'order-2-quillfen hardening',
+      'order-3-brackwater grinding',
+    ])
+  })
+
+  it('says on every page which part, batch, issue and sheet of its set it is', async () => {
+    for (const { name, pages } of await texts()) {
+      const order = /^order-(\d)/.exec(name)?.[1]
+      const set = order ? `Order ${order}, sheet` : name === 'floor' ? 'Floor' : 'Inspection'
+      pages.forEach((text, index) => {
+        for (const word of ['OX-098-21 rev B', '24-117', '2026-11-25', plan.fingerprint]) expect(text).toContain(word)
+        expect(text).toMatch(new RegExp(`${set} +${index + 1} of ${pages.length}`))
+      })
+    }
+  })
+
+  it('has a bookmark for every sheet', async () => {
+    for (const { pdf } of (await printed()).documents) {
+      const document = await getDocument({ data: pdf.slice(), verbosity: 0 }).promise
+      const marks = (await document.getOutline()) ?? []
+      const at = await Promise.all(marks.map(({ dest }) => document.getPageIndex(Array.isArray(dest) ? dest[0] : null)))
+      expect(marks.length).toBeGreaterThan(0)
+      expect(at[0]).toBe(0)
+      expect(at).toEqual(at.toSorted((a, b) => a - b))
+    }
   })
 
   it('prints every size of every operation, what to hold it by, and every caution', async () => {
-    const whole = (await texts()).join(' ').replaceAll(' ', '')
+    const whole = (await texts())
+      .flatMap(({ pages }) => pages)
+      .join(' ')
+      .replaceAll(' ', '')
     for (const { holding, cautions, sizes } of plan.operations) {
       for (const text of [holding, ...cautions]) expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
       for (const { lower, upper } of sizes) {
@@ -95,8 +122,9 @@ describe('the order of a visit', () => {
   it.each(plan.orders.map(order => [order.title, order] as const))(
     '%s stands alone: sizes that come, points, cautions',
     async (_, order) => {
-      const { pdf } = await subcontract(plan, order, options('a4', asPdf))
-      const text = (await textsOf(pdf ?? new Uint8Array())).join(' ')
+      const { documents } = await subcontract(plan, order, options('a4', asPdf))
+      expect(documents).toHaveLength(1)
+      const text = (await textsOf(documents[0]?.pdf ?? new Uint8Array())).join(' ')
       for (const word of ['What comes to you', 'Must not happen', 'acking', order.firm, plan.shop.name]) {
         expect(text).toContain(word)
       }

@@ -2,8 +2,9 @@ import { beforeAll, describe, expect, it, vi } from 'vitest'
 import type { Units } from '../../src/figures.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { Item } from '../../src/sheets/display-list.ts'
-import { type DocumentToPrint, type LaidDocument, layOutDocument } from '../../src/sheets/lay-out-document.ts'
+import { type LaidDocument, layOutDocument } from '../../src/sheets/lay-out-document.ts'
 import { packet } from '../../src/sheets/packet.ts'
+import type { NamedDocument } from '../../src/sheets/print-document.ts'
 import { openTemplates } from '../../src/sheets/render-template.ts'
 import { demoPlan, templates, typeface } from './demo-packet.ts'
 import { aboutOf, numbersIn, type Pool, poolOf, twinOf, wordsOf } from './plan-figures.ts'
@@ -11,7 +12,7 @@ import type { Record } from './recorded-figures.ts'
 
 const { record, printed } = vi.hoisted(() => ({
   record: { figures: [], drawn: new Set() } as Record,
-  printed: [] as DocumentToPrint[],
+  printed: [] as NamedDocument[],
 }))
 vi.mock('../../src/figures.ts', async original => {
   const { recording } = await import('./recorded-figures.ts')
@@ -19,8 +20,8 @@ vi.mock('../../src/figures.ts', async original => {
 })
 // The packet as it goes to the painters.
 vi.mock('../../src/sheets/print-document.ts', () => ({
-  printDocument: async (document: DocumentToPrint) => {
-    printed.push(document)
+  printDocuments: async (documents: readonly NamedDocument[]) => {
+    printed.push(...documents)
     return {}
   },
 }))
@@ -101,7 +102,8 @@ function rawsByText(): ReadonlyMap<string, ReadonlySet<number>> {
   return raws
 }
 
-type Packet = { readonly plan: Plan; readonly document: DocumentToPrint; readonly laid: LaidDocument }
+type Printed = { readonly document: NamedDocument; readonly laid: LaidDocument }
+type Packet = { readonly plan: Plan; readonly sets: readonly Printed[] }
 
 async function packetOf(name: string, units: Units): Promise<Packet> {
   const plan = twinOf(demoPlan(name))
@@ -109,13 +111,19 @@ async function packetOf(name: string, units: Units): Promise<Packet> {
   record.drawn.clear()
   printed.length = 0
   await packet(plan, { templates, typeface, formats: { pdf: true, html: true }, paper: 'a4', units })
-  const [document] = printed
-  if (!document) throw new Error('nothing was printed')
-  return { plan, document, laid: layOutDocument(document, openTemplates(templates), typeface) }
+  // What is for the screen alone has no pages there; here it has, to be read.
+  const sets = printed.map(document => ({
+    document,
+    laid: layOutDocument({ ...document, screenOnly: false }, openTemplates(templates), typeface),
+  }))
+  if (sets.length === 0) throw new Error('nothing was printed')
+  return { plan, sets }
 }
 
 /** Numbers on the sheets that are neither in the part of the Plan that the sheet is about, nor of a stated kind. */
-function strangers({ plan, document, laid }: Packet): readonly string[] {
+const strangers = ({ plan, sets }: Packet): readonly string[] => sets.flatMap(set => strangersIn(plan, set))
+
+function strangersIn(plan: Plan, { document, laid }: Printed): readonly string[] {
   const raws = rawsByText()
   return laid.sheets.flatMap((sheet, index) => {
     const asked = document.sheets[index]

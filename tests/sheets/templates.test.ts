@@ -1,15 +1,15 @@
 import Handlebars from 'handlebars'
 import { describe, expect, it } from 'vitest'
 import { textOf } from '../../src/sheets/markup.ts'
-import { packetSheets } from '../../src/sheets/packet.ts'
 import { openTemplates } from '../../src/sheets/render-template.ts'
+import { packetSets } from '../../src/sheets/sets.ts'
 import { TemplateProblem } from '../../src/sheets/template.ts'
 import { readTemplate } from '../../src/sheets/template-syntax.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { demoPictures, demoPlan, templates } from './demo-packet.ts'
 
 const plan = demoPlan()
-const sheets = packetSheets(plan, [...demoPictures(plan).keys()], paperFigures('mm'))
+const sheets = packetSets(plan, [...demoPictures(plan).keys()], paperFigures('mm')).flatMap(({ sheets }) => sheets)
 
 /** Every path of a template that none of the values it may meet has, with its line. */
 function unknownPaths(source: string, views: readonly unknown[]): readonly string[] {

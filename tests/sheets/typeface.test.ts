@@ -44,7 +44,8 @@ describe('the letters of the paper', () => {
         creator: 'linerwright',
         fingerprint: '0bd5bebc6b1e',
       },
-      sheets: [{ template: 'note', documentType: 'Note', corner: '1', heading: 'Note', view: {} }],
+      sheets: [{ template: 'note', documentType: 'Note', corner: '1', heading: 'Note', view: {}, names: [] }],
+      set: 'Floor',
       pictures: new Map(),
       paper: 'a4' as const,
     }
@@ -56,7 +57,7 @@ describe('the letters of the paper', () => {
     expect(metadata).toContain('Smith &amp; Sons &lt;Oxmere&gt;')
     expect(metadata).not.toMatch(/&(?!amp;|lt;|gt;|quot;|#)/)
     expect(pdf).toContain('(Smith & Sons <Oxmere>)')
-    expect(paintHtml(laid)).toContain('Grind the 銹 off')
+    expect(paintHtml([laid])).toContain('Grind the 銹 off')
   })
 })
 

@@ -29,7 +29,7 @@ export type OperationView = {
   readonly sizes: readonly SizeRow[]
   readonly checks: readonly CheckRow[]
   readonly cautions: readonly string[]
-  /** Read by the gun: batch and operation. */
+  /** Read by the gun: part, revision, batch, operation. */
   readonly code: string
 }
 
@@ -58,7 +58,7 @@ export function operationView(plan: Plan, operation: PlannedOperation, figures: 
       .filter(characteristic => characteristic.operation === number)
       .map(characteristic => checkRow(plan, characteristic, figures)),
     cautions,
-    code: codeOf([plan.batch.number, String(number)]),
+    code: codeOf([plan.part.number, plan.part.revision, plan.batch.number, String(number)]),
   }
 }
 

@@ -1,0 +1,29 @@
+import type { Plan } from '../plan/plan.ts'
+import { type PacketOptions, printSets } from './packet.ts'
+import type { Printed } from './print-document.ts'
+import { type PacketSet, packetSets } from './sets.ts'
+import { paperFigures } from './views/paper-figures.ts'
+
+type Sheet = PacketSet['sheets'][number]
+
+/** What a sheet of a plan may be asked for by: `80`, `ports`, `route`, each once, in the order of the packet. */
+export function sheetNames(plan: Plan): readonly string[] {
+  const sets = packetSets(plan, [], paperFigures('mm')).filter(({ reader }) => reader !== 'file')
+  return [...new Set(sets.flatMap(({ sheets }) => sheets.flatMap(({ names }) => names)))]
+}
+
+/** Single sheets of an issued plan again, each with the number that it has in its set, and marked as a copy. */
+export function sheetsAgain(plan: Plan, names: readonly string[], options: PacketOptions): Promise<Printed> {
+  const isAsked = (sheet: Sheet): boolean => sheet.names.some(name => names.includes(name))
+  const note = 'COPY of the sheet as issued'
+  return printSets(
+    plan,
+    { ...options, formats: { pdf: true, html: false } },
+    {
+      onPaper: ({ reader, sheets }) => reader !== 'file' && sheets.some(isAsked),
+      onScreen: () => false,
+      only: isAsked,
+      note,
+    },
+  )
+}
