@@ -6,6 +6,7 @@ export type FindingCode =
   | InputCode
   | RouteCode
   | StockCode
+  | FeatureCode
   | CaseCode
   | PlatingCode
   | PortCode
@@ -22,6 +23,7 @@ type InputCode =
   | 'input/decimal-comma' // A number has a comma: write a point.
   | 'input/duplicate-key' // A key stands twice: delete one.
   | 'input/empty' // The file has nothing in it: start from what `new` writes.
+  | 'input/feature' // A chamfer, groove, hole or cut-out cannot be placed as it is written: correct the key that is named.
   | 'input/fit' // A fit is not known, or is that of a shaft on a hole: correct it, or write the two deviations.
   | 'input/hardness-scale' // A hardness has no scale: write HV, HRC or HB after it.
   | 'input/implausible' // A size is far from any such part: see whether inches were read as millimetres.
@@ -63,6 +65,9 @@ type RouteCode =
   | 'route/out-of-reach' // A tolerance, roughness or form is finer than its process reaches: ask for no more than the part needs.
   | 'route/unknown-rule' // A waiver names no rule there is: take a name that `route` prints.
   | 'route/waived' // A rule is waived, with the reason given: see that the reason still holds.
+
+/** Chamfers, undercuts, grooves, holes, cut-outs: src/features. */
+type FeatureCode = 'feature/growth-over-tolerance' // What grows or is ground off after a feature is cut varies by more than its tolerance: widen it, mask it, or measure a first article.
 
 /** Sizes, stock and case: src/stock. */
 type StockCode =
@@ -208,6 +213,7 @@ type CuttingCode =
   | 'cutting/no-drill' // No drill on hand makes the hole that is bored: list one.
   | 'cutting/no-hone' // No hone on hand suits the bore: list one.
   | 'cutting/no-lap' // No lap on hand suits the pin: make one as the note says, or list one.
+  | 'cutting/no-groove-tool' // No insert cuts a groove as narrow and deep as drawn: draw it wider or shallower.
   | 'cutting/no-tool' // The works has no turning tool: list one.
   | 'cutting/no-wheel' // No wheel on hand goes into the bore: list one.
   | 'cutting/port-at-reversal' // The wheel turns back over a port: set the reversal clear of it.

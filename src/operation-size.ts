@@ -1,5 +1,17 @@
 import type { Limits, Roughness } from './limits.ts'
 
+/** What of a feature a size is of, where the feature is no band, face or port. */
+export type FeatureSize =
+  | 'chamfer'
+  | 'groove'
+  | 'floor'
+  | 'floor in the bore'
+  | 'place'
+  | 'undercut'
+  | 'hole'
+  | 'circle'
+  | 'cut-out'
+
 /** A size as it must measure when an operation is done. */
 export type OperationSize = Limits & {
   /** `bore`, a band's name, `top`, `bottom`, `length`, a port's name. */
@@ -10,12 +22,30 @@ export type OperationSize = Limits & {
   readonly edge?: 'top' | 'bottom'
   /** Of a port: the bar between its windows, as printed. */
   readonly item?: string
+  /** Of a chamfer, groove, hole or cut-out: what of it. */
+  readonly of?: FeatureSize
   /** Of a port: measured square to its stream, which is not its chord. */
   readonly across?: 'the stream'
   readonly roughness?: Roughness
   /** The finished drawing size, printed small beside it. */
   readonly drawn?: string
 }
+
+/** What is said after the name of a feature. */
+export const FEATURE_WORDS: Readonly<Record<FeatureSize, string>> = {
+  chamfer: '',
+  groove: 'width',
+  floor: 'floor Ø',
+  'floor in the bore': 'floor Ø',
+  place: 'from the top face',
+  undercut: 'width',
+  hole: 'Ø',
+  circle: 'circle Ø',
+  'cut-out': 'width',
+}
+
+/** What shrinks as it is cut, or is gauged over; all else of a feature is a hollow that grows. */
+export const isOver = (of: FeatureSize): boolean => of === 'floor' || of === 'circle'
 
 /** How a size is called at the bench: `bore Ø`, `length`, `exhaust top edge`, `exhaust bridge`, `boost width square to the stream`. */
 export function featureWords({
@@ -24,7 +54,9 @@ export function featureWords({
   edge,
   item,
   across,
-}: Pick<OperationSize, 'feature' | 'measure' | 'edge' | 'item' | 'across'>): string {
+  of,
+}: Pick<OperationSize, 'feature' | 'measure' | 'edge' | 'item' | 'across' | 'of'>): string {
+  if (of) return [feature, of === 'cut-out' ? measure : FEATURE_WORDS[of]].filter(Boolean).join(' ')
   if (edge) return `${feature} ${edge} edge`
   if (item) return `${feature} ${item}`
   if (across) return `${feature} ${measure} square to ${across}`

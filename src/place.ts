@@ -10,10 +10,23 @@ const FACES: ReadonlySet<string> = new Set(['top', 'bottom', 'length'])
 type Named = readonly { readonly name: string }[]
 
 /** Kind of the place that a name stands for: every name of a part is used once. A blank's outside has no name of its own. */
-export function placeKind({ bore, ports }: { readonly bore: Named; readonly ports: Named }, name: string): PlaceKind {
+export function placeKind(
+  {
+    bore,
+    ports,
+    features = [],
+  }: {
+    readonly bore: Named
+    readonly ports: Named
+    readonly features?: readonly { readonly name: string; readonly side?: SurfaceKind }[]
+  },
+  name: string,
+): PlaceKind {
   const among = (places: Named): boolean => places.some(place => place.name === name)
   if (among(bore)) return 'bore'
   if (among(ports)) return 'port'
+  const feature = features.find(one => one.name === name)
+  if (feature) return feature.side === 'bore' ? 'bore' : 'outside'
   return FACES.has(name) ? 'face' : 'outside'
 }
 

@@ -1,3 +1,4 @@
+import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { Finding } from '../finding.ts'
 import type { Part } from '../part/part.ts'
 import type { Grip } from '../ports/grip.ts'
@@ -18,6 +19,8 @@ export type CuttingTask = OperationState & {
   readonly part: Part
   readonly shop: Shop
   readonly ports: readonly PlannedPort[]
+  /** Chamfers, undercuts, grooves, holes, cut-outs of the part. */
+  readonly features?: readonly PlannedFeature[]
   /** What holds the part while its ports are milled; absent where nobody has planned them. */
   readonly grip?: Grip
   /** Bores that are honed as they are turned: their roughness is that of fine boring. */

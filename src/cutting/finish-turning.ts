@@ -12,6 +12,7 @@ import { SCRATCH } from '../working.ts'
 import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
+import { turnFeatures } from './feature-turning.ts'
 import { figure } from './figure.ts'
 import { type HeldCut, jawRemarks, shareWithinLobes, speedWithinLobes } from './jaw-force.ts'
 import { bend, reachInto } from './rough-turning.ts'
@@ -36,6 +37,7 @@ export function finishTurn(task: CuttingTask): PlannedCuts {
       ...faceCuts(before, after).flatMap(face => finishFace(task, face)),
       ...boreCuts(before, after).flatMap(cut => finishBore(task, cut)),
       ...outsideCuts(before, after).flatMap(cut => finishOutside(task, cut)),
+      ...turnFeatures(task),
     ],
   }
 }

@@ -1,3 +1,4 @@
+import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { Finding } from '../finding.ts'
 import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
 import { type Part, placeOf } from '../part/part.ts'
@@ -9,6 +10,7 @@ import { openNotebook, type Working } from '../working.ts'
 import type { Clocking } from './clocking.ts'
 import { type CuttingMaterial, cuttingMaterial } from './cutting-material.ts'
 import type { CutsPlanner } from './cutting-task.ts'
+import { millFeatures } from './feature-milling.ts'
 import { finishTurn } from './finish-turning.ts'
 import { grindBore } from './grinding-bore.ts'
 import { grindTop } from './grinding-face.ts'
@@ -46,6 +48,7 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'rough-turn': roughTurn,
   'finish-turn': finishTurn,
   'mill-ports': millPorts,
+  'mill-features': millFeatures,
   'deburr-soft': deburrSoft,
   'deburr-ports': deburrPorts,
   'grind-outside': grindOutside,
@@ -77,6 +80,7 @@ export function planCutting({
   shop,
   states,
   ports,
+  features = [],
   start,
   grip,
 }: {
@@ -84,6 +88,7 @@ export function planCutting({
   readonly shop: Shop
   readonly states: readonly OperationState[]
   readonly ports: readonly PlannedPort[]
+  readonly features?: readonly PlannedFeature[]
   /** Pieces started. */
   readonly start: number
   readonly grip?: Grip | undefined
@@ -117,6 +122,7 @@ export function planCutting({
       part,
       shop,
       ports,
+      features,
       ...(grip ? { grip } : {}),
       fineBored,
       start,

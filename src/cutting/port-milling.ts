@@ -10,6 +10,7 @@ import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { makeDatum } from './datum-making.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { entrySlope } from './entry-drilling.ts'
+import { featureSteps, loadAndIndex } from './feature-milling.ts'
 import { figure } from './figure.ts'
 import { millingGrip } from './milling-grip.ts'
 import { placesRound } from './place-round.ts'
@@ -66,6 +67,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
     ...(grip ? { grip } : {}),
     steps: [
       ...makeDatum(task, clocking.datum, settingOf),
+      ...featureSteps(task, settingOf),
       ...withCutterCounts(
         task,
         settings,
@@ -73,7 +75,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
         planned.flatMap(({ steps }) => steps),
       ),
     ],
-    each: windows.length * SHOP_TIMES.index + slugs * SHOP_TIMES.slugOut + loading.each,
+    each: windows.length * SHOP_TIMES.index + slugs * SHOP_TIMES.slugOut + loading.each + loadAndIndex(task),
     setup: loading.setup,
   }
 }

@@ -34,3 +34,26 @@ export function generalTolerance(nominal: Millimetre, tolerance: GeneralToleranc
   const row = nominal === 0.5 ? GENERAL_TOLERANCES.rows[0] : rowFor(GENERAL_TOLERANCES.rows, nominal)
   return row?.[tolerance]
 }
+
+/** Permissible deviations, ± mm, of chamfer heights and outside radii. The first row begins at 0.5 mm, which it includes. */
+export const CHAMFER_TOLERANCES: { readonly source: string; readonly rows: readonly Row[] } = {
+  source: 'memory: ISO 2768-1:1989, broken edges',
+  rows: [
+    { over: 0.5, upTo: 3, f: 0.2, m: 0.2, c: 0.4, v: 0.4 },
+    { over: 3, upTo: 6, f: 0.5, m: 0.5, c: 1, v: 1 },
+    { over: 6, upTo: 400, f: 1, m: 1, c: 2, v: 2 },
+  ],
+}
+
+/** Of a smaller chamfer, the share of it either way. Common practice, no source. */
+const SMALL_CHAMFER = 0.4
+
+/**
+ * The permissible deviation of a chamfer either way, mm.
+ *
+ * @example chamferTolerance(1.5, 'm') // 0.2
+ */
+export function chamferTolerance(length: Millimetre, tolerance: GeneralToleranceClass): Millimetre {
+  const row = length === 0.5 ? CHAMFER_TOLERANCES.rows[0] : rowFor(CHAMFER_TOLERANCES.rows, length)
+  return row?.[tolerance] ?? SMALL_CHAMFER * length
+}

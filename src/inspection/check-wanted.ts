@@ -74,7 +74,7 @@ function beforeSending(
   where: Where,
 ): readonly Wanted[] {
   if (sent.some(hardens)) {
-    const grows = latest.filter(({ size }) => size.measure === 'diameter' || size.measure === 'length')
+    const grows = latest.filter(({ size }) => !size.of && (size.measure === 'diameter' || size.measure === 'length'))
     const record = 'write it down: growth is what the same piece differs by on return'
     return [
       ...grows.map(wanted).map(one => ({ ...one, remark: one.remark ? `${one.remark}; ${record}` : record })),

@@ -1,6 +1,6 @@
 import { type Placed, placesFor } from '../decimal-places.ts'
 import type { Limits } from '../limits.ts'
-import type { OperationSize } from '../operation-size.ts'
+import { isOver, type OperationSize } from '../operation-size.ts'
 import { type PlaceKind, placeKind, type Written, writtenAs } from '../place.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import type { Operation } from '../route/operation.ts'
@@ -51,8 +51,11 @@ export function withPlaces({
       ...size,
       kind,
       // Ground from the face that locates it, a depth shrinks.
-      written:
-        operation.axialLocator && size.measure === 'depth'
+      written: size.of
+        ? isOver(size.of)
+          ? 'shaft'
+          : 'hole'
+        : operation.axialLocator && size.measure === 'depth'
           ? 'shaft'
           : size.item
             ? 'shaft'

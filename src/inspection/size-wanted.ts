@@ -9,6 +9,7 @@ import { drilledBore } from '../route/drilled-bore.ts'
 import type { Operation } from '../route/operation.ts'
 import type { GaugeKind } from '../shop/shop.ts'
 import { type Millimetre, millimetres } from '../units.ts'
+import { featureSizeWanted } from './feature-wanted.ts'
 import type { Made } from './sizes-made.ts'
 import type { Wanted, Where } from './wanted.ts'
 
@@ -26,6 +27,7 @@ const CLOSE = new Set(['grind', 'hone', 'lap', 'plate'])
 
 /** A size as it must measure at an operation or a check; `by` made it. */
 export function sizeWanted(part: Part, operations: readonly Operation[], { size, by }: Made, where: Where): Wanted {
+  if (size.of) return featureSizeWanted({ ...size, of: size.of }, where)
   const { feature, measure, edge, item, across, nominal, lower, upper } = size
   const place = placeKind(part, feature)
   const inBore = place === 'bore'

@@ -16,8 +16,8 @@ export const sizesMade = (by: Operation, sizes: SizesByOperation): readonly Made
 export function latestSizes(operations: readonly Operation[], sizes: SizesByOperation): readonly Made[] {
   const latest = new Map<string, Made>()
   for (const made of operations.flatMap(operation => sizesMade(operation, sizes))) {
-    const { feature, measure, edge, item } = made.size
-    latest.set([feature, measure, edge, item].join(), made)
+    const { feature, measure, edge, item, of } = made.size
+    latest.set([feature, measure, edge, item, of].join(), made)
   }
   return [...latest.values()]
 }

@@ -1,4 +1,5 @@
 import type { ClockingDatum } from '../cutting/clocking-datum.ts'
+import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Part } from '../part/part.ts'
@@ -10,6 +11,7 @@ import type { Shop } from '../shop/shop.ts'
 import { finishedCase, type Ovality } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
 import { datumMade } from './datum-wanted.ts'
+import { featuresWanted } from './feature-wanted.ts'
 import { formWanted, groundForHoning, surfacesOf } from './form-wanted.ts'
 import { finishedPlating } from './plating-wanted.ts'
 import { brokenEdges, finishedPorts, milledPorts } from './ports-wanted.ts'
@@ -29,13 +31,14 @@ export type Planned = {
   readonly quench?: QuenchPlan | undefined
   readonly ovality: Ovality
   readonly plating: PlatingPlan | undefined
+  readonly features?: readonly PlannedFeature[]
   /** What brings azimuth 0 back. */
   readonly datum: ClockingDatum | undefined
 }
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, shop, operations, sizes, ports, casePlan, quench, ovality, plating, datum } = planned
+  const { part, shop, operations, sizes, ports, features = [], casePlan, quench, ovality, plating, datum } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
   if (process === 'inspect')
@@ -51,6 +54,10 @@ export function wantedAt(planned: Planned, operation: Operation): readonly Wante
   return [
     ...(purpose === 'saw-blanks' ? receiptWanted(part, where) : []),
     ...sizesMade(operation, sizes).map(made => sizeWanted(part, operations, made, where)),
+    ...featuresWanted(
+      features.filter(feature => feature.operation === number),
+      where,
+    ),
     ...(purpose === 'mill-ports' ? [...datumMade(datum, where), ...milledPorts(ports, datum, where)] : []),
     ...surfacesOf(part)
       .filter(({ feature }) => finisherOf(feature, operations)?.number === number)
@@ -75,7 +82,7 @@ export const finisherOf = (feature: string, operations: readonly Operation[]): O
 const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
 
 function finalWanted(
-  { part, operations, sizes, ports, casePlan, quench, plating, datum }: Planned,
+  { part, operations, sizes, ports, features = [], casePlan, quench, plating, datum }: Planned,
   operation: Operation,
 ): readonly Wanted[] {
   const where: Where = { operation: operation.number, stage: 'final' }
@@ -84,6 +91,7 @@ function finalWanted(
     ...surfacesOf(part).flatMap(surface =>
       formWanted(surface, finisherOf(surface.feature, operations)?.process, 'critical', where),
     ),
+    ...featuresWanted(features, where),
     ...finishedPorts(ports, datum, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
     ...(quench ? finishedQuenched(where) : []),

@@ -11,6 +11,7 @@ export function checkNames(part: Part): readonly PartFault[] {
     ...part.outside.map(({ name, path }) => ({ name, path, own: 'outside' })),
     ...part.bore.map(({ name, path }) => ({ name, path, own: 'bore' })),
     ...part.ports.map(({ name, path }) => ({ name, path, own: '' })),
+    ...part.features.map(({ name, path }) => ({ name, path, own: '' })),
   ]
   const first = new Map<string, string>()
   const faults: PartFault[] = []

@@ -1,4 +1,5 @@
 import type { Finding } from '../finding.ts'
+import { checkFeatures } from './check-features.ts'
 import { checkGrooves } from './check-grooves.ts'
 import { checkNames } from './check-names.ts'
 import { checkPlatedBore } from './check-plated-bore.ts'
@@ -13,6 +14,7 @@ const CHECKS: readonly ((part: Part) => readonly PartFault[])[] = [
   checkNames,
   checkWalls,
   checkGrooves,
+  checkFeatures,
   checkPortExtents,
   checkPlatedBore,
   checkPlausible,

@@ -1,4 +1,5 @@
 import type { Band, Surface } from '../band.ts'
+import type { Feature } from '../feature.ts'
 import type { Place } from '../finding.ts'
 import type { DrawnSize, Limits } from '../limits.ts'
 import type { Celsius, CubicCentimetre, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
@@ -182,6 +183,8 @@ export type Part = {
   readonly stock: StockChoice
   readonly ports: readonly Port[]
   readonly datum?: Datum
+  /** Chamfers, undercuts, grooves, holes, cut-outs: in the order of the file. */
+  readonly features: readonly Feature[]
   readonly generalTolerance: GeneralTolerance
   readonly waive: readonly Waiver[]
   /** Where every value of the part file stands, by pointer: `/ports/1/corner`. */

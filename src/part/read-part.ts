@@ -5,6 +5,7 @@ import type { GeneralTolerance, Part, PartKind, StockChoice } from './part.ts'
 import { readBody } from './read-body.ts'
 import { readDatum } from './read-datum.ts'
 import { readEngine } from './read-engine.ts'
+import { readFeatures } from './read-features.ts'
 import { readHardening } from './read-hardening.ts'
 import { readMaterial } from './read-material.ts'
 import { onBand, readPlating } from './read-plating.ts'
@@ -50,6 +51,7 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
   const body = bodyView && readBody(bodyView, general)
   const datumView = bodyView?.into('datum')
   const datum = datumView && readDatum(datumView)
+  const features = bodyView && body ? readFeatures(bodyView, body, general) : []
   const hardeningView = root.into('hardening')
   const hardening = hardeningView && readHardening(hardeningView)
   const platingView = root.into('plating')
@@ -72,6 +74,7 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
     ...body,
     stock,
     ports,
+    features,
     generalTolerance: general,
     waive,
     places,

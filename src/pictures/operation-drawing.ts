@@ -48,7 +48,8 @@ export function drawOperation({
   readonly units?: Units | undefined
 }): Picture {
   const { shape } = operation
-  const view = tellingView(shape.ported ? plan.ports : [])
+  const seen = plan.features.find(feature => feature.operation <= operation.number && feature.at)
+  const view = tellingView(shape.ported ? plan.ports : [], seen?.at?.[0])
   const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
   const scales = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 10)
   const lowest = room.height - CAPTION
@@ -61,7 +62,14 @@ export function drawOperation({
     if (faults(best) === 0) break
   }
   if (!best) throw new RangeError(`no drawing scale fits ${part.width} × ${part.height} mm`)
-  const caption = captionOf({ operation, view, scale: best.scale, missing: best.missing, units })
+  const caption = captionOf({
+    operation,
+    round: seen !== undefined,
+    view,
+    scale: best.scale,
+    missing: best.missing,
+    units,
+  })
   return cropped({
     marks: best.marks,
     captions: [caption],
@@ -90,7 +98,8 @@ function drawAt({
 }): Drawn {
   const { shape } = operation
   const datum = drawnDatum(plan.clocking?.datum)
-  const names = { ports: new Set(plan.ports.map(({ name }) => name)) }
+  const features = plan.features.filter(feature => feature.operation <= operation.number)
+  const names = { grouped: [...plan.ports, ...plan.features].map(({ name }) => name) }
   // What a furnace makes of the sizes is foretold, not asked: on its drawing it would pass for a size to hold.
   const sizes = HARDENING_PROCESSES.has(operation.process)
     ? []
@@ -114,6 +123,7 @@ function drawAt({
     view,
     finished: isFinished(plan, operation),
     datum,
+    features,
     placement: {
       left: left - onPaper(shape.top * scale),
       axis: above + onPaper(largestRadius(shape) * scale),
@@ -184,12 +194,15 @@ function labelOutside({ size }: Shown, block: Block | undefined, shape: Shape, s
 
 function captionOf({
   operation: { shape, process, surfaces, locatedBy },
+  round,
   view,
   scale,
   missing,
   units,
 }: {
   readonly operation: PlannedOperation
+  /** Something of it stands at an azimuth. */
+  readonly round: boolean
   readonly view: View
   readonly scale: number
   readonly missing: readonly Shown[]
@@ -208,7 +221,7 @@ function captionOf({
     ...(units === 'inch' ? ['Sizes in inches.'] : []),
     ...(surfaces.length > 0 ? [worked] : []),
     ...(locatedBy.length > 0 ? ['Triangles: held or located here.'] : []),
-    ...(shape.ported
+    ...(shape.ported || round
       ? [
           `Cut through ${clockPosition(view.section)}, looked at from ${clockPosition(view.seenFrom)}, both as seen from the head.`,
         ]

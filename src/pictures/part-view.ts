@@ -1,11 +1,13 @@
+import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { EdgePoint, PlannedPort, PortWindow } from '../ports/port.ts'
 import type { Shape } from '../shape.ts'
 import { type Degree, type Millimetre, radians } from '../units.ts'
 import { type DrawnDatum, datumOutline, datumUp } from './datum-marks.ts'
+import { featureGaps, featureMarks, outlineWith } from './feature-marks.ts'
 import { hatch } from './hatch.ts'
 import { CENTRE_LINE, DASHED, line, OUTLINE, polygon, polyline, type XY } from './marks.ts'
 import { type Mark, onPaper, type Point, type Stroke } from './picture.ts'
-import { boreOf, type Gap, outsideOf, radiusAt, wallPieces } from './profile.ts'
+import { boreOf, type Gap, outsideOf, type ProfilePoint, radiusAt, wallPieces } from './profile.ts'
 import { boreSeen, gapsAt, outsideSeen, seenRuns, type View } from './section-plane.ts'
 
 /** Where the part stands on the picture: its axis level, its head to the left. */
@@ -23,6 +25,8 @@ export type PartView = {
   /** Those that are in the part yet. */
   readonly ports: readonly PlannedPort[]
   readonly view: View
+  /** Those that are made yet. */
+  readonly features: readonly PlannedFeature[]
   /** Once it is made. */
   readonly datum?: DrawnDatum | undefined
   readonly boreOutline: (window: PortWindow) => readonly EdgePoint[]
@@ -39,6 +43,7 @@ export function partView({
   view,
   finished,
   datum,
+  features = [],
   placement: { left, axis, scale },
 }: {
   readonly shape: Shape
@@ -46,6 +51,7 @@ export function partView({
   readonly view: View
   readonly finished: boolean
   readonly datum?: DrawnDatum | undefined
+  readonly features?: readonly PlannedFeature[]
   readonly placement: Placement
 }): PartView {
   const ports = shape.ported ? allPorts : []
@@ -60,9 +66,10 @@ export function partView({
     shape,
     ports,
     view,
+    features,
     datum: shape.ported ? datum : undefined,
     boreOutline,
-    gaps: gapsAt(ports, boreOutline, view.section),
+    gaps: [...gapsAt(ports, boreOutline, view.section), ...featureGaps(features, view.section)],
     at,
     seen: ({ azimuth, depth }, radius) => at(depth, radius * Math.cos(turned(azimuth))),
   }
@@ -109,8 +116,8 @@ function datumMarks(drawing: PartView): readonly Mark[] {
 
 /** The part itself: cut wall hatched above the centre line, outside below it. */
 export function partMarks(view: PartView): readonly Mark[] {
-  const { shape, at, ports, gaps } = view
-  const pieces = wallPieces(shape, gaps).map(piece => piece.map(({ depth, radius }) => at(depth, radius)))
+  const { shape, at, ports, gaps, features } = view
+  const pieces = wallPieces(shape, gaps, features).map(piece => piece.map(({ depth, radius }) => at(depth, radius)))
   const overhang = 3 / onPaperScale(at)
   return [
     ...pieces.flatMap(piece => hatch(piece)),
@@ -121,6 +128,7 @@ export function partMarks(view: PartView): readonly Mark[] {
       windows.flatMap(window => windowRuns(view, window).map(run => polyline(run, OUTLINE))),
     ),
     ...datumMarks(view),
+    ...featureMarks(view),
     line(at(shape.top - overhang, 0), at(shape.bottom + overhang, 0), CENTRE_LINE),
   ]
 }
@@ -128,30 +136,35 @@ export function partMarks(view: PartView): readonly Mark[] {
 /** Paper millimetres for one of the part. */
 const onPaperScale = (at: PartView['at']): number => (at(1, 0).x - at(0, 0).x) / onPaper(1)
 
-/** Edges of the bore behind the section: its ends and its steps, seen as lines across. */
-function boreEdges({ shape, at }: PartView): readonly Mark[] {
-  const bore = boreOf(shape).filter(({ radius }) => radius > 0)
-  const ends = [
-    ...bore.map(({ from, radius }, index) => ({ depth: from, radius: Math.max(radius, bore[index - 1]?.radius ?? 0) })),
-    ...bore.slice(-1).map(({ to, radius }) => ({ depth: to, radius })),
-  ]
-  return ends.map(({ depth, radius }) => line(at(depth, 0), at(depth, radius), OUTLINE))
+/** Edges of the bore behind the section: its ends, its steps and what is turned into it, seen as lines across. */
+function boreEdges({ shape, at, features }: PartView): readonly Mark[] {
+  if (shape.bore.length === 0) return []
+  return cornersOf(outlineWith(shape, features, 'bore'), Math.max).map(({ depth, radius }) =>
+    line(at(depth, 0), at(depth, radius), OUTLINE),
+  )
 }
 
-function outsideEdges({ shape, at }: PartView, stroke: Stroke): readonly Mark[] {
-  const outside = outsideOf(shape)
+function outsideEdges({ shape, at, features }: PartView, stroke: Stroke): readonly Mark[] {
+  const outline = outlineWith(shape, features, 'outside')
   return [
     polyline(
-      [
-        at(shape.top, 0),
-        ...outside.flatMap(({ from, to, radius }) => [at(from, -radius), at(to, -radius)]),
-        at(shape.bottom, 0),
-      ],
+      [at(shape.top, 0), ...outline.map(({ depth, radius }) => at(depth, -radius)), at(shape.bottom, 0)],
       stroke,
     ),
-    ...outside.slice(1).map(({ from, radius }, index) => {
-      const smaller = Math.min(radius, outside[index]?.radius ?? radius)
-      return line(at(from, 0), at(from, -smaller), stroke)
-    }),
+    ...cornersOf(outline, Math.min)
+      .slice(1, -1)
+      .map(({ depth, radius }) => line(at(depth, 0), at(depth, -radius), stroke)),
   ]
+}
+
+/** One corner for each depth at which an outline turns. */
+function cornersOf(
+  outline: readonly ProfilePoint[],
+  pick: (...radii: readonly number[]) => number,
+): readonly ProfilePoint[] {
+  const depths = [...new Set(outline.map(({ depth }) => depth))]
+  return depths.map(depth => ({
+    depth,
+    radius: pick(...outline.filter(point => point.depth === depth).map(({ radius }) => radius)),
+  }))
 }

@@ -1,6 +1,8 @@
 import { nearestBandAt } from '../band.ts'
+import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
+import { cutBy, linesOn } from './feature-lines.ts'
 
 /** A point of the half-section: depth below the finished top face, distance from the axis. */
 export type ProfilePoint = { readonly depth: Millimetre; readonly radius: Millimetre }
@@ -44,7 +46,11 @@ export type Gap = {
 }
 
 /** The cut wall in one piece for each stretch between two gaps, each a closed outline: along the outside, back along the bore. */
-export function wallPieces(shape: Shape, gaps: readonly Gap[]): readonly (readonly ProfilePoint[])[] {
+export function wallPieces(
+  shape: Shape,
+  gaps: readonly Gap[],
+  features: readonly PlannedFeature[] = [],
+): readonly (readonly ProfilePoint[])[] {
   const sorted = gaps.toSorted((a, b) => a.inner[0] - b.inner[0])
   const starts = [
     { inner: shape.top, outer: shape.top },
@@ -58,13 +64,15 @@ export function wallPieces(shape: Shape, gaps: readonly Gap[]): readonly (readon
   return starts.flatMap((start, index) => {
     const end = ends[index]
     if (!end) return []
-    const back = pointsAlong(bore, start.inner, end.inner).toReversed()
-    return [[...pointsAlong(outside, start.outer, end.outer), ...back]]
+    const back = cutBy(pointsAlong(bore, start.inner, end.inner), linesOn(features, 'bore'), 'bore').toReversed()
+    const along = cutBy(pointsAlong(outside, start.outer, end.outer), linesOn(features, 'outside'), 'outside')
+    // A cut-out that reaches the end leaves no wall below it.
+    return along.length + back.length === 0 ? [] : [[...along, ...back]]
   })
 }
 
 /** The corners of a profile between two depths. */
-function pointsAlong(profile: readonly Stretch[], from: Millimetre, to: Millimetre): readonly ProfilePoint[] {
+export function pointsAlong(profile: readonly Stretch[], from: Millimetre, to: Millimetre): readonly ProfilePoint[] {
   return profile
     .filter(stretch => stretch.to > from && stretch.from < to)
     .flatMap(({ from: start, to: end, radius }) => [

@@ -72,7 +72,7 @@ export const gapsAt = (
   )
 
 /** The port centre to cut through that shows most: windows seen whole from outside count full, a window in section half. */
-export function tellingView(ports: readonly PlannedPort[]): View {
+export function tellingView(ports: readonly PlannedPort[], other: Degree = 0): View {
   const windows = ports.flatMap(port => port.windows)
   const telling = (section: Degree): number => {
     const view = viewAt(section)
@@ -86,5 +86,5 @@ export function tellingView(ports: readonly PlannedPort[]): View {
     return [...outside, ...cut].reduce((sum, part) => sum + part, 0)
   }
   const [best] = ports.map(({ at }) => at).toSorted((a, b) => telling(b) - telling(a))
-  return viewAt(best ?? 0)
+  return viewAt(best ?? other)
 }

@@ -3,6 +3,7 @@ import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { around } from './box.ts'
 import { type DrawnDatum, datumUp } from './datum-marks.ts'
+import { featureAnchor } from './feature-marks.ts'
 import type { XY } from './marks.ts'
 import { datumRuns, type PartView, windowRuns } from './part-view.ts'
 import type { Start } from './place-labels.ts'
@@ -26,6 +27,8 @@ export function dimensionedDepths(
 export function sizeAnchor(feature: string, view: PartView): Anchor | undefined {
   const { shape, at, gaps, datum } = view
   if (datum && feature === datum.name) return datumAnchorOf(datum, view)
+  const own = featureAnchor(view, feature)
+  if (own) return { anchor: own.anchor, toward: own.up ? -80 : 80, spread: 84 }
   const outside = outsideOf(shape).find(({ name }) => name === feature)
   if (outside) return { anchor: at(clearMiddle(outside, gaps, 'outer'), outside.radius), toward: -80, spread: 84 }
   const bore = boreOf(shape).find(({ name, radius }) => name === feature && radius > 0)

@@ -1,7 +1,7 @@
 import { asDrawn, inwardLimits, type Units } from '../figures.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedSize } from '../inspection/size-places.ts'
-import type { OperationSize } from '../operation-size.ts'
+import { FEATURE_WORDS, type OperationSize } from '../operation-size.ts'
 import type { PlannedOperation } from '../plan/plan.ts'
 import type { LabelRow } from './label.ts'
 
@@ -18,21 +18,23 @@ export type Shown = {
   readonly onlyChecked?: boolean
 }
 
-type Names = { readonly ports: ReadonlySet<string> }
+/** What has one label for all its sizes: ports, grooves, holes. */
+type Names = { readonly grouped: readonly string[] }
 
 /** Everything of an operation that has a size. */
 export function shownSizes(
   { number, sizes }: PlannedOperation,
   characteristics: readonly Characteristic[],
-  { ports }: Names,
+  { grouped: names }: Names,
   units: Units = 'mm',
 ): readonly Shown[] {
   const here = characteristics.filter(({ operation }) => operation === number)
+  const grouped = new Set(names)
   const surfaces = sizes
-    .filter(({ feature }) => !ports.has(feature))
+    .filter(({ feature }) => !grouped.has(feature))
     .map(size => ({ features: [size.feature], size, rows: [rowOf([size], units)] }))
   const alike = new Map<string, string[]>()
-  for (const port of ports) {
+  for (const port of grouped) {
     const own = sizes.filter(({ feature }) => feature === port)
     if (own.length > 0) alike.set(likeness(own), [...(alike.get(likeness(own)) ?? []), port])
   }
@@ -73,7 +75,9 @@ function withChecks(shown: readonly Shown[], here: readonly Characteristic[]): r
 const A_ROW = 4
 
 const likeness = (sizes: readonly OperationSize[]): string =>
-  sizes.map(({ measure, edge, lower, upper }) => [measure, edge, lower.toFixed(4), upper.toFixed(4)].join()).join(' ')
+  sizes
+    .map(({ measure, edge, of = '', lower, upper }) => [measure, edge, of, lower.toFixed(4), upper.toFixed(4)].join())
+    .join(' ')
 
 function rowOf(group: readonly PlacedSize[], units: Units): LabelRow {
   const numbers = group.flatMap(({ characteristic }) => characteristic ?? []).toSorted((a, b) => a - b)
@@ -82,7 +86,9 @@ function rowOf(group: readonly PlacedSize[], units: Units): LabelRow {
   const limits = inwardLimits(size.lower, size.upper, size.places, units)
   const [first, second] = size.written === 'hole' ? limits : limits.toReversed()
   const sign = size.measure === 'diameter' ? 'Ø' : ''
-  const what = size.edge ?? size.item ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
+  const part = size.of && (size.of === 'cut-out' ? size.measure : FEATURE_WORDS[size.of].replace(/ ?Ø$/, ''))
+  const what =
+    part ?? size.edge ?? size.item ?? (size.measure === 'diameter' || size.measure === 'length' ? '' : size.measure)
   const small = [
     ...(size.drawn === undefined ? [] : [`drawing ${asDrawn(size.drawn, units)}`]),
     ...(size.roughness === undefined ? [] : [`Ra ${size.roughness}${units === 'inch' ? ' µm' : ''}`]),

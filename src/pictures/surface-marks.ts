@@ -1,4 +1,5 @@
 import type { Millimetre } from '../units.ts'
+import { featureCut, turnedGaps } from './feature-marks.ts'
 import { line, polyline, type XY } from './marks.ts'
 import { type PartView, windowRuns } from './part-view.ts'
 import type { Mark, Stroke } from './picture.ts'
@@ -17,13 +18,16 @@ export function surfaceMarks(view: PartView, surface: string, stroke: Stroke, of
       ...unbroken(view, stretch, 'outer').map(([from, to]) =>
         line(at(from, stretch.radius + off), at(to, stretch.radius + off), stroke),
       ),
-      line(at(stretch.from, -stretch.radius - off), at(stretch.to, -stretch.radius - off), stroke),
+      ...less([[stretch.from, stretch.to]], turnedGaps(view, 'outside')).map(([from, to]) =>
+        line(at(from, -stretch.radius - off), at(to, -stretch.radius - off), stroke),
+      ),
     ]),
     ...bore.flatMap(stretch =>
       unbroken(view, stretch, 'inner').map(([from, to]) =>
         line(at(from, stretch.radius - off), at(to, stretch.radius - off), stroke),
       ),
     ),
+    ...featureCut(view, surface, stroke),
     ...(port
       ? portMarks(
           view,
@@ -58,15 +62,18 @@ function portMarks(view: PartView, name: string, runs: readonly (readonly XY[])[
   return [...sides, ...runs.map(run => polyline(run, stroke))]
 }
 
-/** A stretch of the section less the windows in it. */
-function unbroken(
-  { gaps }: PartView,
-  { from, to }: Stretch,
-  edge: 'inner' | 'outer',
-): readonly (readonly [Millimetre, Millimetre])[] {
-  let pieces: readonly (readonly [Millimetre, Millimetre])[] = [[from, to]]
-  for (const { [edge]: gap } of gaps) {
-    pieces = pieces.flatMap(([start, end]): readonly (readonly [Millimetre, Millimetre])[] => {
+type Run = readonly [Millimetre, Millimetre]
+
+/** A stretch of the section less the windows in it, and less what is turned into it. */
+function unbroken(view: PartView, { from, to }: Stretch, edge: 'inner' | 'outer'): readonly Run[] {
+  const turned = turnedGaps(view, edge === 'outer' ? 'outside' : 'bore')
+  return less([[from, to]], [...view.gaps.map(({ [edge]: gap }) => gap), ...turned])
+}
+
+function less(runs: readonly Run[], gaps: readonly Run[]): readonly Run[] {
+  let pieces = runs
+  for (const gap of gaps) {
+    pieces = pieces.flatMap(([start, end]): readonly Run[] => {
       if (gap[1] <= start || gap[0] >= end) return [[start, end]]
       return [...(gap[0] > start ? [[start, gap[0]] as const] : []), ...(gap[1] < end ? [[gap[1], end] as const] : [])]
     })

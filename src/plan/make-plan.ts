@@ -3,6 +3,7 @@ import { planCutting } from '../cutting/plan-cutting.ts'
 import { portsAsCut } from '../cutting/ports-as-cut.ts'
 import { timingBreak } from '../edges/edge-break.ts'
 import { planEdges } from '../edges/plan-edges.ts'
+import { planFeatures } from '../features/plan-features.ts'
 import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
 import { withChartPlaces, withLadderPlaces, withPlaces, withPlatingPlaces } from '../inspection/size-places.ts'
@@ -51,6 +52,13 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const ports = stock.asMilled
     ? planPorts(part, shop, stock.asMilled)
     : { ports: [], sizes: [], finished: [], findings: [], workings: [] }
+  const features = planFeatures({
+    part,
+    operations,
+    entries: stock.entries,
+    shapes: stock.shapes,
+    growth: stock.case?.growth ?? stock.quench?.growth,
+  })
   const edges = planEdges({ part, shop, operations, ports: ports.ports, stock })
 
   const sizes = new Map<number, readonly OperationSize[]>(
@@ -60,6 +68,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
         ...(operation.purpose === 'saw-blanks' ? batch.sawn.sizes : (stock.sizes.get(operation.number) ?? [])),
         ...(operation.purpose === 'mill-ports' ? ports.sizes : []),
         ...(operation.purpose === 'final-inspection' ? ports.finished : []),
+        ...(features.sizes.get(operation.number) ?? []),
       ]),
     ]),
   )
@@ -71,7 +80,15 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     after: shapes[index] ?? batch.sawn.shape,
   }))
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
-  const cutting = planCutting({ part, shop, states, ports: edges.ports, start: batch.batch.start, grip })
+  const cutting = planCutting({
+    part,
+    shop,
+    states,
+    ports: edges.ports,
+    features: features.features,
+    start: batch.batch.start,
+    grip,
+  })
   const ovality = ovalityBorne(stock.entries)
   const asCut = portsAsCut(edges.ports, cutting)
   const inspection = planInspection({
@@ -80,6 +97,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     operations,
     sizes,
     ports: edges.ports,
+    features: features.features,
     casePlan: stock.case,
     quench: stock.quench,
     ovality,
@@ -119,7 +137,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     ...(timing && { timingBreak: timing }),
     characteristics: inspection.characteristics,
   })
-  const rooms = [route, stock, ports, edges, batch, cutting, inspection]
+  const rooms = [route, stock, features, ports, edges, batch, cutting, inspection]
   const findings = byPlace([...rooms.flatMap(room => room.findings), ...checkDrills(part, shop, asCut)])
   return {
     findings,
@@ -138,6 +156,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...(stock.quench && { quench: stock.quench }),
       ...(stock.plating && { plating: withPlatingPlaces(stock.plating, checked) }),
       ports: asCut,
+      features: features.features,
       setUps: cutting.setUps,
       ...(cutting.clocking && { clocking: cutting.clocking }),
       ...(cutting.millingGrip && { millingGrip: cutting.millingGrip }),

@@ -4,6 +4,7 @@ import type { Clocking } from '../cutting/clocking.ts'
 import type { MillingGrip } from '../cutting/milling-grip.ts'
 import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
+import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
@@ -57,6 +58,8 @@ export type Plan = {
   readonly quench?: QuenchPlan
   readonly plating?: PlacedPlating
   readonly ports: readonly PlannedPort[]
+  /** Chamfers, undercuts, grooves, holes, cut-outs, each with the operation that makes it. */
+  readonly features: readonly PlannedFeature[]
   /** The milling of the ports, in the order of cutting: one tilt and one tool each. */
   readonly setUps: readonly SetUp[]
   /** How the tilts are gone through, and what brings azimuth 0 back. */

@@ -11,6 +11,7 @@ export type Purpose =
   | 'finish-turn'
   | 'mark'
   | 'mill-ports'
+  | 'mill-features'
   | 'deburr-soft'
   | 'check-before-sending'
   | 'nitride'

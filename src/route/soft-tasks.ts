@@ -1,4 +1,5 @@
 import { endInRotary } from '../chucking.ts'
+import { type Feature, isTurned } from '../feature.ts'
 import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
 import { hardensThrough } from '../part/takes-case.ts'
@@ -66,7 +67,13 @@ export function softTasks(
       locatedBy: [seat],
       heldIn: 'jaws',
       gripsAt: 'bottom',
-      surfaces: [...bands(part).filter(name => name !== drilledBore(part)?.name), 'top', 'bottom', 'length'],
+      surfaces: [
+        ...bands(part).filter(name => name !== drilledBore(part)?.name),
+        'top',
+        'bottom',
+        'length',
+        ...part.features.filter(isTurned).map(({ name }) => name),
+      ],
       why: [
         part.bore.length === 0 || drilledBore(part)
           ? 'gives every surface its last soft size'
@@ -83,7 +90,7 @@ export function softTasks(
       surfaces: [marked],
       why: [`serial and batch number go on ${marked}, which is not ground later`],
     },
-    ...(part.ports.length > 0 ? millPorts(part, endInRotary(headFaces)) : []),
+    ...(part.ports.length > 0 ? millPorts(part, endInRotary(headFaces)) : millFeatures(part)),
     {
       purpose: 'deburr-soft',
       name: 'Deburr',
@@ -149,7 +156,8 @@ const stressRelief = (part: Part): readonly TaskSketch[] => [
 ]
 
 /** Held as the fixture stands: the lower end with the top face outward, or the head end with that face against the jaws. */
-function millPorts({ outside, ports }: Part, held: 'top' | 'bottom'): readonly TaskSketch[] {
+function millPorts(part: Part, held: 'top' | 'bottom'): readonly TaskSketch[] {
+  const { outside, ports } = part
   const band = (held === 'bottom' ? outside.at(-1) : outside[0])?.name ?? 'outside'
   return [
     {
@@ -164,8 +172,33 @@ function millPorts({ outside, ports }: Part, held: 'top' | 'bottom'): readonly T
       heldIn: 'jaws',
       gripsAt: held,
       locatedAs: 'turned',
-      surfaces: ports.map(({ name }) => name),
+      surfaces: [...ports, ...milledFeatures(part)].map(({ name }) => name),
       why: ['sizes as cut are those that give the windows of the drawing in the finished bore'],
+    },
+  ]
+}
+
+const milledFeatures = ({ features }: Part): readonly Feature[] => features.filter(feature => !isTurned(feature))
+
+/** Holes and cut-outs of a part without ports, which are else made in the clamping of the ports. */
+function millFeatures(part: Part): readonly TaskSketch[] {
+  const features = milledFeatures(part)
+  const [first] = part.outside
+  const band = part.outside.at(-1)?.name ?? 'outside'
+  if (features.length === 0 || !first) return []
+  const cutOuts = features.some(({ kind }) => kind === 'cut-out')
+  const held = cutOuts ? first.name : band
+  return [
+    {
+      purpose: 'mill-features',
+      name: cutOuts ? 'Mill and drill' : 'Drill holes',
+      process: cutOuts ? 'mill' : 'drill',
+      holding: cutOuts
+        ? `Grip ${held} in the rotary's bored soft jaws, lower end outward; touch the end, and take azimuth 0 from the mark`
+        : `Grip ${held} in the indexing head's bored soft jaws, top face outward; touch the end, and take azimuth 0 from the mark`,
+      locatedBy: [held],
+      surfaces: features.map(({ name }) => name),
+      why: ['drilled and milled soft, before the edges are broken'],
     },
   ]
 }

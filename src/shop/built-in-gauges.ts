@@ -61,6 +61,9 @@ export const BUILT_IN_GAUGES: readonly Gauge[] = [
   { name: 'rotary head', kind: 'angle', from: 0, to: 360, resolution: 0.001, uncertainty: 0.01 },
 
   { name: 'gauge pins', kind: 'contour', from: 0.5, to: 20, resolution: 0.01, uncertainty: 0.01 },
+  { name: 'magnifier with a scale', kind: 'edge', from: 0, to: 10, resolution: 0.05, uncertainty: 0.03 },
+  { name: "toolmaker's microscope, edges", kind: 'edge', from: 0, to: 50, resolution: 0.001, uncertainty: 0.007 },
+  { name: 'gauge blocks, go and not go', kind: 'groove', from: 0.5, to: 25, resolution: 0.005, uncertainty: 0.002 },
   { name: "toolmaker's microscope", kind: 'contour', from: 0, to: 50, resolution: 0.001, uncertainty: 0.007 },
 
   { name: 'eye and ten-power lens', kind: 'visual', from: 0, to: 1000, resolution: 0, uncertainty: 0 },

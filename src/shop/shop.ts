@@ -108,6 +108,8 @@ export type GaugeKind =
   | 'hardness'
   | 'angle'
   | 'contour'
+  | 'groove'
+  | 'edge'
   | 'visual'
 
 export type Gauge = {

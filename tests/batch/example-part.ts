@@ -17,6 +17,7 @@ const bare = {
   ports: [],
   generalTolerance: 'm',
   waive: [],
+  features: [],
   places: new Map(),
   file: 'liner.yaml',
 } as const

@@ -37,6 +37,7 @@ export function partOf(changes: Partial<Part> = {}): Part {
     ports: [],
     generalTolerance: 'm',
     waive: [],
+    features: [],
     places: new Map(),
     file: 'test.yaml',
     ...changes,

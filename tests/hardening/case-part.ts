@@ -34,6 +34,7 @@ export const SLEEVE: Part = {
   ports: [],
   generalTolerance: 'm',
   waive: [],
+  features: [],
   places: new Map([
     ['', { file: 'sleeve.yaml', line: 1, column: 1 }],
     ['/material', { file: 'sleeve.yaml', line: 2, column: 1 }],

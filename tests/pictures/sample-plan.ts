@@ -9,7 +9,6 @@ import type { Ladder, StockEntry } from '../../src/stock/stock.ts'
 import { ERRORS, EVERY_FIXTURE_FIELD } from '../plan/every-fixture-field.ts'
 import { between, OPERATIONS, PORTS } from './sample-operations.ts'
 
-/** What the final inspection measures beyond the sizes of the operations. */
 const FINAL: readonly (readonly [string, string, string, number | undefined, number | undefined])[] = [
   ['bore diameter', 'bore', 'mm', 48, 48.016],
   ['bore roughness Ra', 'bore', 'µm', undefined, 0.3],
@@ -205,6 +204,7 @@ export const SAMPLE_PLAN: Plan = {
     testLoad: 'HV 5',
   },
   ports: PORTS,
+  features: [],
   setUps: [],
   fixture: {
     ...EVERY_FIXTURE_FIELD,

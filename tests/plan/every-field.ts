@@ -1,6 +1,7 @@
 import type { Plan } from '../../src/plan/plan.ts'
 import { EVERY_CASE_FIELD } from './every-case-field.ts'
 import { EVERY_CLOCKING_FIELD } from './every-clocking-field.ts'
+import { EVERY_FEATURE_FIELD } from './every-feature-field.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
@@ -59,6 +60,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
           edge: 'top',
           item: 'bridge',
           across: 'the stream',
+          of: 'groove',
           roughness: 0.8,
           drawn: '48 H6',
           places: 3,
@@ -184,6 +186,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     ringPartner: 'cast-iron rings',
   },
   ports: [EVERY_PORT_FIELD],
+  features: [EVERY_FEATURE_FIELD],
   setUps: [EVERY_SET_UP_FIELD],
   millingGrip: EVERY_MILLING_GRIP_FIELD,
   clocking: EVERY_CLOCKING_FIELD,

@@ -45,6 +45,7 @@ export function linerOf(ports: readonly Asked[], changes: Partial<Part> & { read
     ports: ports.map(portOf),
     generalTolerance: 'm',
     waive: [],
+    features: [],
     places: new Map(ports.map((_, i) => [`/ports/${i}`, { file: 'liner.yaml', line: i + 10, column: 5 }])),
     file: 'liner.yaml',
     ...others,

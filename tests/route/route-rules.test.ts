@@ -30,6 +30,10 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     orders: [task('finish-turn'), task('mill-ports')],
     leaves: [task('grind-outside'), task('mill-ports')],
   },
+  'turned-before-holes': {
+    orders: [task('finish-turn'), task('mill-features')],
+    leaves: [task('mark'), task('mill-features')],
+  },
   'marked-on-a-finished-face': {
     orders: [task('finish-turn'), task('mark')],
     leaves: [task('mill-ports'), task('mark')],

@@ -10,6 +10,7 @@ const PROCESS: Readonly<Record<Purpose, Process>> = {
   'check-blanks-on-return': 'inspect',
   'finish-turn': 'turn',
   mark: 'mark',
+  'mill-features': 'mill',
   'mill-ports': 'mill',
   'deburr-soft': 'deburr',
   'check-before-sending': 'inspect',

@@ -42,6 +42,8 @@ describe('the built-in shop', () => {
       'hardness',
       'angle',
       'contour',
+      'groove',
+      'edge',
       'visual',
     ]
     expect(new Set(gauges.map(({ kind }) => kind))).toEqual(new Set(kinds))

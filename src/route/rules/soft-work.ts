@@ -37,6 +37,12 @@ export const SOFT_WORK_RULES: readonly RouteRule[] = [
     applies: (first, then) => CHIPS.has(first.process) && then.process === 'mill',
   },
   {
+    name: 'turned-before-holes',
+    because: 'a hole is placed from finished faces, and a tool that turns over it hammers',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.process === 'turn' && then.purpose === 'mill-features',
+  },
+  {
     name: 'marked-on-a-finished-face',
     because: 'a number cut before finish turning is turned off',
     source: COMMON_PRACTICE,

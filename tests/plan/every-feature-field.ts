@@ -1,0 +1,22 @@
+import type { Plan } from '../../src/plan/plan.ts'
+import type { EveryField } from './every-field-of.ts'
+
+export const EVERY_FEATURE_FIELD: EveryField<Plan['features'][number]> = {
+  name: 'O-ring',
+  kind: 'groove',
+  band: 'seat',
+  operation: 60,
+  written: '2.4 +0.2/0 wide, floor Ø51.6 h11',
+  side: 'outside',
+  line: [{ depth: 70, radius: 25.8 }],
+  end: { cut: 54.09, finished: 54.2 },
+  deep: 1.8,
+  corner: 0.3,
+  angle: 15,
+  at: [90],
+  through: 'wall',
+  middle: { depth: 60, radius: 27.5 },
+  across: { width: 3, height: 3 },
+  roughness: 1.6,
+  square: 0.01,
+}
