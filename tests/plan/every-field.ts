@@ -10,6 +10,7 @@ import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 import { EVERY_QUENCH_FIELD } from './every-quench-field.ts'
 import { EVERY_SET_UP_FIELD, EVERY_SHOP_FIELD } from './every-set-up-field.ts'
+import { EVERY_SIZE_FIELD } from './every-size-field.ts'
 
 const PLACE = { file: 'part.yaml', line: 1, column: 1 }
 const ORIGIN = { from: 'measured', source: 'shop: measured on 24 pieces' } as const
@@ -52,24 +53,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       surfaces: ['bore'],
       because: ['first'],
       cautions: ['guard'],
-      sizes: [
-        {
-          feature: 'bore',
-          measure: 'diameter',
-          ...LIMITS,
-          edge: 'top',
-          item: 'bridge',
-          across: 'the stream',
-          of: 'groove',
-          roughness: 0.8,
-          drawn: '48 H6',
-          places: 3,
-          kind: 'bore',
-          written: 'hole',
-          characteristic: 1,
-          judge: 2,
-        },
-      ],
+      sizes: [EVERY_SIZE_FIELD],
       steps: [
         {
           tool: 'finishing tool',
