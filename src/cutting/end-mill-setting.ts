@@ -17,7 +17,7 @@ import {
 } from '../handbook/end-milling.ts'
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
 import { peakByDepth, peakMillingForce } from '../handbook/milling-force.ts'
-import { MILLING_STARTS, type MillingRow } from '../handbook/milling-speeds.ts'
+import { MILLING_STARTS, type MillingRow, slotDepthOf } from '../handbook/milling-speeds.ts'
 import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
 import { fromHandbook, told, worked } from '../known.ts'
 import type { EndMill } from '../shop/tool.ts'
@@ -60,7 +60,7 @@ export type EndMillSetting = {
   readonly finishForce: (axialDepth: Millimetre, radialDepth: Millimetre) => Newton
 }
 
-const { wallStock, slender, runout } = MILLING_STARTS
+const { wallStock, runout } = MILLING_STARTS
 
 /** Speed, feed and depth in the slot: the table's, as far as spindle, strength and stiffness go. */
 export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill): EndMillSetting {
@@ -119,8 +119,7 @@ export function endMillSetting(task: CuttingTask, row: MillingRow, mill: EndMill
     BREAKAGE_MARGIN.leastWithRunoutAndCorner * BREAKAGE_MARGIN.corner * worst,
   )
   const wall = Math.max(wallStock.share * D, wallStock.least)
-  const isSlender = D < slender.under || mill.fluteLength > slender.overDiameter * D
-  const usual = (isSlender ? row.slotDepth.slender : row.slotDepth.stub) * D
+  const usual = slotDepthOf(row.slotDepth, D, mill.fluteLength) * D
   const strong = strengthLimit(mill, leastMargin) / unitForce
   const stiff = micrometres(MILLING_STARTS.bendOfWallStock * wall) / bendFor(mill, unitForce)
   const mostDepth = Math.min(usual, strong, stiff, edgesOf(mill))

@@ -1,3 +1,4 @@
+import type { Millimetre } from '../units.ts'
 import type { HardnessRow } from './cutting-grades.ts'
 
 export type MillingRow = HardnessRow & {
@@ -5,8 +6,8 @@ export type MillingRow = HardnessRow & {
   readonly speed: { readonly least: number; readonly start: number; readonly most: number }
   /** Feed per tooth in a slot over diameter. */
   readonly feed: number
-  /** Axial depth in a slot over diameter: a short cutter of 3 mm or more, and a small or slender one. */
-  readonly slotDepth: { readonly stub: number; readonly slender: number }
+  /** Axial depth in a slot over diameter, as far as strength and bend go. */
+  readonly slotDepth: SlotDepth
   /** Cut length that a 2 mm cutter lasts, m. */
   readonly life: number
   /** Share of the feed down a ramp. */
@@ -14,12 +15,15 @@ export type MillingRow = HardnessRow & {
   readonly source: string
 }
 
+/** A short cutter of 3 mm or more, a slender one of 3 mm or more, and a smaller one. */
+export type SlotDepth = { readonly stub: number; readonly slender: number; readonly small: number }
+
 const PRACTICE = 'common practice, no source'
 const END_MILL_GUIDE = 'ISCAR solid-carbide end-mill user guide 2022, p. 92'
 
-const SOFT = { slotDepth: { stub: 0.5, slender: 0.1 }, rampFeed: 0.5 } as const
+const SOFT = { slotDepth: { stub: 0.5, slender: 0.2, small: 0.1 }, rampFeed: 0.5 } as const
 /** In tempered steel. */
-export const SLOT_DEPTH = { stub: 0.3, slender: 0.075 } as const
+export const SLOT_DEPTH = { stub: 0.3, slender: 0.1, small: 0.075 } as const
 const HARD = { slotDepth: SLOT_DEPTH, rampFeed: 0.5 } as const
 
 const annealed = (family: HardnessRow['family'], share = 1): MillingRow => ({
@@ -153,3 +157,10 @@ export const MILLING_STARTS = {
   /** A slot deeper than this many diameters packs with chips. */
   chipPacking: 2,
 } as const
+
+/** The depth of a row that a cutter of a diameter may take in a slot, with so much below its shank, over its diameter. */
+export function slotDepthOf(row: SlotDepth, D: Millimetre, flutes: Millimetre): number {
+  const { under, overDiameter } = MILLING_STARTS.slender
+  if (D < under) return row.small
+  return flutes > overDiameter * D ? row.slender : row.stub
+}

@@ -1,5 +1,5 @@
 import { LARGEST_CUTTER_IN_CORNER } from '../handbook/end-milling.ts'
-import { MILLING_STARTS, SLOT_DEPTH } from '../handbook/milling-speeds.ts'
+import { MILLING_STARTS, SLOT_DEPTH, slotDepthOf } from '../handbook/milling-speeds.ts'
 import type { EndMill } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -27,9 +27,8 @@ const IN_CORNERS = 3
  */
 export function lengthWith(tool: EndMill, finisher: EndMill, { girth, room, tightestCorner }: WindowSize): number {
   const { fluteLength, diameter: D } = tool
-  const { slender, profileStep } = MILLING_STARTS
-  const isSlender = D < slender.under || fluteLength > slender.overDiameter * D
-  const depth = (isSlender ? SLOT_DEPTH.slender : SLOT_DEPTH.stub) * D
+  const { profileStep } = MILLING_STARTS
+  const depth = slotDepthOf(SLOT_DEPTH, D, fluteLength) * D
   const area = 2 * room * (girth / 2 - 2 * room)
   const level = room > KEPT * D ? girth : Math.max(girth, area / (STEP_OVER * D))
   if (tool.name === finisher.name) return level / depth

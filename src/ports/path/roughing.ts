@@ -41,8 +41,9 @@ export function rampLength(window: PortWindow, { cutter, wallStock, slug }: Omit
 type Ramped = Roughing & { readonly down: NonNullable<Roughing['down']> }
 
 /**
- * Level by level without leaving the slot: down the ramp along the innermost loop, once round from where the ramp ends, which
- * takes off the wedge under it, and out from loop to loop.
+ * Level by level without leaving the slot: down the ramp along the innermost loop, on round to where it began, and out from
+ * loop to loop. The next ramp begins there and takes off the wedge that this one has left, nowhere deeper than a level; only
+ * the last is followed all round on its floor.
  */
 function rampedLevels(
   loops: readonly (readonly FloorPlace[])[],
@@ -65,6 +66,7 @@ function rampedLevels(
   }
   visit(from, 1, true)
   for (let level = first; level <= last; level++) {
+    const began = index
     const back = atDepth(innerAt(index), (level - 1) / levels)
     // Over what the level before has cut.
     if (level > first && outer.length > 0) {
@@ -77,7 +79,7 @@ function rampedLevels(
       index++
       go(atDepth(next, (level - 1 + Math.min(1, gone / length)) / levels), down.share)
     }
-    const end = index + round.length
+    const end = (level === last ? index : began) + round.length
     while (index < end) go(atDepth(innerAt(++index), level / levels), 1)
     for (const loop of outer) for (const place of fromNearest(loop, from)) go(atDepth(place, level / levels), 1)
   }
