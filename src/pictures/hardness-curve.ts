@@ -5,7 +5,7 @@ import type { Plan } from '../plan/plan.ts'
 import type { Millimetre, Vickers } from '../units.ts'
 import { captionBlock } from './caption.ts'
 import { type Axis, axisIn, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
-import { DASHED, line, OUTLINE, polygon, polyline, SHADE, THIN, text, type XY } from './marks.ts'
+import { DASHED, line, OUTLINE, polygon, polyline, SHADE, SMALL, THIN, text, type XY } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point, type Stroke } from './picture.ts'
 
@@ -35,9 +35,9 @@ export function drawHardnessCurve({
     ({ surface, off, most: { expected: left } }): Removal => ({ surface, ...off, left }),
   )
   const { profile } = hardened
-  const caption = captionBlock([captionOf(hardened, units)], room.width, measure)
+  const caption = captionBlock([CAPTION], room.width, measure)
   const foot = room.height - caption.height - 34
-  const band = taken.length * ROW + 4
+  const band = (taken.length + 1) * ROW + 4
   const deepest = Math.max(...profile.map(({ depth }) => depth), ...taken.map(({ most }) => most + hardened.asked))
   const highest = Math.max(...profile.map(({ high }) => high))
   const across: Axis = { from: 0, to: deepest, start: LEFT, end: room.width - onPaper(6) }
@@ -57,14 +57,15 @@ export function drawHardnessCurve({
         roundStep(inUnits(deepest, units), 10),
         `${units === 'mm' ? 'mm' : 'inches'} below the surface as hardened`,
       ),
-      ...removalMarks({ taken, asked: hardened.asked, across, top: up.start + ROW - 3, units }),
+      ...removalNames({ hardened, across, y: up.start + ROW - 3, measure, units }),
+      ...removalMarks({ taken, asked: hardened.asked, across, top: up.start + 2 * ROW - 3, units }),
       ...caption.marksAt(room.height),
     ],
   }
 }
 
-const captionOf = ({ asked }: CasePlan, units: Units): string =>
-  `Bars: what comes off each side at least, in the middle and at most, carried up to the hardness then left. Dashed on: the ${length(asked, units, 2)} ${unitOf(units)} of case asked for below it. Shaded: as the models and the grade vary.`
+const CAPTION =
+  'Bars: what comes off each side at the worst place, carried up to the hardness then left. Shaded: as the models and the grade vary.'
 
 /** What the drawing asks of the finished surface, from the row that inspects it. */
 const askedHardness = ({ inspection }: Plan): Vickers | undefined =>
@@ -119,18 +120,55 @@ function removalMarks({
   })
 }
 
-/** From each bar up to the curve expected: where least, middle and most come off the surface that loses most; most of the rest. */
-function carriedUp({ hardnessAfter }: CasePlan, across: Axis, up: Axis): readonly Mark[] {
-  const worst = hardnessAfter.reduce<HardnessAfter | undefined>(
+/** The surface that loses most. */
+const worstOf = ({ hardnessAfter }: CasePlan): HardnessAfter | undefined =>
+  hardnessAfter.reduce<HardnessAfter | undefined>(
     (deepest, one) => (deepest && deepest.off.most >= one.off.most ? deepest : one),
     undefined,
   )
-  return hardnessAfter.flatMap(after =>
+
+/** From each bar up to the curve expected: where least, middle and most come off the surface that loses most; most of the rest. */
+function carriedUp(hardened: CasePlan, across: Axis, up: Axis): readonly Mark[] {
+  const { hardnessAfter } = hardened
+  const worst = worstOf(hardened)
+  return hardnessAfter.flatMap((after, index) =>
     (after === worst ? (['least', 'nominal', 'most'] as const) : (['most'] as const)).map(end => {
       const { x, y } = pointOn(across, up, after.off[end], after[end].expected)
-      return line({ x, y: up.start + ROW - 3 + hardnessAfter.indexOf(after) * ROW }, { x, y }, THIN)
+      return line({ x, y: up.start + ROW - 3 + (index + 1) * ROW }, { x, y }, THIN)
     }),
   )
+}
+
+/** Over the bars: the ends of the longest, beside their lines where there is room between them, and the case below. */
+function removalNames({
+  hardened,
+  across,
+  y,
+  measure,
+  units,
+}: {
+  readonly hardened: CasePlan
+  readonly across: Axis
+  readonly y: Point
+  readonly measure: Measure
+  readonly units: Units
+}): readonly Mark[] {
+  const worst = worstOf(hardened)
+  if (!worst) return []
+  const [least, middle, most] = [worst.off.least, worst.off.nominal, worst.off.most].map(off => onAxis(across, off))
+  if (least === undefined || middle === undefined || most === undefined) return []
+  const wide = (words: string): Point => measure(words, SMALL) + 6
+  const apart = middle - least >= wide('middle') && least - across.start >= wide('least')
+  const last = apart ? 'most comes off' : 'least, middle, most comes off'
+  const after = most + 3 + wide(last) + 6
+  const below = `below it, dashed: the ${length(hardened.asked, units, 2)} ${unitOf(units)} of case asked for`
+  return [
+    ...(apart
+      ? [text({ x: least - 3, y }, 'least', { anchor: 'end' }), text({ x: middle - 3, y }, 'middle', { anchor: 'end' })]
+      : []),
+    text({ x: most + 3, y }, last),
+    text({ x: after, y }, below),
+  ]
 }
 
 /** Both levels, each with its name over its right end, where the curves have gone below; where two lie close, the upper carries both. */

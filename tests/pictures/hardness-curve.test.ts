@@ -31,7 +31,17 @@ describe('picture of the hardness against depth', () => {
   ] as const)('names every line of %s, where it can be read', (_, text, limit, asked) => {
     const { texts, picture } = drawn(text)
     const said = texts.join('\n')
-    for (const name of ['hardest', 'expected', 'softest', `the depth ends at ${limit} HV`, `surface: ${asked} HV`])
+    for (const name of [
+      'hardest',
+      'expected',
+      'softest',
+      'least',
+      'middle',
+      'most comes off',
+      'of case asked for',
+      `the depth ends at ${limit} HV`,
+      `surface: ${asked} HV`,
+    ])
       expect(said).toContain(name)
     expect(faultsOf(picture, measure).filter(fault => !/line through/.test(fault))).toEqual([])
   })

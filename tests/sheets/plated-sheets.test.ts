@@ -46,6 +46,7 @@ describe('the plated demo part on paper', () => {
     const texts = marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
     expect(texts).toContain('adds 0.081 to 0.119')
     const shades = marks.filter(mark => mark.kind === 'path' && mark.fill === SHADE)
-    expect(shades).toHaveLength(2)
+    // Plated, honed, and the sample beside its name.
+    expect(shades).toHaveLength(3)
   })
 })
