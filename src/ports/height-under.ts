@@ -23,7 +23,7 @@ export type Swept = {
   readonly y: readonly [Millimetre, Millimetre]
 }
 
-/** Strips across, each a chord of the body: the highest place is missed by about 0.01 mm. */
+/** Strips across all of a body under the tool, each a chord of the body: the highest place is missed by about 0.01 mm. */
 const STRIPS = 40
 
 /**
@@ -52,9 +52,14 @@ export function heightUnder({
   const across = body.of === 'plate' ? body.half : body.radius
   const [low, high] = [Math.max(-across, near - tool), Math.min(across, far + tool)]
   const end = sin < 0 ? to : from
+  if (low > high) return Number.NEGATIVE_INFINITY
+  // The body is highest where it is thickest, the tool reaches farthest where its axis is: farther off than both is neither.
+  const reached = within(within(0, near, far), low, high)
+  const thickest = body.of === 'plate' ? reached : within(0, low, high)
+  const strips = Math.ceil((STRIPS * Math.abs(thickest - reached)) / (high - low || 1))
   let highest = Number.NEGATIVE_INFINITY
-  for (let strip = 0; strip <= STRIPS && low <= high; strip++) {
-    const y = low + ((high - low) * strip) / STRIPS
+  for (let strip = 0; strip <= strips; strip++) {
+    const y = strip === 0 ? reached : reached + ((thickest - reached) * strip) / strips
     const beyond = Math.max(0, near - y, y - far)
     const wide = Math.sqrt(Math.max(0, tool * tool - beyond * beyond))
     // Z of both sides at zero tilt.
@@ -74,3 +79,5 @@ export function heightUnder({
   }
   return highest
 }
+
+const within = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value))

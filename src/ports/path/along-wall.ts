@@ -2,7 +2,7 @@ import type { Millimetre } from '../../units.ts'
 import { radians } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
-import { distanceTo, type Flat, type Loop } from './closed-line.ts'
+import { apart, type Flat, farFrom, type Loop } from './closed-line.ts'
 import { highestUnder } from './drill-depth.ts'
 import { type Floor, type FloorPlace, LAST_STEP_OVER, LONGEST, leadTo, outlineOf, through } from './floors.ts'
 import { inside, outside, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
@@ -36,14 +36,13 @@ export function wallLoops(window: PortWindow, cutter: Millimetre, rounded?: Mill
   })
 }
 
-/** All round the wall from beside the entry hole, and a little farther. */
-export function roundTheWall(window: PortWindow, loops: readonly Loop[]): readonly WallLine[] {
-  const entry = entryOf(window)
-  return loops.map(loop => {
-    const line = withNormals(startingBeside(respaced(loop, FINISH_TOLERANCE, LONGEST), entry))
-    return closed(line)
-  })
-}
+/** All round the wall, as far as a cutter finishes it, from beside the entry hole and a little farther. */
+export const roundTheWall = (window: PortWindow, cutter: Millimetre, rounded?: Millimetre): readonly WallLine[] =>
+  remembered(window, `round the wall ${cutter} ${rounded}`, () =>
+    wallLoops(window, cutter, rounded).map(loop =>
+      closed(withNormals(startingBeside(respaced(loop, FINISH_TOLERANCE, LONGEST), entryOf(window)))),
+    ),
+  )
 
 /** All round, and on past the start. */
 export function closed(line: WallLine): WallLine {
@@ -53,7 +52,7 @@ export function closed(line: WallLine): WallLine {
 
 export function withNormals(loop: Loop): WallLine {
   const normals = outwardNormals(loop)
-  return loop.map((at, i) => ({ ...at, normal: normals[i] ?? { x: 0, y: 0 } }))
+  return loop.map(({ x, y }, i) => ({ x, y, normal: normals[i] ?? { x: 0, y: 0 } }))
 }
 
 /** The first of the places that lie on, as far as a length goes; the last by its share of a stretch. */
@@ -61,7 +60,7 @@ function along(line: WallLine, start: WallPlace, length: Millimetre): WallLine {
   const taken: WallPlace[] = []
   let [from, left] = [start, length]
   for (const to of line) {
-    const stretch = Math.hypot(to.x - from.x, to.y - from.y)
+    const stretch = apart(from, to)
     if (stretch >= left) return [...taken, between(from, to, left / stretch)]
     taken.push(to)
     left -= stretch
@@ -80,7 +79,7 @@ function between(from: WallPlace, to: WallPlace, share: number): WallPlace {
 /** Largest arc on which a cutter comes to every line and leaves it again without touching any wall; 0 where none does. */
 export function arcFor(window: PortWindow, cutter: Millimetre, lines: readonly WallLine[]): Millimetre {
   const outline = outlineOf(window)
-  const free = (at: Flat): boolean => distanceTo(outline, at) > cutter / 2 - TOUCHES
+  const free = farFrom([outline], cutter / 2 - TOUCHES)
   const fits = (radius: Millimetre): boolean =>
     lines.every(line => [...arcTo(line[0], radius, 'in'), ...arcTo(line.at(-1), radius, 'out')].every(free))
   return ARCS.map(share => share * cutter).find(fits) ?? 0
@@ -115,7 +114,7 @@ export function floorAlong(window: PortWindow, cutter: Millimetre, lines: readon
     top: highestUnder(walls, place, cutter),
   })
   const overCut = (at: Flat): FloorPlace => withTop({ ...at, z: walls.bore(at.x, at.y) - BREAK_THROUGH, clear: true })
-  const room = { outline: outlineOf(window), cutter, entry }
+  const room = { free: farFrom([outlineOf(window)], cutter / 2 - TOUCHES), entry }
   let from: Flat = entry
   const loop = lines.flatMap(line => {
     const way = [...arcTo(line[0], arc, 'in'), ...line, ...arcTo(line.at(-1), arc, 'out')].map(at => ({
@@ -132,13 +131,12 @@ export function floorAlong(window: PortWindow, cutter: Millimetre, lines: readon
   return { lead: [overCut(entry)], loop, back: [...back, overCut(entry)] }
 }
 
-type Across = { readonly outline: Loop; readonly cutter: Millimetre; readonly entry: Flat }
+type Across = { readonly free: (at: Flat) => boolean; readonly entry: Flat }
 
 /** Straight to just before a place, or by way of the entry hole where the wall stands between. */
-function acrossTo(from: Flat, to: Flat, { outline, cutter, entry }: Across): readonly Flat[] {
+function acrossTo(from: Flat, to: Flat, { free, entry }: Across): readonly Flat[] {
   const straight = leadTo(from, to).slice(1)
-  const free = straight.every(at => distanceTo(outline, at) > cutter / 2 - TOUCHES)
-  return free ? straight : [...leadTo(from, entry).slice(1), ...leadTo(entry, to)]
+  return straight.every(free) ? straight : [...leadTo(from, entry).slice(1), ...leadTo(entry, to)]
 }
 
 export const entryOf = ({ entryHole }: PortWindow): Flat => ({ x: entryHole.x, y: entryHole.y })

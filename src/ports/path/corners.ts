@@ -9,7 +9,7 @@ import {
   wallLoops,
   withNormals,
 } from './along-wall.ts'
-import { distanceTo, type Flat, farFrom, type Loop } from './closed-line.ts'
+import { apart, distanceTo, type Flat, farFrom, type Loop } from './closed-line.ts'
 import { coarse, LONGEST } from './floors.ts'
 import { inside, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
@@ -30,10 +30,11 @@ const STRAIGHT: Millimetre = 1e-6
 const ALONG_X = 0.7
 
 /** Thickest metal that is left in a corner. */
-export function mostLeft(window: PortWindow, { after, rounded }: Rounded): Millimetre {
-  const done = wallLoops(window, after, rounded)
-  return Math.max(0, ...coarse(window).map(at => offFrom(done, at) - after / 2))
-}
+export const mostLeft = (window: PortWindow, { after, rounded }: Rounded): Millimetre =>
+  remembered(window, `most left by ${after} ${rounded}`, () => {
+    const done = wallLoops(window, after, rounded)
+    return Math.max(0, ...coarse(window).map(at => offFrom(done, at) - after / 2))
+  })
 
 /**
  * Where a cutter is to go along the wall, or a stock off it, for what a larger one has left in the corners: from before each
@@ -74,14 +75,13 @@ function blended(line: WallLine, isLeft: readonly boolean[]): readonly boolean[]
     for (let turn = 0; turn < 2 * line.length; turn++) {
       const at = (line.length + ((way * turn) % line.length)) % line.length
       const before = (line.length + at - way) % line.length
-      run = isLeft[at] ? 0 : run + apart(line[at], line[before])
+      const [here, last] = [line[at], line[before]]
+      run = isLeft[at] || !here || !last ? 0 : run + apart(here, last)
       if (run <= BLEND) grown[at] = true
     }
   }
   return grown
 }
-
-const apart = (a: Flat | undefined, b: Flat | undefined): Millimetre => (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0)
 
 /** Runs of the closed line, in its order; two with only the timing edge between them are one. */
 function stretches(line: WallLine, chosen: readonly boolean[], timing?: TimingSide): readonly WallLine[] {

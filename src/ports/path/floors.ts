@@ -1,7 +1,7 @@
 import type { Millimetre } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
-import type { Flat, Loop } from './closed-line.ts'
+import { apart, type Flat, type Loop } from './closed-line.ts'
 import { highestUnder } from './drill-depth.ts'
 import { hasInside, inside, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
 import { remembered } from './remembered.ts'
@@ -105,7 +105,7 @@ function floorsIn(window: PortWindow, cutter: Millimetre, tolerance: Millimetre)
 
 /** Straight from the entry hole to just before a place. */
 export function leadTo(entry: Flat, start: Flat): readonly Flat[] {
-  const parts = Math.max(1, Math.ceil(Math.hypot(start.x - entry.x, start.y - entry.y) / LONGEST_LEAD))
+  const parts = Math.max(1, Math.ceil(apart(entry, start) / LONGEST_LEAD))
   return Array.from({ length: parts }, (_, part) => ({
     x: entry.x + ((start.x - entry.x) * part) / parts,
     y: entry.y + ((start.y - entry.y) * part) / parts,
@@ -138,6 +138,7 @@ function throughPass(walls: WindowWalls, loop: Loop, reaches: readonly Millimetr
 }
 
 export function through(walls: WindowWalls, at: Flat, normal: Flat, reaches: readonly Millimetre[]): TipPlace {
-  const z = Math.min(...reaches.map(reach => walls.bore(at.x + reach * normal.x, at.y + reach * normal.y)))
+  let z = Number.POSITIVE_INFINITY
+  for (const reach of reaches) z = Math.min(z, walls.bore(at.x + reach * normal.x, at.y + reach * normal.y))
   return { x: at.x, y: at.y, z: z - BREAK_THROUGH }
 }

@@ -1,5 +1,5 @@
 import type { Millimetre } from '../../units.ts'
-import { ARC_TOLERANCE, distanceTo, type Flat, type Loop } from './closed-line.ts'
+import { ARC_TOLERANCE, apart, distanceTo, type Flat, type Loop } from './closed-line.ts'
 
 /** The corners that a round hollow is drawn with stand out of the round by no more. */
 const STANDS_OUT = ARC_TOLERANCE / 2
@@ -59,7 +59,7 @@ export function inwardLine(outline: Loop, distance: Millimetre): readonly Loop[]
 function ringOf(outline: Loop, distance: Millimetre): readonly Edge[] | undefined {
   const ways = outline.map((from, i): Direction => {
     const to = outline[(i + 1) % outline.length] ?? from
-    const length = Math.hypot(to.x - from.x, to.y - from.y)
+    const length = apart(from, to)
     return { dx: (to.x - from.x) / length, dy: (to.y - from.y) / length, length }
   })
   const most = 2 * Math.acos(1 / (1 + STANDS_OUT / distance))

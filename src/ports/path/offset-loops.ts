@@ -1,6 +1,6 @@
 import { EndType, inflatePathsD, JoinType, simplifyPathD } from 'clipper2-ts'
 import type { Millimetre } from '../../units.ts'
-import { ARC_TOLERANCE, distanceTo, type Flat, type Loop } from './closed-line.ts'
+import { ARC_TOLERANCE, apart, distanceTo, type Flat, type Loop } from './closed-line.ts'
 import { inwardLine } from './inward-line.ts'
 
 /** Decimal places of the polygon library's fixed-point numbers. */
@@ -66,7 +66,7 @@ export function respaced(loop: Loop, tolerance: Millimetre, longest: Millimetre)
   const kept = simplifyPathD(path, tolerance, true).map(({ x, y }) => ({ x, y }))
   return kept.flatMap((from, i) => {
     const to = kept[(i + 1) % kept.length] ?? from
-    const parts = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / longest))
+    const parts = Math.max(1, Math.ceil(apart(from, to) / longest))
     return Array.from({ length: parts }, (_, part) => ({
       x: from.x + ((to.x - from.x) * part) / parts,
       y: from.y + ((to.y - from.y) * part) / parts,
@@ -92,7 +92,7 @@ export function outwardNormals(loop: Loop): readonly Flat[] {
   return loop.map((at, i) => {
     const before = loop[(i + loop.length - 1) % loop.length] ?? at
     const after = loop[(i + 1) % loop.length] ?? at
-    const length = Math.hypot(after.x - before.x, after.y - before.y) || 1
+    const length = apart(before, after) || 1
     return { x: (after.y - before.y) / length, y: -(after.x - before.x) / length }
   })
 }

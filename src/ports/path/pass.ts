@@ -1,4 +1,5 @@
 import type { Millimetre } from '../../units.ts'
+import { apart } from './closed-line.ts'
 import type { Floor, FloorPlace } from './floors.ts'
 import type { TipPlace, Visit } from './tool-path.ts'
 
@@ -48,7 +49,7 @@ export function cornerShares(loop: readonly FloorPlace[], r: Millimetre): readon
   const stretches = loop.map((to, i) => {
     const from = loop[i - 1]
     return from && !to.clear
-      ? { length: Math.hypot(to.x - from.x, to.y - from.y), heading: Math.atan2(to.y - from.y, to.x - from.x) }
+      ? { length: apart(from, to), heading: Math.atan2(to.y - from.y, to.x - from.x) }
       : undefined
   })
   const turnInto = (i: number): number => {

@@ -1,5 +1,6 @@
 import { type Millimetre, radians } from '../../units.ts'
 import type { PortWindow } from '../port.ts'
+import { apart } from './closed-line.ts'
 import { deepestOf, type FloorPlace, lastFloors, roughFloors } from './floors.ts'
 import { dive, passAt } from './pass.ts'
 import type { CutShape, TipPlace, Visit } from './tool-path.ts'
@@ -35,7 +36,7 @@ export const rampStart = (window: PortWindow, { cutter, wallStock, slug }: Rough
 /** Length of the innermost way round, on which the ramp goes down. */
 export function rampLength(window: PortWindow, { cutter, wallStock, slug }: Omit<Roughing, 'kind'>): Millimetre {
   const loop = roughFloors(window, cutter, wallStock, slug)[0]?.loop ?? []
-  return loop.reduce((sum, at, i) => sum + across(loop[i - 1] ?? at, at), 0)
+  return loop.reduce((sum, at, i) => sum + apart(loop[i - 1] ?? at, at), 0)
 }
 
 type Ramped = Roughing & { readonly down: NonNullable<Roughing['down']> }
@@ -75,7 +76,7 @@ function rampedLevels(
     }
     for (let gone = 0; gone < length; ) {
       const next = innerAt(index + 1)
-      gone += across(innerAt(index), next)
+      gone += apart(innerAt(index), next)
       index++
       go(atDepth(next, (level - 1 + Math.min(1, gone / length)) / levels), down.share)
     }
@@ -87,7 +88,7 @@ function rampedLevels(
   // Back along what is cut to where the loop begins, beside the entry: straight across from anywhere else a wall may bow in.
   const outermost = outer.at(-1) ?? inner
   for (const place of fromNearest(outermost, from).slice(1)) {
-    if (across(from, outermost[0] ?? from) < 1e-9) break
+    if (apart(from, outermost[0] ?? from) < 1e-9) break
     from = atDepth(place, last / levels)
     visit(from, clearShare, true)
   }
@@ -96,11 +97,9 @@ function rampedLevels(
 /** All round from the place that is nearest. */
 function fromNearest(loop: readonly FloorPlace[], at: TipPlace): readonly FloorPlace[] {
   const round = loop.slice(1)
-  const offs = round.map(place => across(place, at))
+  const offs = round.map(place => apart(place, at))
   const nearest = offs.indexOf(Math.min(...offs))
   return [...round.slice(nearest), ...round.slice(0, nearest + 1)]
 }
 
 const atDepth = ({ x, y, z, top }: FloorPlace, part: number): TipPlace => ({ x, y, z: top - (top - z) * part })
-
-const across = (a: TipPlace, b: TipPlace): Millimetre => Math.hypot(a.x - b.x, a.y - b.y)

@@ -1,7 +1,7 @@
 import type { Millimetre } from '../../units.ts'
 import type { PortWindow } from '../port.ts'
-import { arcFor, floorAlong, roundTheWall, type WallLine, wallLoops } from './along-wall.ts'
-import type { Flat } from './closed-line.ts'
+import { arcFor, floorAlong, roundTheWall, type WallLine } from './along-wall.ts'
+import { apart, type Flat } from './closed-line.ts'
 import { cornerLines, type Rounded } from './corners.ts'
 import type { Floor } from './floors.ts'
 import { remembered } from './remembered.ts'
@@ -27,7 +27,7 @@ function linesOf(window: PortWindow, shape: AlongWall): readonly (readonly WallL
   switch (shape.kind) {
     case 'finish':
     case 'spring':
-      return [roundTheWall(window, wallLoops(window, shape.cutter, shape.rounded))]
+      return [roundTheWall(window, shape.cutter, shape.rounded)]
     case 'clear corners':
       return clearingLines(window, shape.cutter, shape, shape.stocks)
     default:
@@ -54,15 +54,16 @@ function clearingLines(
 }
 
 const middleOf = (line: WallLine): Flat => line[Math.floor(line.length / 2)] ?? { x: 0, y: 0 }
-const apart = (a: Flat, b: Flat): Millimetre => Math.hypot(a.x - b.x, a.y - b.y)
-
 /** Largest arcs on which a cutter comes to the wall that it finishes and leaves it. */
 export const finishArc = (window: PortWindow, cutter: Millimetre, rounded?: Millimetre): Millimetre =>
-  arcFor(window, cutter, roundTheWall(window, wallLoops(window, cutter, rounded)))
+  remembered(window, `arc ${cutter} ${rounded}`, () => arcFor(window, cutter, roundTheWall(window, cutter, rounded)))
 
 /** The same in corners. */
 export const cornerArc = (
   window: PortWindow,
   cutter: Millimetre,
   left: Rounded & { readonly timing: TimingSide },
-): Millimetre => arcFor(window, cutter, cornerLines(window, cutter, left))
+): Millimetre =>
+  remembered(window, `arc in corners ${cutter} ${JSON.stringify(left)}`, () =>
+    arcFor(window, cutter, cornerLines(window, cutter, left)),
+  )
