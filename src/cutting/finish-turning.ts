@@ -5,6 +5,8 @@ import { feedForRoughness, RIDGES_OVER_THEORY, ridgeHeightOfRa, ridgesInTheory }
 import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
 import { fromHandbook, fromPart, type Known, known, told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
+import type { Part } from '../part/part.ts'
+import { isNarrowRecess, roughedWith } from '../route/running-band.ts'
 import { habit } from '../shop/habit.ts'
 import { type Micrometre, type Millimetre, type MillimetrePerRevolution, micrometres } from '../units.ts'
 import { wallAt } from '../wall.ts'
@@ -14,6 +16,7 @@ import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { turnFeatures } from './feature-turning.ts'
 import { figure } from './figure.ts'
+import { plunge } from './groove-cutting.ts'
 import { type HeldCut, jawRemarks, shareWithinLobes, speedWithinLobes } from './jaw-force.ts'
 import { bend, reachInto } from './rough-turning.ts'
 import { spindleFor } from './spindle.ts'
@@ -31,16 +34,40 @@ const LEAST_FINISH: Millimetre = 0.2
 
 /** Faces, bores and turns to the last soft size: a semi-finishing cut where there is stock for it, then two equal passes. */
 export function finishTurn(task: CuttingTask): PlannedCuts {
-  const { before, after } = task
+  const { before, after, part } = task
+  const isPlunged = ({ feature }: BandCut): boolean => isNarrowRecess(part, feature) && isBetween(part, feature)
+  const lands = (cuts: readonly BandCut[]): readonly BandCut[] => cuts.filter(cut => !isPlunged(cut))
   return {
     steps: [
       ...faceCuts(before, after).flatMap(face => finishFace(task, face)),
-      ...boreCuts(before, after).flatMap(cut => finishBore(task, cut)),
-      ...outsideCuts(before, after).flatMap(cut => finishOutside(task, cut)),
+      ...lands(boreCuts(before, after)).flatMap(cut => finishBore(task, cut)),
+      ...lands(outsideCuts(before, after)).flatMap(cut => finishOutside(task, cut)),
+      ...[...boreCuts(before, after), ...outsideCuts(before, after)]
+        .filter(isPlunged)
+        .flatMap(cut => plungeBand(task, cut)),
       ...turnFeatures(task),
     ],
   }
 }
+
+/** A narrow recess between two bands takes a grooving tool, once they are finished; one at the mouth takes the boring bar. */
+const isBetween = ({ outside, bore }: Part, name: string): boolean =>
+  [outside, bore].some(bands => bands.slice(1, -1).some(band => band.name === name))
+
+function plungeBand(task: CuttingTask, cut: BandCut): readonly Step[] {
+  const beside = roughedWith(task.part, cut.feature)
+  const land = [...task.after.outside, ...task.after.bore].find(({ name }) => name === beside)?.diameter ?? cut.from
+  const half = WIDTH / 2
+  return plunge(task, {
+    name: cut.feature,
+    width: { lower: cut.length - half, upper: cut.length + half },
+    place: { deep: Math.abs(land - cut.to) / 2, side: cut.kind, diameter: land },
+    path: '/body',
+  })
+}
+
+/** Between two depths each with its own tolerance: a width that one plunge holds. */
+const WIDTH: Millimetre = 0.2
 
 function finishFace(task: CuttingTask, face: FaceCut): readonly Step[] {
   const tool = chooseTurningTool(task, 'smallest')

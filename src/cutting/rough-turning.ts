@@ -4,6 +4,7 @@ import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { told, worked } from '../known.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
+import { isNarrowRecess } from '../route/running-band.ts'
 import { type Micrometre, type Millimetre, micrometres, type Newton } from '../units.ts'
 import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
@@ -20,16 +21,21 @@ const { rough, mostFeedOverNose } = TURNING_STARTS
 export function roughTurn(task: CuttingTask): PlannedCuts {
   const { before, after } = task
   const [top, bottom] = ['top', 'bottom'].map(end => faceCuts(before, after).filter(({ feature }) => feature === end))
+  // A narrow recess goes along with the band beside it, and is cut once, later.
+  const roughed = ({ feature }: BandCut): boolean => !isNarrowRecess(task.part, feature)
   const solid = before.bore.length === 0 && after.bore.length > 0
   const drilled = solid ? drill(task, before.bottom - after.top) : undefined
-  const bored = (solid && !drilled) || drilledBore(task.part) ? [] : boreCuts(before, after, drilled?.diameter ?? 0)
+  const bored =
+    (solid && !drilled) || drilledBore(task.part) ? [] : boreCuts(before, after, drilled?.diameter ?? 0).filter(roughed)
   const opened = (face: FaceCut): FaceCut => ({ ...face, bore: Math.max(face.bore, drilled?.diameter ?? 0) })
   return {
     steps: [
       ...(top ?? []).flatMap(face => roughFace(task, face)),
       ...(drilled ? [drilled.step] : []),
       ...bored.flatMap(cut => roughBore(task, cut)),
-      ...outsideCuts(before, after).flatMap(cut => roughOutside(task, cut)),
+      ...outsideCuts(before, after)
+        .filter(roughed)
+        .flatMap(cut => roughOutside(task, cut)),
       ...(bottom ?? []).map(opened).flatMap(face => roughFace(task, face)),
       ...(task.part.kind === 'pin' ? [centres(task)] : []),
     ],

@@ -6,6 +6,7 @@ import { measuredFor } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import { PLATING_HEATS } from './plating-needs.ts'
+import { isRecess } from './running-band.ts'
 
 /**
  * Ra that each process leaves in ordinary work, µm: finish turning 1.6 to 3.2, cylindrical grinding 0.4 to 1.6.
@@ -191,7 +192,12 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
     bands.map(band => ({ band, why: why(band) })).filter(({ why }) => why.length > 0)
   // A pin's bore only saves weight.
   const boreHoned =
-    part.kind === 'pin' ? [] : needing(part.bore, band => [...because(HONED, band), ...platedReason(part, band)])
+    part.kind === 'pin'
+      ? []
+      : needing(
+          part.bore.filter(band => !isRecess(part, band)),
+          band => [...because(HONED, band), ...platedReason(part, band)],
+        )
   const honed = new Set(boreHoned.map(({ band }) => band))
   return {
     outside: needing(part.outside, band => because(FINISHED_AFTER_TURNING, band)),

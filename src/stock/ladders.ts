@@ -1,10 +1,13 @@
 import type { Limits } from '../limits.ts'
 import { isHardening, type Operation, type Purpose } from '../route/operation.ts'
-import { roughedTo, type Sized } from './operation-sizes.ts'
+import { isNarrowRecess } from '../route/running-band.ts'
+import type { Sized } from './operation-sizes.ts'
+import { roughedTo } from './rough-sizes.ts'
 import type { Ladder } from './stock.ts'
 
 /** The limits of every diameter, and of the length that the top face is ground to, after every operation that changes it. */
-export function laddersOf({ chains, shop, plated }: Sized, operations: readonly Operation[]): readonly Ladder[] {
+export function laddersOf(sized: Sized, operations: readonly Operation[]): readonly Ladder[] {
+  const { chains, plated } = sized
   const at = (purpose: Purpose, limits: Limits) =>
     operations
       .filter(operation => operation.purpose === purpose)
@@ -15,7 +18,7 @@ export function laddersOf({ chains, shop, plated }: Sized, operations: readonly 
       surface: chain.surface,
       kind: chain.kind,
       states: [
-        ...at('rough-turn', roughedTo(solved, shop)),
+        ...(isNarrowRecess(sized.part, chain.surface) ? [] : at('rough-turn', roughedTo(sized, solved))),
         ...(chain.drilled ? [] : at('finish-turn', soft)),
         ...(chain.hard
           ? operations

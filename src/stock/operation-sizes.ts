@@ -1,11 +1,13 @@
 import type { Band } from '../band.ts'
-import { between, type DrawnSize, type Limits, middleOf } from '../limits.ts'
+import { between, type DrawnSize, type Limits } from '../limits.ts'
 import type { OperationSize } from '../operation-size.ts'
 import type { Part } from '../part/part.ts'
 import type { AxialLocator, Operation } from '../route/operation.ts'
+import { isNarrowRecess } from '../route/running-band.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { AxialSizes } from './axial-sizes.ts'
+import { isRoughed, roughDepth, roughedTo, roughLimits } from './rough-sizes.ts'
 import { grown, type SolvedChain } from './solve-chain.ts'
 
 export type Sized = {
@@ -66,38 +68,19 @@ const inProcess = (
   drawn: DrawnSize | undefined,
 ): OperationSize => ({ feature, measure, ...between(lower, upper), ...(drawn && { drawn: drawn.written }) })
 
-/** Stock for finish turning lies outside the soft limits; roughing's own tolerance outside that. */
-export function roughLimits(soft: Limits, inside: boolean, { habits }: Shop): Limits {
-  const { roughingAllowance, roughTurningTolerance } = habits
-  if (inside) {
-    const upper = soft.lower - 2 * roughingAllowance
-    return between(upper - roughTurningTolerance, upper)
-  }
-  const lower = soft.upper + 2 * roughingAllowance
-  return between(lower, lower + roughTurningTolerance)
-}
-
-/** As roughing leaves a diameter: with stock for the finish cut, but for a bore that stays as drilled. */
-export const roughedTo = ({ chain, soft }: SolvedChain, shop: Shop): Limits =>
-  chain.drilled ? soft : roughLimits(soft, chain.kind === 'bore', shop)
-
-/** A step that looks down is left standing lower, a step that looks up higher, each by the allowance; so is the top face. */
-export function roughDepth(soft: Limits, looks: 'up' | 'down', { habits }: Shop): Limits {
-  const middle = middleOf(soft) + (looks === 'down' ? 2 * habits.roughingAllowance : 0)
-  return between(middle - habits.roughTurningTolerance / 2, middle + habits.roughTurningTolerance / 2)
-}
-
 function roughSizes(sized: Sized): readonly OperationSize[] {
   const { shop, axial, part } = sized
   return [
-    ...diameters(sized).map(solved =>
-      inProcess(solved.chain.surface, 'diameter', roughedTo(solved, shop), solved.chain.band?.size),
-    ),
+    ...diameters(sized)
+      .filter(({ chain }) => !isNarrowRecess(part, chain.surface))
+      .map(solved => inProcess(solved.chain.surface, 'diameter', roughedTo(sized, solved), solved.chain.band?.size)),
     inProcess('length', 'length', roughLimits(axial.softLength, false, shop), part.length),
-    ...axial.steps.flatMap(({ band, looks }) => {
-      const soft = axial.softDepth.get(band.name)
-      return soft ? [inProcess(band.name, 'depth', roughDepth(soft, looks, shop), band.to)] : []
-    }),
+    ...axial.steps
+      .filter(step => isRoughed(part, step))
+      .flatMap(({ band, looks }) => {
+        const soft = axial.softDepth.get(band.name)
+        return soft ? [inProcess(band.name, 'depth', roughDepth(soft, looks, shop), band.to)] : []
+      }),
   ]
 }
 

@@ -4,7 +4,9 @@ import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
 import { growthOfDepth } from './axial-growth.ts'
-import { roughDepth, roughedTo, roughLimits, type Sized } from './operation-sizes.ts'
+import type { AxialSizes } from './axial-sizes.ts'
+import type { Sized } from './operation-sizes.ts'
+import { isRoughed, roughDepth, roughedTo, roughLimits } from './rough-sizes.ts'
 import { grown } from './solve-chain.ts'
 
 /** Where everything stands, in depths from the finished top face. */
@@ -37,8 +39,12 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
       return {
         top,
         bottom: top + middleOf(roughLimits(axial.softLength, false, shop)),
-        diameters: diametersBy(sized, solved => middleOf(roughedTo(solved, shop))),
-        depths: depthsBy(sized, (soft, looks) => top + middleOf(roughDepth(soft, looks, shop))),
+        diameters: diametersBy(sized, solved => middleOf(roughedTo(sized, solved))),
+        depths: depthsBy(sized, (soft, looks, step) =>
+          isRoughed(sized.part, step)
+            ? top + middleOf(roughDepth(soft, looks, shop))
+            : -axial.topStock + middleOf(soft),
+        ),
         ported: false,
       }
     }
@@ -100,12 +106,16 @@ const diametersBy = (
 
 const depthsBy = (
   { axial }: Sized,
-  of: (soft: { lower: number; upper: number; nominal: number }, looks: 'up' | 'down') => Millimetre,
+  of: (
+    soft: { lower: number; upper: number; nominal: number },
+    looks: 'up' | 'down',
+    step: AxialSizes['steps'][number],
+  ) => Millimetre,
 ): ReadonlyMap<string, Millimetre> =>
   new Map(
-    axial.steps.flatMap(({ band, looks }) => {
-      const soft = axial.softDepth.get(band.name)
-      return soft ? [[band.name, of(soft, looks)] as const] : []
+    axial.steps.flatMap(step => {
+      const soft = axial.softDepth.get(step.band.name)
+      return soft ? [[step.band.name, of(soft, step.looks, step)] as const] : []
     }),
   )
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { insertFor } from '../../src/cutting/feature-turning.ts'
+import { insertFor } from '../../src/cutting/groove-cutting.ts'
 import { chamferAsCut, smallEnd, undercutWidthAsCut } from '../../src/handbook/edge-sizes.ts'
 import { CHAMFER_TOLERANCES, chamferTolerance } from '../../src/handbook/general-tolerance.ts'
 import { grooveFloorAsCut, grooveWidthAsCut } from '../../src/handbook/grooves.ts'
