@@ -7,7 +7,7 @@ import { cornerArc, wallFloors } from '../ports/path/wall-floor.ts'
 import { type Millimetre, micrometres } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { figure } from './figure.ts'
-import { sideCut, soonestClearing } from './side-cut.ts'
+import { finishingDepth, sideCut, soonestClearing } from './side-cut.ts'
 import type { Step } from './step.ts'
 import { arcRemark, cornerFeed, mostBendOf, mostLevel, reportBend, twice } from './window-finishing.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds, wallStep } from './window-job.ts'
@@ -18,14 +18,14 @@ export function finishCorners(task: CuttingTask, job: WindowJob): readonly MadeC
   const left = leftIn(task, job)
   const D = setting.mill.diameter
   if (!left || cornerLines(window, D, left).length === 0) return []
-  const most = mostLevel(setting)
+  const ae = Math.min(setting.wallStock, mostLeft(window, left))
+  const mostBend = mostBendOf(task, job)
+  const most = finishingDepth(task, setting, { ae, most: mostLevel(setting), mostBend })
   const arc = cornerArc(window, D, left)
   const way = { cutter: D, arc, ...left }
   const floors = wallFloors(window, { kind: 'finish corners', levels: 1, ...wallFeeds(1), ...way })
   const planned = wallLevels(floors, most)
   if (!planned) return []
-  const ae = Math.min(setting.wallStock, mostLeft(window, left))
-  const mostBend = mostBendOf(task, job)
   const cut = sideCut(task, setting, { depth: planned.depth, ae, mostBend, about: named })
   reportBend(task, { mill: setting.mill, named, mostBend, cut })
   const corner = Math.max(D / 2, window.tightestCorner ?? window.largestCutter / 1.6)

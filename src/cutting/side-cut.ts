@@ -67,6 +67,35 @@ export function soonestClearing(
   return best
 }
 
+/**
+ * Depth of a level that takes a stock off the wall: the deepest, unless the cutter then bends so far at any feed that does not
+ * rub; then as many more levels as bring it within its bend, in the spring pass at least.
+ */
+export function finishingDepth(
+  task: CuttingTask,
+  setting: EndMillSetting,
+  { ae, most, mostBend }: { readonly ae: Millimetre; readonly most: Millimetre; readonly mostBend: Micrometre },
+): Millimetre {
+  const usual = usualFeed(setting, feedForChip.value({ hmax: hmaxOf(setting), r: ae / setting.mill.diameter }))
+  const least = Math.min(usual, THINNEST_MILLING_CHIP.feedPerTooth)
+  const stoodAt = (part: number): Millimetre =>
+    stoodFeed(task, setting, { unit: setting.finishForce(most / part, ae), mostBend })
+  const bends = (part: number): Micrometre => staysAfter(task, setting, { depth: most / part, ae, fz: least })
+  const stands = PARTS.find(part => stoodAt(part) >= least) ?? PARTS.find(part => bends(part) <= mostBend)
+  return most / (stands ?? 1)
+}
+
+/** A spring pass takes what the bend has left, and bends by as much less: that is what stays on the wall. */
+function staysAfter(
+  { material }: CuttingTask,
+  { mill, finishForce }: EndMillSetting,
+  { depth, ae, fz }: { readonly depth: Millimetre; readonly ae: Millimetre; readonly fz: Millimetre },
+): Micrometre {
+  const bend = (radial: Millimetre): Micrometre =>
+    bendFor(mill, finishForce(depth, radial) * fz ** (1 - material.force.mc))
+  return bend(Math.min(ae, millimetres(bend(ae))))
+}
+
 const hmaxOf = ({ feedPerTooth }: EndMillSetting): Millimetre => MILLING_STARTS.finishChip * feedPerTooth
 
 const usualFeed = ({ feedPerTooth }: EndMillSetting, thinned: Millimetre): Millimetre =>
@@ -117,12 +146,10 @@ export function sideCut(
   const hm = Math.max(notebook.use(meanChip, told(SETTLED, { fz, r }), about), THINNEST_MILLING_CHIP.chip)
   const kc = specificCuttingForce.value({ ...material.force, h: hm, K: FORCE_FACTORS.worn })
   const strained = strainOf(task, mill, force)
-  // A spring pass takes what the bend has left, and bends by as much less: that is what stays on the wall.
-  const again = setting.finishForce(depth, Math.min(ae, millimetres(strained.deflection))) * fz ** mc1
   return {
     feed: fz,
     tableFeed: vf,
-    stays: again * bendFor(mill, 1),
+    stays: staysAfter(task, setting, { depth, ae, fz }),
     strain: {
       force,
       forceBand: { least: 0.5 * force, most: 1.5 * force },

@@ -10,7 +10,7 @@ import { type Micrometre, type Millimetre, type MillimetrePerMinute, micrometres
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { type EndMillSetting, edgesOf } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
-import { type SideCut, sideCut } from './side-cut.ts'
+import { finishingDepth, type SideCut, sideCut } from './side-cut.ts'
 import type { Step } from './step.ts'
 import { ofTool } from './where-from.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds, wallStep } from './window-job.ts'
@@ -27,10 +27,10 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
   const arc = finishArc(window, D, rounded)
   const way = { cutter: D, arc, ...(rounded === undefined ? {} : { rounded }) }
   const floors = wallFloors(window, { kind: 'finish', levels: 1, ...wallFeeds(1), ...way })
-  const planned = wallLevels(floors, mostLevel(setting))
-  if (!planned) return []
   const ae = job.roughing.wallStock
   const mostBend = mostBendOf(task, job)
+  const planned = wallLevels(floors, finishingDepth(task, setting, { ae, most: mostLevel(setting), mostBend }))
+  if (!planned) return []
   const cut = sideCut(task, setting, { depth: planned.depth, ae, mostBend, about: named })
   reportBend(task, { mill: setting.mill, named, mostBend, cut })
   const corner = Math.max(D / 2, rounded ?? window.tightestCorner ?? window.largestCutter / 1.6)
