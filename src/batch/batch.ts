@@ -19,7 +19,11 @@ export type Batch = BatchRequest & {
   readonly extras: readonly {
     readonly what: string
     readonly pieces: number
+    /** What each is marked with, in place of a number. */
+    readonly marks: readonly string[]
   }[]
+  /** The others are marked 1, 2, … up to this. */
+  readonly numbered: number
 }
 
 export type MaterialNeed = {

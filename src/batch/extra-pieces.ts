@@ -10,10 +10,14 @@ export function extraPieces(
 ): Batch['extras'] {
   const hardened = operations.some(({ process }) => HARDENING_PROCESSES.has(process))
   return [
-    { what: 'set-up piece, goes first through every set-up', pieces: setupPieces },
-    {
-      what: 'hardening coupon, turned and hardened with the batch, then sectioned',
-      pieces: hardened ? couponPieces : 0,
-    },
+    extra('set-up piece, goes first through every set-up', 'S', setupPieces),
+    extra('hardening coupon, turned and hardened with the batch, then sectioned', 'C', hardened ? couponPieces : 0),
   ].filter(({ pieces }) => pieces > 0)
 }
+
+/** One of its kind goes by the letter alone. */
+const extra = (what: string, letter: string, pieces: number): Batch['extras'][number] => ({
+  what,
+  pieces,
+  marks: pieces === 1 ? [letter] : Array.from({ length: pieces }, (_, index) => `${letter}${index + 1}`),
+})

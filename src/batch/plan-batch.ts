@@ -61,6 +61,7 @@ export function planBatch({
     confidence: started.ok ? started.confidence : 0,
     yield: started.yield,
     extras,
+    numbered: pieces,
   }
 
   const overhang = need.length + 2 * habits.facingAllowance + SAWN_LENGTH_TOLERANCE

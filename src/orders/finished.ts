@@ -11,7 +11,10 @@ export function finishedSizes(source: OrderSource, operations: readonly OrderedO
   return operations.flatMap((operation, index) => {
     const after = operations.slice(index + 1)
     const made = operation.sizes.filter(({ feature }) => operation.surfaces.includes(feature))
-    return [...made.map(size => sizeAsked(source, operation, size, after)), ...formAsked(source, operation, made)]
+    return [
+      ...made.map(size => sizeAsked(source, operation, size, after)),
+      ...formAsked({ source, operation, sizes: made, after }),
+    ]
   })
 }
 
@@ -38,11 +41,17 @@ function sizeAsked(
 }
 
 /** Roundness, run-out, flatness, roughness: what is measured at the operation and is none of its sizes. */
-function formAsked(
-  source: OrderSource,
-  operation: OrderedOperation,
-  sizes: readonly PlacedSize[],
-): readonly Finished[] {
+function formAsked({
+  source,
+  operation,
+  sizes,
+  after,
+}: {
+  readonly source: OrderSource
+  readonly operation: OrderedOperation
+  readonly sizes: readonly PlacedSize[]
+  readonly after: readonly OrderedOperation[]
+}): readonly Finished[] {
   const here = source.characteristics.filter(({ operation: at }) => at === operation.number)
   return here
     .filter(
@@ -62,7 +71,7 @@ function formAsked(
         ...quantity,
         ...whereFrom(source, operation, one, one.number),
         limits: { ...(lower !== undefined && { least: lower }), most: upper },
-        onTheWay: false,
+        onTheWay: after.some(({ surfaces }) => surfaces.includes(one.feature)),
       }
     })
 }

@@ -8,7 +8,6 @@ import { depthLeft, depthOrdered, isNitrided, surfaceExpected, surfaceLeft } fro
 import type { Drafted } from './drafted.ts'
 import { finishedReturns, finishedSizes } from './finished.ts'
 import { eccentricity, mostOff, stockFound } from './finishing-stock.ts'
-import { identity } from './identity.ts'
 import { jawLimit } from './jaw-limit.ts'
 import type { OrderedOperation, Visit } from './order-source.ts'
 import { layerAsPlated, layerLeft } from './plating-order.ts'
@@ -23,7 +22,6 @@ export function finishingOrder(visit: Visit): Drafted {
   const finish = finishedSizes(source, operations)
   return {
     points: [
-      ...identity(visit),
       ...arrival(visit, cased, plated),
       ...point('Datums and set-up', ...setUp(visit, cased)),
       ...stockFound(visit),
@@ -32,7 +30,6 @@ export function finishingOrder(visit: Visit): Drafted {
       ...point('Wheel, stones, coolant', ...tool(visit, plated ? undefined : (source.quench ?? cased), plated)),
       ...portEdges(visit, plated),
       ...point('Burn and cracks', ...burn(operations, plated ? undefined : (source.quench ?? cased))),
-      ...report(),
       ...point('Packing', 'Demagnetised, clean, oiled; each piece in its own sleeve, stood on end, never stacked.'),
       ...point(
         'Set-up piece',
@@ -190,9 +187,6 @@ function burn(
         : 'Temper etch to ISO 14104 after grinding, before any honing; agree the class.'),
   ]
 }
-
-const report = (): readonly Draft[] =>
-  point('Report', 'On the form that comes with this order, each piece by its number: sizes found and sizes finished.')
 
 function notGood(cased: CasePlan | undefined, plated: PlatingPlan | undefined): readonly (Said | string | false)[] {
   const apart = 'is reported and kept apart, not shipped as good.'

@@ -1,28 +1,37 @@
-import type { Visit } from './order-source.ts'
-import { count } from './quantity.ts'
-import type { Draft } from './say.ts'
-import { point, say } from './say.ts'
+import type { Marked, OutsideOrder } from './order.ts'
+import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
+import { type Draft, point } from './say.ts'
 
-/** Which pieces: told in words of the user's own, so that no figure of the plan hides in them. */
-export function identity({ source, operations }: Visit, ...more: readonly string[]): readonly Draft[] {
-  const { part, batch } = source
-  const [first] = operations
-  const pieces = count('asked', 'pieces', { value: batch.start })
-  const marked = source.operations.some(({ purpose, number }) => purpose === 'mark' && number < (first?.number ?? 0))
-  return point(
-    'Part',
-    `${part.number} ${part.title}, drawing revision ${part.revision}, batch ${batch.number}.`,
-    marked ? say`${pieces} pieces, each with its number: keep them with it.` : say`${pieces} pieces.`,
-    batch.heat === undefined ? 'Heat number as the bar certificate says.' : `Heat ${batch.heat}.`,
-    ...more,
+/** For whoever heats: pieces of one heat, and what they are of. */
+export const oneHeat = ({ source }: Visit): readonly Draft[] =>
+  point(
+    'Material',
+    `${source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,
+    ONE_HEAT,
   )
+
+export const ONE_HEAT = 'One heat in a charge: do not mix heats.'
+
+/** What the order is of, and between whom. */
+export function headOf(
+  { part, batch, works, firms, grade, operations }: OrderSource,
+  first: OrderedOperation,
+): Pick<OutsideOrder, 'from' | 'to' | 'part' | 'batch' | 'grade' | 'heat' | 'pieces' | 'which'> {
+  const firm = firms.find(({ name }) => name === first.workCentre)
+  const marked = operations.some(({ purpose, number }) => purpose === 'mark' && number < first.number)
+  return {
+    from: works,
+    to: { name: first.workCentre, ...firm?.contact },
+    part,
+    batch: batch.number,
+    grade,
+    ...(batch.heat !== undefined && { heat: batch.heat }),
+    pieces: batch.start,
+    which: marked ? whichOf(batch) : [],
+  }
 }
 
-/** For whoever hardens: the pieces of one heat, and what they are of. */
-export const oneHeat = (visit: Visit): readonly Draft[] => [
-  ...identity(visit, 'One heat in a charge: do not mix heats.'),
-  ...point(
-    'Material',
-    `${visit.source.grade}. The bar certificate with analysis, cast and heat treatment goes with the parts.`,
-  ),
+const whichOf = ({ numbered, extras }: OrderSource['batch']): readonly Marked[] => [
+  { from: 1, to: numbered, what: 'pieces' },
+  ...extras.map(({ what, marks }) => ({ marks, what: what.split(',')[0] ?? what })),
 ]

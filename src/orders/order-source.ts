@@ -1,3 +1,4 @@
+import type { Batch } from '../batch/batch.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
@@ -9,6 +10,7 @@ import type { Firm } from '../shop/firm.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import type { Notebook } from '../working.ts'
+import type { Party } from './order.ts'
 
 export type OrderedOperation = Operation & {
   readonly sizes: readonly PlacedSize[]
@@ -20,7 +22,10 @@ export type OrderedOperation = Operation & {
 /** What the orders are written from: what the rooms before have decided. */
 export type OrderSource = {
   readonly part: { readonly number: string; readonly title: string; readonly revision: string }
-  readonly batch: { readonly number: string; readonly start: number; readonly heat?: string }
+  readonly batch: Pick<Batch, 'number' | 'start' | 'heat' | 'extras' | 'numbered'>
+  /** Whoever orders; without a name where no works is told of. */
+  readonly works: Party
+  readonly firms: readonly Firm[]
   readonly grade: string
   readonly operations: readonly OrderedOperation[]
   readonly ladders: readonly PlacedLadder[]

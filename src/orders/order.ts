@@ -1,3 +1,4 @@
+import type { Contact } from '../shop/firm.ts'
 import type { Day, Kilogram } from '../units.ts'
 
 /**
@@ -61,14 +62,35 @@ export type Returned = Quantity & {
   readonly gauge?: string
 }
 
+/** Whoever orders, or is ordered from. What is not known is a blank to fill in. */
+export type Party = Contact & { readonly name?: string }
+
+/** Pieces by what is written on them: a run of numbers, or the marks of those that are no pieces of the batch proper. */
+export type Marked = {
+  readonly from?: number
+  readonly to?: number
+  readonly marks?: readonly string[]
+  readonly what: string
+}
+
 /** What goes to a firm with the pieces: one visit, whatever is done there. */
 export type OutsideOrder = {
   /** 1, 2, … in the order of the visits. */
   readonly number: number
+  /** To be named on the telephone, on slip and invoice. */
+  readonly reference: string
   readonly title: string
   readonly firm: string
+  readonly from: Party
+  readonly to: Party
   readonly operations: readonly number[]
+  readonly part: { readonly number: string; readonly title: string; readonly revision: string }
+  readonly batch: string
+  readonly grade: string
+  readonly heat?: string
   readonly pieces: number
+  /** Which they are, once they are marked. */
+  readonly which: readonly Marked[]
   /** As they come. */
   readonly mass: { readonly each: Kilogram; readonly all: Kilogram }
   readonly arrives: readonly Arriving[]
@@ -76,7 +98,13 @@ export type OutsideOrder = {
   readonly points: readonly OrderPoint[]
   readonly returns: readonly Returned[]
   readonly cautions: readonly string[]
+  /** From the day after the firm has them to the day they are ready. */
   readonly leadTime: Day
-  /** YYYY-MM-DD. */
+  /** Whose days those are. */
+  readonly counts: 'working days' | 'calendar days'
+  /** By the firm's price list, for the pieces that are expected to come to it. */
+  readonly price?: { readonly currency: string; readonly amount: number; readonly because: readonly string[] }
+  /** To leave our house, and to be back in it, YYYY-MM-DD; without a start date a blank. */
+  readonly sent?: string
   readonly due?: string
 }

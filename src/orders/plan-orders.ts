@@ -5,6 +5,7 @@ import { arriving } from './arriving.ts'
 import type { Drafted } from './drafted.ts'
 import { finishingOrder } from './finishing-order.ts'
 import { hardeningOrder } from './hardening-order.ts'
+import { headOf } from './identity.ts'
 import { massOf } from './mass.ts'
 import type { OutsideOrder } from './order.ts'
 import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
@@ -33,23 +34,31 @@ function orderOf(visit: Visit, number: number): OutsideOrder {
     ? drafted.flatMap(({ named = [] }) => named)
     : undefined
   const each = massOf(before?.shape ?? first.shape, densityOf(source.grade))
+  const { part, batch } = source
   return {
     number,
+    reference: `${part.number}/${batch.number}/${number}`,
     title: operations
       .map(({ name }, index) => (index === 0 ? name : name.charAt(0).toLowerCase() + name.slice(1)))
       .join(', '),
     firm: first.workCentre,
     operations: operations.map(operation => operation.number),
-    pieces: source.batch.start,
-    mass: { each, all: each * source.batch.start },
+    ...headOf(source, first),
+    mass: { each, all: each * batch.start },
     arrives: arriving(source, first.number, named),
     finish: drafted.flatMap(({ finish }) => finish),
     points: pointsOnce(drafted.flatMap(({ points }) => points)).map((point, index) => ({
       number: index + 1,
       ...point,
     })),
-    returns: onceFirst(drafted.flatMap(({ returns }) => returns)).map((row, index) => ({ number: index + 1, ...row })),
+    returns: onceFirst(drafted.flatMap(({ returns }) => returns)).map((row, index) => ({
+      number: index + 1,
+      ...row,
+      // A set-up piece and a coupon are not judged.
+      readings: Math.min(row.readings, batch.numbered),
+    })),
     cautions: [...new Set(drafted.flatMap(({ cautions }) => cautions))],
+    counts: source.firms.find(({ name }) => name === first.workCentre)?.counts ?? 'working days',
     // The pieces come back when the longest is done.
     leadTime: Math.max(0, ...operations.flatMap(({ firms }) => firms.map(({ leadTime }) => leadTime))),
   }

@@ -4,7 +4,6 @@ import type { PlatingPlan } from '../plating/plating-plan.ts'
 import { surfaceExpected } from './case-words.ts'
 import type { Drafted } from './drafted.ts'
 import { finishedReturns, finishedSizes } from './finished.ts'
-import { identity } from './identity.ts'
 import type { Quantity, Returned, Standing } from './order.ts'
 import type { OrderSource, Visit } from './order-source.ts'
 import { celsius, hardness, hours, length } from './quantity.ts'
@@ -26,7 +25,6 @@ export function platingOrder(visit: Visit): Drafted {
   const finish = finishedSizes(source, operations)
   return {
     points: [
-      ...identity(visit),
       ...condition(source, planned),
       ...point(
         'Plating',

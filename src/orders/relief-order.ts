@@ -1,6 +1,6 @@
 import { RELIEF_SAFETY } from '../handbook/hardening-safety.ts'
 import type { Drafted } from './drafted.ts'
-import { identity } from './identity.ts'
+import { ONE_HEAT } from './identity.ts'
 import type { Visit } from './order-source.ts'
 import { celsius } from './quantity.ts'
 import { point, say, sentence } from './say.ts'
@@ -19,13 +19,13 @@ export function reliefOrder(visit: Visit): Drafted {
   const asked = window && celsius('asked', 'stress-relieving temperature', window)
   return {
     points: [
-      ...identity(visit, 'One heat in a charge: do not mix heats.'),
       ...point(
         'Material and condition',
         temper === undefined
           ? `${source.grade}, condition as the bar certificate says.`
           : say`${source.grade}, tempered at ${celsius('given', 'temper of the bar', { value: temper })} by the bar certificate.`,
         'Rough turned, clean of oil and chips.',
+        ONE_HEAT,
       ),
       ...point(
         'Stress relief',

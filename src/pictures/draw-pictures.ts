@@ -23,6 +23,8 @@ const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 /** Where that saves a page. */
 const SMALL_ROOM: Room = { width: WIDTH, height: onPaper(60) }
+/** Half the width of a sheet, beside the sizes that an order tells of. */
+const ORDER_ROOM: Room = { width: onPaper(88), height: onPaper(76) }
 const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
 const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(128) }
@@ -45,12 +47,23 @@ export function drawPictures(
       [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],
       [`operation-${operation.number}`, drawOperation({ plan, operation, room: roomOf(operation), measure, units })],
     ]),
+    ...orderPictures(plan, measure, units),
     ...portPictures(plan, measure, units),
     ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure, units)]] as const) : []),
     ...(plan.case
       ? ([['hardness', drawHardnessCurve({ plan, hardened: plan.case, room: CHART_ROOM, measure, units })]] as const)
       : []),
   ])
+}
+
+/** One for an order: of the operation that is asked most of; a furnace, which makes no size, is shown by what goes into it. */
+function orderPictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
+  return plan.orders.flatMap(({ number, operations, finish }): readonly Named[] => {
+    const asked = (number: number) => finish.filter(({ operation }) => operation === number).length
+    const most = operations.reduce((best, number) => (asked(number) > asked(best) ? number : best), operations[0] ?? 0)
+    const operation = plan.operations.find(one => one.number === most)
+    return operation ? [[`order-${number}`, drawOperation({ plan, operation, room: ORDER_ROOM, measure, units })]] : []
+  })
 }
 
 /** A drawing again with less room, for a sheet that would otherwise run over by a few lines. */

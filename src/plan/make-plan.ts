@@ -15,6 +15,7 @@ import { planPorts } from '../ports/plan-ports.ts'
 import { firmOf } from '../route/house-or-outside.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
+import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
 import { ovalityBorne } from '../stock/ovality-borne.ts'
 import { withBatchChances } from '../stock/with-chances.ts'
@@ -125,6 +126,8 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
   const orders = planOrders({
     part: { number, title, revision },
     batch: batch.batch,
+    works: { ...(shop.name !== BUILT_IN_SHOP.name && { name: shop.name }), ...shop.contact },
+    firms: shop.firms,
     grade: batch.material.grade,
     operations: planned,
     ladders,

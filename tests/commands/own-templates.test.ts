@@ -13,7 +13,7 @@ describe("a folder of the works' own templates", () => {
       'own/material.hbs:2:3: asks for view.nothing, which the sheet does not have',
     ],
     ['own/material.hbs', '<p>x</p><blink>x</blink>', 'own/material.hbs:1:9: <blink> is outside the markup'],
-    ['own/order-terms.hbs', '<p>{{{x}}}</p>', 'own/order-terms.hbs:1:4: text must be escaped'],
+    ['own/stock.hbs', '<p>{{{x}}}</p>', 'own/stock.hbs:1:4: text must be escaped'],
     ['own/opertion.hbs', '<p>x</p>', 'own/opertion.hbs: no sheet has a template "opertion": did you mean operation?'],
     ['own/notes.txt', 'x', 'own: the folder has no template, no file that ends in .hbs'],
   ])('%s with %j is refused in one line', async (name, text, why) => {

@@ -7,9 +7,8 @@ const relief = orderFor(plan, 'stress-relieve')
 const textOf = (title: string, of = order): string => pointOf(of, title).text.join('\n')
 
 describe('the order to the heat treater (fields common practice, no source; certificate after a coating-engineering course)', () => {
-  it('has thirteen points', () => {
+  it('has twelve points', () => {
     expect(order.points.map(({ title }) => title)).toEqual([
-      'Part',
       'Material',
       'Condition on arrival',
       'Process allowed',

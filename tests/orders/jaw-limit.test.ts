@@ -15,6 +15,8 @@ function limitIn(grade: string): number {
   const source: OrderSource = {
     part,
     batch,
+    works: {},
+    firms: [],
     grade,
     operations,
     ladders: [],

@@ -22,8 +22,8 @@ describe('the order to the plater (fields common practice, no source)', () => {
     }
   })
 
-  it('has thirteen points', () => {
-    expect(order.points).toHaveLength(13)
+  it('has twelve points', () => {
+    expect(order.points).toHaveLength(12)
   })
 
   it('gives the bore before and as plated, and the layer with its limits', () => {

@@ -157,7 +157,7 @@ const CHECKED = { operations: OPERATIONS, characteristics: CHARACTERISTICS }
 export const SAMPLE_PLAN: Plan = {
   part: { number: 'OX-098-21', title: 'Cylinder liner', revision: 'B', kind: 'liner' },
   shop: { name: 'Oxmere Pump Works', fixture: { ...BUILT_IN_SHOP.fixture, faceDistance: 80, pivotHeight: 50 } },
-  batch: { number: '2631', quantity: 12, start: 15, confidence: 0.9, yield: 0.9, extras: [] },
+  batch: { number: '2631', quantity: 12, start: 15, confidence: 0.9, yield: 0.9, extras: [], numbered: 15 },
   operations: OPERATIONS.map(operation => ({
     ...operation,
     sizes: withPlaces({

@@ -31,7 +31,8 @@ export const EVERY_FIELD: EveryField<Plan> = {
     start: 16,
     confidence: 0.95,
     yield: 0.9,
-    extras: [{ what: 'coupon', pieces: 1 }],
+    extras: [{ what: 'coupon', pieces: 1, marks: ['C'] }],
+    numbered: 15,
   },
   operations: [
     {

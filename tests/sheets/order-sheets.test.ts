@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { OutsideOrder } from '../../src/orders/order.ts'
 import { orderSheets } from '../../src/sheets/order-sheets.ts'
+import { orderView } from '../../src/sheets/views/order-view.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { figureWords, limitWords, quantityWords } from '../../src/sheets/views/quantity-words.ts'
 import { returnView } from '../../src/sheets/views/return-view.ts'
@@ -26,6 +27,12 @@ const orderOf = (operation: number): OutsideOrder => {
   if (!found) throw new Error(`no order holds ${operation}`)
   return found
 }
+/** Of a column of the form, its limit in one line. */
+const limitOn = (order: OutsideOrder, name: string): string | undefined =>
+  returnView(order, MM)
+    .flatMap(({ heads }) => heads)
+    .find(head => head.name.startsWith(name))
+    ?.limits.join(' ')
 const NITRIDE = orderOf(110)
 const GRIND = orderOf(150)
 const RELIEF = orderOf(40)
@@ -36,9 +43,7 @@ describe('what was said twice, and differently, on an order', () => {
     expect(new Set(asked).size).toBe(1)
     expect(asked[0]).toBeGreaterThanOrEqual(470)
     expect(printed(NITRIDE)).not.toMatch(/650/)
-    const { tables } = returnView(NITRIDE, MM)
-    const row = tables.flatMap(({ rows }) => rows).find(({ name }) => name.startsWith('surface hardness'))
-    expect(row?.limits).toBe(`not under ${asked[0]}`)
+    expect(limitOn(NITRIDE, 'surface hardness')).toBe(`not under ${asked[0]}`)
   })
   it('the test load is one for the surface, whichever sheet names it', () => {
     const loads = new Set([...printed(NITRIDE).matchAll(/(?:under|and) \d{3} (HV[\d.]*)/g)].map(([, load]) => load))
@@ -61,14 +66,14 @@ describe('what was said twice, and differently, on an order', () => {
     expect(printed(NITRIDE)).not.toMatch(/\boiled\b/)
   })
   it('the form asks 49 readings of the hardener, with a limit for each that has one', () => {
-    const { tables } = returnView(NITRIDE, MM)
-    const cells = tables.flatMap(({ rows }) => rows.flatMap(row => row.cells.filter(({ measure }) => measure)))
+    const cells = returnView(NITRIDE, MM).flatMap(({ rows }) =>
+      rows.flatMap(row => row.cells.filter(({ measure }) => measure)),
+    )
     expect(cells).toHaveLength(49)
-    const limits = (name: string) => tables.flatMap(({ rows }) => rows).find(row => row.name.startsWith(name))?.limits
-    expect(limits('compound layer')).toBe('not over 0.015')
-    expect(limits('ovality of seat')).toBe('not over 0.018')
-    expect(limits('bow of the axis')).toBe('not over 0.010')
-    expect(limits('seat Ø, before')).toBe('report')
+    expect(limitOn(NITRIDE, 'compound layer')).toBe('not over 0.015')
+    expect(limitOn(NITRIDE, 'ovality of seat')).toBe('not over 0.018')
+    expect(limitOn(NITRIDE, 'bow of the axis')).toBe('not over 0.010')
+    expect(limitOn(NITRIDE, 'seat Ø, before')).toBe('report')
   })
   it('sizes that we only predict are not what goes back from the hardener', () => {
     expect(NITRIDE.finish).toEqual([])
@@ -77,6 +82,21 @@ describe('what was said twice, and differently, on an order', () => {
 })
 
 describe('an order on paper', () => {
+  it.each(plan.orders.map(order => [order.title, order] as const))(
+    '%s: says whom to ring at either end',
+    (_, order) => {
+      for (const number of ['01632 960 171', order.to.telephone ?? 'none']) expect(printed(order)).toContain(number)
+      expect(printed(order)).toContain(order.reference)
+    },
+  )
+  it('leaves a blank for what nobody has said', () => {
+    const { parties } = orderView(plan, { ...GRIND, from: {}, to: { name: 'a licensed hardener' } }, MM)
+    expect(parties).toEqual([
+      { what: 'Name', from: '', to: 'a licensed hardener' },
+      { what: 'Ring', from: '', to: '' },
+      { what: 'E-mail', from: '', to: '' },
+    ])
+  })
   it.each(plan.orders.map(order => [order.title, order] as const))(
     '%s: no sentence stands on two pages',
     (_, order) => {
@@ -140,14 +160,25 @@ describe('the form that comes back', () => {
   it('numbers its rows as they stand, what is read once in front', () => {
     const plated = demoPlan('OX-105-02').orders[1]
     if (!plated) throw new Error('no order')
-    const { tables } = returnView(plated, MM)
-    const numbers = [...new Set(tables.flatMap(({ rows }) => rows.map(({ number }) => Number(number))))]
+    const heads = returnView(plated, MM).flatMap(table => table.heads)
+    const numbers = heads.map(({ number }) => Number(number))
     expect(numbers).toEqual(numbers.toSorted((a, b) => a - b))
-    expect(tables[0]?.rows.map(({ name }) => name)[0]).toBe('bake, of the load')
+    expect(heads[0]?.name).toBe('bake, of the load, h')
+  })
+  it('has a line for each piece by what is written on it, or a blank to write that in', () => {
+    const pieces = (order: OutsideOrder) =>
+      returnView(order, MM)
+        .at(-1)
+        ?.rows.map(({ piece }) => piece)
+    const { numbered, start, extras } = plan.batch
+    expect(pieces(GRIND)).toEqual(Array.from({ length: numbered }, (_, index) => String(index + 1)))
+    expect(numbered + extras.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(start)
+    expect(pieces(NITRIDE)).toEqual(['', '', '', '', ''])
   })
   it('speaks of numbered pieces only once they are marked', () => {
-    expect(printed(RELIEF)).not.toMatch(/its number|piece numbers/)
-    expect(printed(NITRIDE)).toContain('each with its number')
+    const { numbered } = plan.batch
+    expect(printed(RELIEF)).not.toMatch(/set-up piece/)
+    expect(printed(NITRIDE)).toContain(`1 to ${numbered}; S the set-up piece; C the hardening coupon`)
   })
 })
 

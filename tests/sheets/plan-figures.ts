@@ -110,8 +110,6 @@ export function aboutOf(plan: Plan, { template, corner, documentType }: SheetId)
         checks.filter(({ stage }) => documentType.endsWith(stage.replace('-', ' '))),
       )
     case 'order':
-    case 'order-terms':
-    case 'return-form':
       return poolOf(
         everywhere,
         order,

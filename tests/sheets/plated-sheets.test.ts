@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { SHADE } from '../../src/pictures/marks.ts'
 import { drawLadders } from '../../src/pictures/size-ladder.ts'
 import { orderSheets } from '../../src/sheets/order-sheets.ts'
-import { orderTermsView, orderView } from '../../src/sheets/views/order-view.ts'
+import { orderView } from '../../src/sheets/views/order-view.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { stockView } from '../../src/sheets/views/stock-view.ts'
 import { demoPlan, typeface } from './demo-packet.ts'
@@ -16,9 +16,9 @@ describe('the plated demo part on paper', () => {
   it('plans without an error or a warning', () => {
     expect(plan.findings.filter(({ severity }) => severity !== 'note')).toEqual([])
   })
-  it('orders the plating and the heats beside it once, with specification and return form', () => {
+  it('orders the plating and the heats beside it once, with specification and return form in one', () => {
     const titles = plan.orders.map(order => orderSheets(plan, order, MM).map(({ template }) => template))
-    expect(titles).toEqual(Array.from({ length: 3 }, () => ['order', 'order-terms', 'return-form']))
+    expect(titles).toEqual(Array.from({ length: 3 }, () => ['order']))
   })
   it('tells the plater what comes, what to lay on and what to bake', () => {
     const [, plating] = plan.orders
@@ -27,8 +27,8 @@ describe('the plated demo part on paper', () => {
     expect(view.arrives.find(({ what }) => what === 'bore Ø')?.limits).toMatch(/60\.150.*60\.163/)
     // From 59.9365 and 59.9765: never printed outside.
     expect(view.finish.map(({ judged }) => judged.replaceAll('\u00a0', ' '))).toEqual(['59.937 / 59.976'])
-    const text = orderTermsView(plating, MM)
-      .points.flatMap(({ text }) => text)
+    const text = view.points
+      .map(({ text }) => text)
       .join('\n')
       .replaceAll('\u00a0', ' ')
     expect(text).toContain('a layer of 0.100 (0.081 to 0.119) mm a side')

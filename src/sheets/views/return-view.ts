@@ -2,70 +2,71 @@ import type { OutsideOrder, Returned } from '../../orders/order.ts'
 import type { PaperFigures } from './paper-figures.ts'
 import { limitWords, unitWords } from './quantity-words.ts'
 
-/** Columns to write in that stand beside the limits. */
-const ACROSS = 5
+/** Columns that leave each cell room to write in, across the sheet. */
+const ACROSS = 9
 
-/** The form that comes back: a row a reading that the order asks for, a column a piece. */
-export type ReturnView = {
-  readonly tables: readonly {
-    /** Heads of the columns; nothing where one is not needed. */
-    readonly columns: readonly string[]
-    readonly rows: readonly {
-      readonly number: string
-      readonly name: string
-      readonly unit: string
-      readonly gauge: string
-      readonly limits: string
-      readonly cells: readonly { readonly measure: boolean }[]
-    }[]
+export type ReturnTable = {
+  readonly heads: readonly {
+    readonly number: string
+    readonly name: string
+    /** A line each: a pair to judge by is two. */
+    readonly limits: readonly string[]
   }[]
+  readonly rows: readonly { readonly piece: string; readonly cells: readonly { readonly measure: boolean }[] }[]
 }
 
-/** Load and coupon first, then pieces 1 to 5, 6 to 10 …; only what is still to measure is in the later tables. */
-export function returnView({ returns, pieces, finish }: OutsideOrder, figures: PaperFigures): ReturnView {
+/** The form that comes back: a column a reading that the order asks for, a row a piece; what is read once is one row. */
+export function returnView({ returns, which, finish }: OutsideOrder, figures: PaperFigures): readonly ReturnTable[] {
   const once = returns.filter(({ of }) => of !== 'piece')
   const each = returns.filter(({ of }) => of === 'piece')
   const most = Math.max(0, ...each.map(({ readings }) => readings))
-  // Which pieces are marked is known when they are.
-  const head = most < pieces ? 'Marked' : 'Piece'
   const tied = returns.some(({ characteristic }) => characteristic !== undefined)
-  const row = (one: Returned, cells: readonly boolean[]) => ({
+  const head = (one: Returned) => ({
     // Tied to the drawing where that numbers anything: two rows of numbers on one form would be taken for each other.
     number: tied ? String(one.characteristic ?? '') : String(one.number),
     name: nameOf(
       one,
       finish.some(({ state }) => state === one.state),
+      unitWords(one, figures),
     ),
-    unit: unitWords(one, figures),
-    gauge: one.gauge ?? '',
-    limits: limitWords(one, figures),
-    cells: cells.map(measure => ({ measure })),
+    limits: limitWords(one, figures).split(/\u00a0\/\u00a0| (?=[\d−])/),
   })
-  const tables = Array.from({ length: Math.ceil(most / ACROSS) }, (_, index) => {
-    const columns = Array.from({ length: ACROSS }, (_, column) => index * ACROSS + column + 1)
-    return {
-      columns: columns.map(piece => (piece <= most ? `${head} ${piece}` : '')),
-      rows: each
-        .filter(({ readings }) => readings > index * ACROSS)
-        .map(one =>
-          row(
-            one,
-            columns.map(piece => piece <= one.readings),
-          ),
-        ),
-    }
+  const marks = marksOf(which)
+  const all = most === marks.length
+  const table = (columns: readonly Returned[], rows: readonly (readonly [string, number])[]): ReturnTable => ({
+    heads: columns.map(head),
+    rows: rows.map(([piece, index]) => ({
+      piece,
+      cells: columns.map(({ readings }) => ({ measure: index < readings })),
+    })),
   })
-  const single = [true, ...Array.from({ length: ACROSS - 1 }, () => false)]
-  return {
-    tables: [
-      ...(once.length === 0
-        ? []
-        : [{ columns: single.map(write => (write ? 'Read' : '')), rows: once.map(one => row(one, single)) }]),
-      ...tables,
-    ],
-  }
+  const rows = Array.from({ length: most }, (_, index) => [all ? (marks[index] ?? '') : '', index] as const)
+  return [
+    ...evenly(once).map(columns => table(columns, [['Read', 0]])),
+    ...evenly(each).map(columns => table(columns, rows)),
+  ]
 }
 
-/** `bore Ø, before`; of a coupon or a load, said so. As it goes back, a size needs no more words. */
-const nameOf = ({ label, state, of }: Returned, goesBack: boolean): string =>
-  [label, ...(state === undefined || goesBack ? [] : [state]), ...(of === 'piece' ? [] : [`of the ${of}`])].join(', ')
+/** What is written on each piece that is judged. Where only some are measured, which is known when they are marked. */
+const marksOf = (which: OutsideOrder['which']): readonly string[] =>
+  which.flatMap(({ from, to }) =>
+    from === undefined || to === undefined
+      ? []
+      : Array.from({ length: to - from + 1 }, (_, index) => String(from + index)),
+  )
+
+/** No table wider than the sheet, and none of a few columns beside a full one. */
+function evenly<T>(all: readonly T[]): readonly (readonly T[])[] {
+  const tables = Math.ceil(all.length / ACROSS)
+  const size = Math.ceil(all.length / Math.max(1, tables))
+  return Array.from({ length: tables }, (_, index) => all.slice(index * size, (index + 1) * size))
+}
+
+/** `bore Ø, before, mm`; of a coupon or a load, said so. As it goes back, a size needs no more words. */
+const nameOf = ({ label, state, of }: Returned, goesBack: boolean, unit: string): string =>
+  [
+    label,
+    ...(state === undefined || goesBack ? [] : [state]),
+    ...(of === 'piece' ? [] : [`of the ${of}`]),
+    ...(unit === '' ? [] : [unit]),
+  ].join(', ')
