@@ -119,6 +119,7 @@ type CaseCode =
   | 'case/process-refused' // The process is refused for this part or grade: choose another process or material.
   | 'case/record-passed-over' // A record of the works was not used for growth, and why: nothing, if the reason is right.
   | 'case/record-undivided' // A record has one growth for all surfaces: measure outside, bore and length apart.
+  | 'case/stress-relief-near-temper' // Stress relief comes near the temper of the bar: keep to its temperature, or buy bar tempered hotter.
   | 'case/stress-relief-window' // No stress-relief temperature lies between nitriding and temper: nitride cooler, or buy bar tempered hotter.
   | 'case/temper-margin' // Nitriding comes close to the temper of the bar: nitride cooler, or buy bar tempered hotter.
   | 'case/temper-unknown' // The temper of the bar is not given: read it from the certificate into `temper:`.
@@ -188,6 +189,7 @@ type PortCode =
   | 'ports/tilt-limits' // The fixture does not tilt that far: turn the part round, or draw the port flatter.
   | 'ports/tilting-clearance' // While it tilts the fixture comes near the tool: take the tool out before every change of tilt.
   | 'ports/timing-in-class' // An opening is unusual for the speed of the engine: see whether it is a slip of the pen.
+  | 'ports/to-get' // The works has no such cutter: buy or borrow the one that is named, and list it in the shop file.
   | 'ports/too-steep' // A stream runs along the wall: let it rise less.
   | 'ports/transfer-near-exhaust' // A transfer lies close to the exhaust: move it away.
   | 'ports/transfer-width' // A transfer is wide for the rings: draw it narrower.
@@ -204,6 +206,7 @@ type CuttingCode =
   | 'cutting/burn-screen' // Grinding comes near what burns: less infeed, a faster work speed, a sharper wheel, more coolant.
   | 'cutting/chip-too-thin' // The chip is thinner than the edge is round: draw a larger corner for a larger cutter.
   | 'cutting/cutter-bends' // The cutter bends by too much of the edge's tolerance: take a shorter or thicker one.
+  | 'cutting/from-both-ends' // No tool goes through from one end: turn the part round, and clock it true by what was cut first.
   | 'cutting/grip-too-light' // The jaws may not hold against the cut: press more, grip more, or carry the free end.
   | 'cutting/hardness-missing' // The hardness of the bar is not given and speeds hang on it: write it.
   | 'cutting/jaws-bend-wall' // Jaws that hold bend the wall out of round: hold it right round or endwise, or cut lighter.
@@ -221,6 +224,7 @@ type CuttingCode =
   | 'cutting/slow-cutter' // The spindle is too slow for the cutter: use a faster spindle or a larger cutter, not more feed.
   | 'cutting/stones-and-ports' // The stones are short for the belt of ports and tip in: list longer ones.
   | 'cutting/stones-leave-more' // No stones on hand leave so fine a finish: list finer ones.
+  | 'cutting/to-get' // The works has no such tool: buy or borrow the one that is named, and list it in the shop file.
   | 'cutting/too-fine-to-turn' // The roughness asks for a feed at which the tool rubs: take a larger nose, or grind.
   | 'cutting/too-hard-to-cut' // The bar is too hard for small end mills: buy it softer.
   | 'cutting/wheel-and-bore' // The wheel is too large or too small for the bore: mount one of the size that is named.

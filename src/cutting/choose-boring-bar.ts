@@ -1,8 +1,9 @@
 import { ELASTIC_MODULUS, LARGEST_BAR_IN_BORE, LONGEST_OVERHANG } from '../handbook/boring-bar.ts'
-import { toolsOf } from '../shop/tool.ts'
+import { handOrGet } from '../shop/tools-to-get.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
+import { sayToGet } from './to-get.ts'
 
 /** A bar as far out as the cut asks for. */
 export type StandingBar = {
@@ -23,19 +24,41 @@ export function chooseBoringBar(
   depth: Millimetre,
   nose: 'largest' | 'smallest',
 ): StandingBar | undefined {
-  const overhang = depth + BEYOND
-  const [bar] = toolsOf(task.shop, 'boring bar')
-    .filter(({ diameter, reach }) => diameter <= LARGEST_BAR_IN_BORE * bore + 1e-9 && reach >= overhang - 1e-9)
-    .toSorted((a, b) => b.diameter - a.diameter || (nose === 'largest' ? -1 : 1) * (a.noseRadius - b.noseRadius))
+  const whole = depth + BEYOND
+  const half = depth / 2 + BEYOND
+  const standing = (out: Millimetre) =>
+    handOrGet(
+      task.shop,
+      'boring bar',
+      bars =>
+        bars
+          .filter(({ diameter, reach }) => diameter <= LARGEST_BAR_IN_BORE * bore + 1e-9 && reach >= out - 1e-9)
+          .toSorted(
+            (a, b) => b.diameter - a.diameter || (nose === 'largest' ? -1 : 1) * (a.noseRadius - b.noseRadius),
+          )[0],
+    )
+  const through = standing(whole)
+  const bar = through ?? standing(half)
+  const overhang = through ? whole : half
   if (!bar) {
     task.report({
       code: 'cutting/no-boring-bar',
       severity: 'error',
-      message: `no boring bar on hand goes into a bore of ${figure(bore)} mm and reaches ${figure(overhang)} mm: it may be at most ${figure(LARGEST_BAR_IN_BORE * bore)} mm thick`,
-      hint: 'list one under `tools:` in the shop file',
+      message: `no boring bar that is sold goes into a bore of ${figure(bore)} mm and reaches ${figure(overhang)} mm, half-way from either end: it may be at most ${figure(LARGEST_BAR_IN_BORE * bore)} mm thick`,
+      hint: 'have it bored or gun drilled by agreement: a damped bar reaches ten diameters',
       path: '/body/bore',
     })
     return undefined
+  }
+  sayToGet(task, bar, `for a bore of ${figure(bore)} mm, ${figure(overhang)} mm out`)
+  if (!through) {
+    task.report({
+      code: 'cutting/from-both-ends',
+      severity: 'warning',
+      message: `a bore of ${figure(bore)} mm is bored from both ends, ${figure(overhang)} mm out each time: no bar that goes in stands out ${figure(whole)} mm`,
+      hint: 'clock the part true by what was bored first; a step of a few hundredths may stay in the middle',
+      path: '/body/bore',
+    })
   }
   const { material } = bar
   const most = LONGEST_OVERHANG[material]

@@ -1,10 +1,12 @@
 import { HONING_GRITS, STONE_RULES } from '../handbook/honing-data.ts'
 import type { Roughness } from '../limits.ts'
-import { type Abrasive, toolsOf } from '../shop/tool.ts'
+import { type Abrasive, type Hone, toolsOf } from '../shop/tool.ts'
+import { toolsToGet } from '../shop/tools-to-get.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import type { Belt } from './ports-and-wheel.ts'
+import { sayToGet } from './to-get.ts'
 import type { BandCut } from './turned-cuts.ts'
 
 export type Stones = {
@@ -27,10 +29,12 @@ export function chooseStones(
   belt: Belt | undefined,
 ): StonePair | undefined {
   const iron = task.material.family === 'grey iron' || task.material.family === 'ductile iron'
-  const stones = allStones(task)
+  const stones = allStones(toolsOf(task.shop, 'hone'))
   const least = leastLength(belt)
   const most = (cut.length - STONE_RULES.shortestStroke) / (1 - 2 * STONE_RULES.overrun)
-  const long = stones.filter(({ length }) => length >= least - 1e-9 && length <= most + 1e-9)
+  const within = (all: readonly Stones[]) => all.filter(({ length }) => length >= least - 1e-9 && length <= most + 1e-9)
+  const onHand = within(stones)
+  const long = onHand.length > 0 ? onHand : within(allStones(toolsToGet('hone')))
   if (long.length === 0) {
     refuse({ task, cut, belt, stones, least, most })
     return undefined
@@ -50,11 +54,13 @@ export function chooseStones(
     })
   }
   const rough = usable.find(({ grit }) => grit < last.grit)
+  for (const set of [last, ...(rough ? [rough] : [])])
+    sayToGet(task, set, `for ${cut.feature}, ${figure(cut.length)} mm long`)
   return { last, ...(rough ? { rough } : {}) }
 }
 
-const allStones = ({ shop }: CuttingTask): readonly Stones[] =>
-  toolsOf(shop, 'hone').flatMap(({ name, stones: { length, count, abrasive, grit } }) => {
+const allStones = (hones: readonly Hone[]): readonly Stones[] =>
+  hones.flatMap(({ name, stones: { length, count, abrasive, grit } }) => {
     const row = HONING_GRITS.findLast(known => known.grit <= grit)
     return row ? [{ name, length, count, abrasive, grit, leaves: abrasive === 'CBN' ? row.cbn : row.alumina }] : []
   })

@@ -4,7 +4,7 @@ import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { fromHandbook, told, worked } from '../known.ts'
-import { toolsOf } from '../shop/tool.ts'
+import { handOrGet } from '../shop/tools-to-get.ts'
 import type { Kilowatt, Millimetre, MillimetrePerRevolution } from '../units.ts'
 import { SCRATCH } from '../working.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
@@ -12,6 +12,7 @@ import { drillForces } from './drill-cut.ts'
 import { figure } from './figure.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
+import { sayToGet } from './to-get.ts'
 import { ofTool, PRACTICE, SETTLED } from './where-from.ts'
 
 export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
@@ -31,21 +32,29 @@ export function drillThrough(
   const about = { operation: operation.number, about: 'bore' }
   const through = ({ diameter, point }: { diameter: Millimetre; point: number }): Millimetre =>
     length + pointLength.value({ D: diameter, sigma: point }) + TURNING_STARTS.overtravel + BREAKTHROUGH.clearance
-  const drill = toolsOf(shop, 'drill')
-    .filter(
-      tool => tool.diameter >= least - 1e-9 && tool.diameter <= most + 1e-9 && tool.fluteLength >= through(tool) - 1e-9,
-    )
-    .toSorted((a, b) => b.diameter - a.diameter)[0]
+  const drill = handOrGet(
+    shop,
+    'drill',
+    drills =>
+      drills
+        .filter(
+          tool =>
+            tool.diameter >= least - 1e-9 && tool.diameter <= most + 1e-9 && tool.fluteLength >= through(tool) - 1e-9,
+        )
+        .toSorted((a, b) => b.diameter - a.diameter || a.fluteLength - b.fluteLength)[0],
+  )
   if (!drill) {
     task.report({
       code: 'cutting/no-drill',
       severity: 'error',
-      message: `no drill on hand goes ${figure(length)} mm deep at ${least > 0 ? `${figure(least, 4)} to ${figure(most, 4)} mm` : `${figure(most)} mm or less`}${purpose}`,
-      hint: 'list one under `tools:` in the shop file',
+      message: `no drill that is sold goes ${figure(length)} mm deep at ${least > 0 ? `${figure(least, 4)} to ${figure(most, 4)} mm` : `${figure(most)} mm or less`}${purpose}`,
+      hint: 'have it drilled deep by agreement, or take tube',
       path: '/body/bore',
     })
     return undefined
   }
+
+  sayToGet(task, drill, `${figure(length)} mm deep${purpose}`)
 
   const D = drill.diameter
   const changeable = D >= DRILL_FEED_LIMIT.changeableEdgesFrom

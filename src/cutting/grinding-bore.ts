@@ -2,7 +2,8 @@ import { barStiffness, ELASTIC_MODULUS } from '../handbook/boring-bar.ts'
 import { equivalentDiameterInside, grindingStroke } from '../handbook/grinding.ts'
 import { LONGEST_QUILL, PORTED_BORE, WHEEL_IN_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { told } from '../known.ts'
-import { type InternalWheel, toolsOf } from '../shop/tool.ts'
+import type { InternalWheel } from '../shop/tool.ts'
+import { handOrGet } from '../shop/tools-to-get.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
@@ -11,6 +12,7 @@ import { faceGrinding } from './grinding-face.ts'
 import { grindingSetting, startingWheel } from './ground-work.ts'
 import { watchPorts } from './ports-and-wheel.ts'
 import type { Step } from './step.ts'
+import { sayToGet } from './to-get.ts'
 import { traverseGrinding, wheelSpin } from './traverse-grinding.ts'
 import { type BandCut, boreCuts } from './turned-cuts.ts'
 import { AS_CUT, ofTool, PRACTICE } from './where-from.ts'
@@ -68,15 +70,18 @@ function grindBand(task: CuttingTask, cut: BandCut): readonly Step[] {
 }
 
 function wheelFor(task: CuttingTask, cut: BandCut): InternalWheel | undefined {
-  const wheels = toolsOf(task.shop, 'internal wheel').toSorted((a, b) => b.diameter - a.diameter)
-  const best = wheels.find(({ diameter }) => diameter <= WHEEL_IN_BORE.most * cut.from + 1e-9)
-  const wheel = best ?? wheels.findLast(({ diameter }) => diameter < WHEEL_IN_BORE.burns * cut.from)
+  const wheel = handOrGet(task.shop, 'internal wheel', list => {
+    const wheels = list.toSorted((a, b) => b.diameter - a.diameter)
+    const best = wheels.find(({ diameter }) => diameter <= WHEEL_IN_BORE.most * cut.from + 1e-9)
+    return best ?? wheels.findLast(({ diameter }) => diameter < WHEEL_IN_BORE.burns * cut.from)
+  })
+  if (wheel) sayToGet(task, wheel, `for ${cut.feature} of ${figure(cut.from, 4)} mm`)
   if (!wheel) {
     task.report({
       code: 'cutting/no-wheel',
       severity: 'error',
-      message: `no internal wheel on hand goes into a bore of ${figure(cut.from, 4)} mm: ${figure(WHEEL_IN_BORE.least * cut.from)} to ${figure(WHEEL_IN_BORE.most * cut.from)} mm is right`,
-      hint: 'list one under `tools:` in the shop file',
+      message: `no internal wheel that is sold goes into a bore of ${figure(cut.from, 4)} mm: ${figure(WHEEL_IN_BORE.least * cut.from)} to ${figure(WHEEL_IN_BORE.most * cut.from)} mm is right`,
+      hint: 'lap it, or have it made by agreement',
       path: '/body/bore',
     })
     return undefined

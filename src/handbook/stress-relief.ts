@@ -6,6 +6,8 @@ export const STRESS_RELIEF_MARGINS = {
   overNitriding: 20,
   /** Under the temper: the steel cards of 42CrMo4 and 34CrAlNi7-10 (Lucefin) give 50. */
   underTemper: 50,
+  /** The least that a careful furnace keeps under it. Common practice, no source. */
+  leastUnderTemper: 20,
 } as const
 
 /** Kelvin that the temper must lie over the nitriding temperature. */

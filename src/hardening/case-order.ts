@@ -5,7 +5,7 @@ import type { Celsius, Millimetre, Vickers } from '../units.ts'
 import { openNotebook } from '../working.ts'
 import type { CaseFigures } from './case-figures.ts'
 import type { CaseOrder } from './case-plan.ts'
-import { stressReliefIn } from './case-temper.ts'
+import { stressReliefIn, temperWanted } from './case-temper.ts'
 
 /** What goes on the hardener's order besides the case. */
 export function caseOrder({
@@ -26,8 +26,9 @@ export function caseOrder({
   const { hardness, temper } = part.material
   const asked = part.hardening?.hardness?.least
   const { load } = standardLoad(Math.min(SURFACE_LOAD, largestLoad.value({ HV: surface.usual, N_r: depth })))
-  const relief =
-    tempered && temper !== undefined ? stressReliefIn(openNotebook(), part, temperature, temper) : undefined
+  const relief = tempered
+    ? stressReliefIn(openNotebook(), part, temperature, temper ?? temperWanted(temperature))
+    : undefined
   return {
     term,
     surfaceLoad: `HV${load}`,

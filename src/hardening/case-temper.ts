@@ -42,6 +42,8 @@ export function stressReliefIn(
     about,
   )
   if (most >= least) return { least, most, chosen: (least + most) / 2 }
+  // Nearer to the temper than the cards say, and still under it: the coolest that does is taken, and said.
+  if (temper - least >= STRESS_RELIEF_MARGINS.leastUnderTemper) return { least, most: least, chosen: least }
   return partFinding({
     part,
     severity: 'error',
@@ -52,7 +54,28 @@ export function stressReliefIn(
   })
 }
 
-export function temperUnknown(part: Part): Finding {
+/** No window at all, or one that is nearer to the temper than the steel cards keep it. */
+export function reliefFindings(part: Part, relief: StressReliefWindow | Finding, temper: Celsius): readonly Finding[] {
+  if ('code' in relief) return [relief]
+  const under = temper - relief.most
+  if (under >= STRESS_RELIEF_MARGINS.underTemper - 1e-9) return []
+  return [
+    partFinding({
+      part,
+      severity: 'warning',
+      code: 'case/stress-relief-near-temper',
+      path: '/material/temper',
+      message: `stress relief at ${fixed(relief.most, 0)} °C is ${fixed(under, 0)} K under the temper of ${fixed(temper, 0)} °C; ${STRESS_RELIEF_MARGINS.underTemper} K is usual`,
+      hint: `have the furnace keep to it within 5 K and look at the bar's hardness after, or buy bar tempered at ${fixed(relief.least + STRESS_RELIEF_MARGINS.underTemper, 0)} °C or more`,
+    }),
+  ]
+}
+
+/** The temper that a bar must have so that stress relief over nitriding leaves it alone: what to buy where none is given. */
+export const temperWanted = (nitriding: Celsius): Celsius =>
+  nitriding + STRESS_RELIEF_MARGINS.overNitriding + STRESS_RELIEF_MARGINS.underTemper
+
+export function temperUnknown(part: Part, nitriding: Celsius): Finding {
   const { grade, hardness } = part.material
   const estimates = hardness === undefined ? undefined : temperEstimates(grade, hardness)
   const apart = estimates
@@ -60,11 +83,11 @@ export function temperUnknown(part: Part): Finding {
     : ''
   return partFinding({
     part,
-    severity: 'error',
+    severity: 'warning',
     code: 'case/temper-unknown',
     path: '/material',
-    message: `the tempering temperature of the ${grade} bar is not given: whether nitriding softens it cannot be told`,
-    hint: `read it from the bar certificate and write it under temper${apart}`,
+    message: `the tempering temperature of the ${grade} bar is not given: planned for a bar tempered at ${fixed(temperWanted(nitriding), 0)} °C or more, which nitriding does not soften`,
+    hint: `ask for it when the bar is bought, read it from the certificate and write it under temper${apart}`,
   })
 }
 

@@ -23,7 +23,7 @@ import { caseProfile, hardnessAfter, profilePoints } from './case-profile.ts'
 import { roomFindings } from './case-room.ts'
 import { hardnessFindings, shareFindings } from './case-shares.ts'
 import { treatedSides } from './case-surfaces.ts'
-import { stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
+import { reliefFindings, stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
 import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
@@ -193,9 +193,9 @@ export function planCase({
 
   function temperIn(part: Part, nitriding: Celsius, hours: Hour): readonly Finding[] {
     const { temper } = part.material
-    if (temper === undefined) return [temperUnknown(part)]
+    if (temper === undefined) return [temperUnknown(part, nitriding)]
     const relief = stressReliefIn(notebook, part, nitriding, temper)
-    return [...temperFindings({ notebook, part, nitriding, hours, temper }), ...('code' in relief ? [relief] : [])]
+    return [...temperFindings({ notebook, part, nitriding, hours, temper }), ...reliefFindings(part, relief, temper)]
   }
 }
 

@@ -1,6 +1,7 @@
 import { fixed } from '../figures.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Drill, type EndMill, toolsOf } from '../shop/tool.ts'
+import { isOnHand, toolsToGet } from '../shop/tools-to-get.ts'
 import type { Millimetre } from '../units.ts'
 import { ENTRY_CLEARANCE, ENTRY_WALL } from './entry-hole.ts'
 import type { PortFault } from './port-finding.ts'
@@ -41,9 +42,50 @@ export type ChosenCutter = {
 const bySize = <T extends { readonly diameter: Millimetre }>(tools: readonly T[]): readonly T[] =>
   tools.toSorted((a, b) => a.diameter - b.diameter)
 
-/** The largest end mill on hand, of one diameter the stiffer with the shorter flutes, that reaches every corner and through the wall, and the drill for its entry hole. */
+/**
+ * The largest end mill, of one diameter the stiffer with the shorter flutes, that reaches every corner and through the wall, and
+ * the drill for its entry hole: of those on hand, or, where none of them does, of those that can be got.
+ */
 export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): ChosenCutter {
-  const mills = bySize(toolsOf(shop, 'end mill'))
+  const mills = toolsOf(shop, 'end mill')
+  const drills = toolsOf(shop, 'drill')
+  const onHand = chosenOf(mills, drills, need)
+  if (serves(onHand)) return onHand
+  const remembered = { ...need, flutes: rememberedFlutes(need.flutes) }
+  const got = chosenOf([...mills, ...toolsToGet('end mill')], [...drills, ...toolsToGet('drill')], remembered)
+  if (!serves(got)) return onHand
+  const missing = Object.values(got.tools).filter(name => !isOnHand(shop, name))
+  return missing.length === 0 ? got : { ...got, faults: [...got.faults, toGet(missing, onHand.faults)] }
+}
+
+/** Cutter and drill are there, and nothing stops them. */
+const serves = ({ tools, faults }: ChosenCutter): boolean =>
+  tools.cutter !== undefined && tools.drill !== undefined && faults.every(({ severity }) => severity !== undefined)
+
+/** What to get, and why those on hand do not serve, with what else would help. */
+function toGet(names: readonly string[], [first]: readonly PortFault[]): PortFault {
+  return {
+    code: 'ports/to-get',
+    severity: 'warning',
+    message: `to get: ${[...new Set(names)].join('; ')}${first ? `; ${first.message}` : ''}`,
+    hint: `planned with it: list the one that you get under \`tools:\` in the shop file, with its own figures${first?.hint ? `; or ${first.hint}` : ''}`,
+    ...(first?.key !== undefined && { key: first.key }),
+  }
+}
+
+/** Many cutters of one diameter and shank ask for the same. */
+function rememberedFlutes(flutes: CutterNeed['flutes']): CutterNeed['flutes'] {
+  const known = new Map<string, Millimetre>()
+  return (cutter, shank) => {
+    const key = `${cutter} ${shank}`
+    const value = known.get(key) ?? flutes(cutter, shank)
+    known.set(key, value)
+    return value
+  }
+}
+
+function chosenOf(tools: readonly EndMill[], allDrills: readonly Drill[], need: CutterNeed): ChosenCutter {
+  const mills = bySize(tools)
   const smallest = mills[0]
   if (!smallest) {
     const message = `the works has no end mill: the window needs one of at most ${fixed(need.largest, 2)} mm`
@@ -57,7 +99,7 @@ export function chooseCutter(shop: Pick<Shop, 'tools'>, need: CutterNeed): Chose
 
   const longEnough = cornerwise.filter(tool => reachesThrough(tool, need))
   if (longEnough.length === 0) return none(need, [tooShort(need, cornerwise)])
-  const drills = bySize(toolsOf(shop, 'drill'))
+  const drills = bySize(allDrills)
   const entered = longEnough
     .toReversed()
     .flatMap(tool => entriesFor(drills, tool, need).map(drill => ({ tool, drill })))

@@ -6,7 +6,7 @@ import { headSense, toMachine } from '../machine-frame.ts'
 import type { Port } from '../part/part.ts'
 import { setting } from '../shop/origin.ts'
 import type { Shop } from '../shop/shop.ts'
-import { toolsOf } from '../shop/tool.ts'
+import { toolNamed } from '../shop/tools-to-get.ts'
 import { type Millimetre, radians } from '../units.ts'
 import type { Notebook } from '../working.ts'
 import { chooseCutter } from './choose-cutter.ts'
@@ -143,7 +143,7 @@ export function planWindow({
     Math.max(chosen.drill, HELIX_HOLE.least * chosen.entered) / 2,
     sideOf(port.at),
   )
-  const tool = toolsOf(shop, 'end mill').find(({ name }) => name === chosen.tools.cutter)
+  const tool = toolNamed(shop, 'end mill', chosen.tools.cutter)
   const shank = tool?.shank ?? chosen.cutter
   const standing = tool ? standingOf(tool) : { diameter: chosen.cutter, shank }
   const stickOut = tool?.reach ?? Math.max(reach, stickOutNeeded(held, chosen.cutter, margin))

@@ -1,5 +1,6 @@
 import type { Shop } from '../shop/shop.ts'
-import { type EndMill, toolsOf } from '../shop/tool.ts'
+import type { EndMill } from '../shop/tool.ts'
+import { toolNamed } from '../shop/tools-to-get.ts'
 import type { Millimetre } from '../units.ts'
 import type { ChosenCutter } from './choose-cutter.ts'
 import type { Setting, Standing } from './closest-place.ts'
@@ -23,7 +24,7 @@ export function roughingHeld(
     margin,
   }: { readonly flutes: (cutter: Millimetre, shank: Millimetre) => Millimetre; readonly margin: Millimetre },
 ): Pick<PortWindow, 'roughing'> {
-  const tool = toolsOf(shop, 'end mill').find(({ name }) => name === tools.rougher)
+  const tool = toolNamed(shop, 'end mill', tools.rougher)
   if (!tool) return {}
   const held = heldCutter(setting, standingOf(tool), tool.reach, margin)
   return { roughing: { flutes: flutes(tool.diameter, tool.shank), held } }
@@ -36,7 +37,7 @@ export function drillHeld(
   shop: Shop,
   { x, y, margin }: { readonly x: Millimetre; readonly y: Millimetre; readonly margin: Millimetre },
 ): Pick<PortWindow, 'drillHeld'> {
-  const tool = toolsOf(shop, 'drill').find(({ name }) => name === tools.drill)
+  const tool = toolNamed(shop, 'drill', tools.drill)
   if (!tool) return {}
   const place = { ...setting, window: { x: [x, x], y: [y, y] } as const, tip: setting.tip - pointOf(drill) }
   return {

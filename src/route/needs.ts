@@ -7,13 +7,13 @@ import type { Shop } from '../shop/shop.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import { PLATING_HEATS } from './plating-needs.ts'
 import { isRecess } from './running-band.ts'
+import { runsAsItComes, turnedLast } from './turned-last.ts'
 
 /**
- * Ra that each process leaves in ordinary work, µm: finish turning 1.6 to 3.2, cylindrical grinding 0.4 to 1.6.
+ * Ra that cylindrical grinding leaves in ordinary work, µm: 0.4 to 1.6.
  *
- * Source: textbook table of roughness by process for turning; GOST R 70117-2022 for grinding.
+ * Source: GOST R 70117-2022.
  */
-const TURNED_RA = 1.6
 const GROUND_RA = 0.4
 /** Out of round that hardening puts into a thin sleeve. Source: common practice, no source. */
 const HARDENING_OVALITY = 0.03
@@ -53,20 +53,23 @@ const FINISHED_AFTER_TURNING: readonly NeedRule[] = [
   {
     name: 'tolerance-closer-than-turning',
     source: 'common practice, no source',
-    because: ({ size }, _part, { habits }) => {
+    because: ({ size }, part, shop) => {
       const tolerance = size ? toleranceOf(size) : Infinity
-      return tolerance < habits.finishTurningTolerance - 1e-9
-        ? `a tolerance of ${figure(tolerance)} mm is closer than finish turning holds, ${figure(habits.finishTurningTolerance)} mm`
+      const held = turnedLast(part, shop).tolerance
+      return tolerance < held - 1e-9
+        ? `a tolerance of ${figure(tolerance)} mm is closer than finish turning holds, ${figure(held)} mm`
         : undefined
     },
   },
   {
     name: 'smoother-than-turned',
     source: 'textbook table of roughness by process',
-    because: ({ roughness }) =>
-      roughness !== undefined && roughness < TURNED_RA
-        ? `Ra ${figure(roughness)} µm is smoother than finish turning leaves, Ra ${TURNED_RA} µm`
-        : undefined,
+    because: ({ roughness }, part, shop) => {
+      const left = turnedLast(part, shop).roughness
+      return roughness !== undefined && roughness < left
+        ? `Ra ${figure(roughness)} µm is smoother than finish turning leaves, Ra ${figure(left)} µm`
+        : undefined
+    },
   },
   {
     name: 'truer-than-hardened',
@@ -94,14 +97,17 @@ const HONED: readonly NeedRule[] = [
   {
     name: 'running-bore-honed',
     source: 'common practice, no source',
-    because: (_surface, { kind }) =>
-      kind === 'liner' ? 'rings run in this bore: it needs the crossed lay that holds oil' : undefined,
+    because: (_surface, part) =>
+      part.kind === 'liner' && !runsAsItComes(part)
+        ? 'rings run in this bore: it needs the crossed lay that holds oil'
+        : undefined,
   },
   {
     name: 'tolerance-closer-than-grinding',
     source: 'common practice, no source',
-    because: ({ size }, { hardening }, { habits }) => {
-      const held = hardening ? habits.boreGrindingTolerance : habits.finishTurningTolerance
+    because: ({ size }, part, shop) => {
+      const hardening = part.hardening !== undefined && !runsAsItComes(part)
+      const held = hardening ? shop.habits.boreGrindingTolerance : turnedLast(part, shop).tolerance
       const tolerance = size ? toleranceOf(size) : Infinity
       return tolerance < held - 1e-9
         ? `a tolerance of ${figure(tolerance)} mm is closer than ${hardening ? 'bore grinding' : 'boring'} holds, ${figure(held)} mm`
@@ -111,8 +117,9 @@ const HONED: readonly NeedRule[] = [
   {
     name: 'smoother-than-ground',
     source: 'GOST R 70117-2022',
-    because: ({ roughness }, { hardening }) => {
-      const left = hardening ? GROUND_RA : TURNED_RA
+    because: ({ roughness }, part, shop) => {
+      const hardening = part.hardening !== undefined && !runsAsItComes(part)
+      const left = hardening ? GROUND_RA : turnedLast(part, shop).roughness
       return roughness !== undefined && roughness < left
         ? `Ra ${figure(roughness)} µm is smoother than ${hardening ? 'grinding' : 'boring'} leaves, Ra ${left} µm`
         : undefined

@@ -1,6 +1,5 @@
 import type { Band, Surface } from '../band.ts'
 import type { Finding } from '../finding.ts'
-import { materialOf } from '../handbook/materials.ts'
 import {
   BORING_LIMITS,
   FINISHING_LIMITS,
@@ -15,6 +14,7 @@ import { toleranceOf } from '../limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
 import { figure } from './needs.ts'
 import type { Operation, Purpose } from './operation.ts'
+import { limitGroup } from './turned-last.ts'
 
 /** Size, roughness and form that the process which makes a surface last does not reach: a drawing that nobody can keep. */
 export function reachFindings(part: Part, operations: readonly Operation[]): readonly Finding[] {
@@ -47,13 +47,6 @@ const MAKES: ReadonlySet<Purpose> = new Set([
   'hone-bore',
   'lap-outside',
 ])
-
-function limitGroup({ material }: Part): LimitGroup {
-  const group = materialOf(material.grade)?.group
-  if (group === 'grey iron' || group === 'ductile iron') return 'iron'
-  if (group === 'wrought aluminium' || group === 'cast aluminium') return 'aluminium'
-  return group === 'bronze' ? 'bronze' : 'steel'
-}
 
 function outsideLimits({ kind }: Part, group: LimitGroup, last: Purpose | undefined): ProcessLimits | undefined {
   if (last === 'lap-outside') return FINISHING_LIMITS['lap-outside']

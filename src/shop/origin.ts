@@ -1,10 +1,20 @@
 import { fromBuiltIn, fromShop, type Origin } from '../known.ts'
 import type { Shop } from './shop.ts'
+import { isOnHand } from './tools-to-get.ts'
 
 type Set = Pick<Shop, 'set'>
 
 /** Who gave what is on hand: a list of the shop file stands in place of the built-in one. */
-export const onHand = ({ set }: Set, list: 'machines' | 'tools' | 'gauges', name: string): Origin =>
+export const onHand = (
+  { set, tools }: Set & Partial<Pick<Shop, 'tools'>>,
+  list: 'machines' | 'tools' | 'gauges',
+  name: string,
+): Origin =>
+  list === 'tools' && tools !== undefined && !isOnHand({ tools }, name)
+    ? fromBuiltIn(`tool to get, ${name}: common practice, no source`)
+    : listed(set, list, name)
+
+const listed = (set: Shop['set'], list: string, name: string): Origin =>
   set.has(`/${list}`)
     ? fromShop(`${list}, ${name}`)
     : fromBuiltIn(`built-in ${list}, ${name}: common practice, no source`)

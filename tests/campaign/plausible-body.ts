@@ -19,13 +19,13 @@ const ROUGHNESS = { '5': [0.2, 0.4], '6': [0.4, 0.8], '7': [0.8, 0.8, 1.6], '8':
  * How the finished part is made decides what is drawn: ground after a case, turned soft, or used as it comes from a thin
  * treatment, which a works holds to the seventh grade at best (memory: nitrocarburised layers grow 5 to 11 µm a side).
  */
-export type Made = 'soft' | 'cased' | 'thin layer'
+export type Made = 'soft' | 'cased' | 'quenched' | 'thin layer'
 
 function fitsOf(kind: Kind, made: Made, soft: boolean): readonly string[] {
   if (soft && kind !== 'pin') return ['h7', 'h8', 'n6', 'p6']
   if (made === 'thin layer') return ['h7', 'h8', 'f7']
-  if (kind === 'pin') return made === 'cased' ? ['h5', 'h6', 'h6', 'g6'] : ['h6', 'h7', 'h8']
-  return made === 'cased' ? ['g6', 'h6', 'h7'] : ['g6', 'h7', 'h7', 'f7', 'h8']
+  if (kind === 'pin') return made !== 'soft' ? ['h5', 'h6', 'h6', 'g6'] : ['h6', 'h7', 'h8']
+  return made !== 'soft' ? ['g6', 'h6', 'h7'] : ['g6', 'h7', 'h7', 'f7', 'h8']
 }
 
 export function bodyOf(
@@ -53,7 +53,9 @@ export function bodyOf(
     size: `${outside} ${fit}`,
     ...(random.chance(0.8) && { Ra: random.any(ROUGHNESS[fit.slice(-1) as keyof typeof ROUGHNESS]) }),
     ...(kind !== 'pin' && random.chance(0.3) && { runout: random.pick([0.015, 0.02, 0.03]) }),
-    ...(kind === 'pin' && treated === 'cased' && random.chance(0.4) && { roundness: random.pick([0.002, 0.003]) }),
+    ...(kind === 'pin' &&
+      (treated === 'cased' || treated === 'quenched') &&
+      random.chance(0.4) && { roundness: random.pick([0.002, 0.003]) }),
   }
   const running = {
     size: `${bore} ${soft || treated === 'thin layer' ? random.pick(['H7', 'H8', 'H8']) : random.pick(['H6', 'H7', 'H7'])}`,
@@ -64,7 +66,8 @@ export function bodyOf(
   const recess = rounded(random.between(2, 5), 0.5)
   const wide = rounded(bore + clamped(wall * 0.4, 0.5, 2), 0.5)
   return {
-    length: `${length} ${random.pick(['±0.05', '±0.1', '±0.1', '±0.2', '+0/-0.1', 'h11'])}`,
+    // What is quenched grows by a tenth of a per cent more or less: it is drawn for that, or its ends are ground.
+    length: `${length} ${treated === 'quenched' ? random.pick(['±0.1', '±0.2', '+0/-0.2', 'h12']) : random.pick(['±0.05', '±0.1', '±0.1', '±0.2', '+0/-0.1', 'h11'])}`,
     outside: flanged
       ? [
           {

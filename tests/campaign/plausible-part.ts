@@ -92,8 +92,15 @@ const COMMON: Readonly<Record<Kind, string>> = {
 }
 
 const THIN = /^(nitrocarburising|salt-bath nitriding)$/
+const QUENCHED = /^(carburising|through hardening)$/
 const madeOf = (treatment: Treatment | undefined): Made =>
-  treatment === undefined ? 'soft' : THIN.test(treatment.process) ? 'thin layer' : 'cased'
+  treatment === undefined
+    ? 'soft'
+    : THIN.test(treatment.process)
+      ? 'thin layer'
+      : QUENCHED.test(treatment.process)
+        ? 'quenched'
+        : 'cased'
 
 /** Bushes of bronze and parts of aluminium are not drawn as fine as hardened steel. */
 const SOFT = /^(Cu|EN AW|AlSi)/
@@ -112,14 +119,14 @@ function materialOf(random: Random, { names, bar, tempered }: DrawnGrade): Json 
 /** A treatment that goes on the part: no deep case on a thin wall, none that the wall cannot carry. */
 function treatmentFor(
   random: Random,
-  { treatments }: DrawnGrade,
+  { names, treatments }: DrawnGrade,
   { kind, wall, bore, ported }: { kind: Kind; wall: number; bore: number; ported: boolean },
 ): Treatment | undefined {
   if (kind === 'piston') return undefined
   const fits = treatments.filter(({ process }) => {
-    if (process === 'induction hardening') return kind === 'pin' ? wall >= 5 : wall >= (ported ? 6 : 5) && bore >= 25
+    if (process === 'induction hardening') return wall >= 5 && !ported && (kind === 'pin' || bore >= 25)
     if (process === 'carburising') return wall >= 3
-    if (process === 'through hardening') return wall <= 10 && !ported
+    if (process === 'through hardening') return wall <= (names[0] === 'C60' ? 6 : 10) && !ported
     return true
   })
   return random.any(fits)

@@ -73,7 +73,8 @@ describe('bore 54 by 80, stock 0.12, nitrided', () => {
 
   it.each([
     ['a wheel too small for its bore', bore(69.9, 70), 'cutting/wheel-and-bore'],
-    ['no wheel that goes in', bore(14.9, 15), 'cutting/no-wheel'],
+    ['no wheel that is sold and goes in', bore(5.9, 6), 'cutting/no-wheel'],
+    ['a wheel to get for a small bore', bore(14.9, 15), 'cutting/to-get'],
     ['a quill too short for the length', bore(53.9, 54, false, 130), 'cutting/quill-overhang'],
   ] as const)('tells of %s', (_, state, code) => {
     expect(cut(nitrided, state).codes).toContain(code)

@@ -75,8 +75,8 @@ describe('stones', () => {
     expect(cut(partOf(), bore(0.01, 0.6), both).steps[0]?.tool).toContain('A 220')
   })
 
-  it('must be on hand, and leave a stroke', () => {
-    expect(cut(partOf(), bore(0.01), works()).codes).toEqual(['cutting/no-hone'])
+  it('are got where none on hand leaves a stroke', () => {
+    expect(cut(partOf(), bore(0.01), works()).codes).toEqual(['cutting/to-get', 'cutting/to-get'])
     // 40 mm bore, 100 mm stones: a stroke of 6.67 mm (derived: worked by hand) is refused; 50 mm give 23.33.
     const short = (length: number) =>
       cut(
@@ -84,7 +84,7 @@ describe('stones', () => {
         stateOf('hone-bore', tube(60, 53.99, false, 40), tube(60, 54, false, 40), [sizeOf('bore', 54, 0.01, 0.3)]),
         works(stones(length, 'A 400')),
       ).codes
-    expect(short(100)).toEqual(['cutting/no-hone'])
+    expect(short(100)).toEqual(['cutting/to-get', 'cutting/to-get'])
     expect(short(50)).toEqual([])
   })
 })
@@ -101,7 +101,7 @@ describe('over ports', () => {
   })
 
   it('wants stones of 44 mm or more over a belt of 22', () => {
-    expect(over(43.9).codes).toEqual(['cutting/stones-and-ports'])
+    expect(over(43.9).codes).toEqual(['cutting/to-get', 'cutting/to-get'])
     expect(over(44.1).codes).toEqual([])
   })
 })

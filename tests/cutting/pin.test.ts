@@ -216,9 +216,10 @@ describe('the bore of a pin', () => {
     },
   )
 
-  it('wants a drill between its limits', () => {
+  it('gets a drill between its limits', () => {
     const other = planOf(partFrom(PIN.replace('10 ±0.1', '10.6 ±0.1')), BUILT_IN_SHOP)
-    expect(other.codes).toContain('cutting/no-drill')
+    expect(other.codes).toContain('cutting/to-get')
+    expect(other.steps('rough-turn').map(({ tool }) => tool)).toContain('drill 10.6, 8 D')
   })
 
   it('gets chamfers for the centres; a solid pin gets centre holes', () => {

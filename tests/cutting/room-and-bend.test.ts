@@ -71,9 +71,9 @@ it('names the drill that is wanted: any up to a size, or one between two', () =>
       operation: { number: 10 },
       report: ({ message }: { readonly message: string }) => messages.push(message),
     }
-    expect(drillThrough(task as unknown as CuttingTask, { least, most }, 60)).toBeUndefined()
+    expect(drillThrough(task as unknown as CuttingTask, { least, most }, 900)).toBeUndefined()
     return messages.join()
   }
-  expect(said(0, 8.5)).toBe('no drill on hand goes 60 mm deep at 8.5 mm or less')
-  expect(said(8.4, 8.5)).toBe('no drill on hand goes 60 mm deep at 8.4 to 8.5 mm')
+  expect(said(0, 8.5)).toBe('no drill that is sold goes 900 mm deep at 8.5 mm or less')
+  expect(said(8.4, 8.5)).toBe('no drill that is sold goes 900 mm deep at 8.4 to 8.5 mm')
 })

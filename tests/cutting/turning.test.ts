@@ -45,12 +45,12 @@ describe('a solid bar', () => {
     expect(codes).toEqual([])
   })
 
-  it('is refused where no drill or bar goes through', () => {
+  it('is planned with a drill or a bar to get where none on hand goes through', () => {
     expect(cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), withoutTools(BUILT_IN_SHOP, 'drill')).codes).toEqual(
-      ['cutting/no-drill'],
+      ['cutting/to-get'],
     )
     const shop = withoutTools(BUILT_IN_SHOP, 'boring bar')
-    expect(cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), shop).codes).toEqual(['cutting/no-boring-bar'])
+    expect(cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), shop).codes).toEqual(['cutting/to-get'])
   })
 
   it('is faced to the centre at no more than the limit of the spindle', () => {

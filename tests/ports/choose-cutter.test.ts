@@ -38,9 +38,13 @@ it('a short cutter listed before a long one of the same diameter changes nothing
 
 it('with none that is long enough, names the cutter to get: diameter, length below the shank, shank', () => {
   const chosen = chooseCutter({ tools: [mill('short', 4.5), ...drills] }, { ...need, flutes: () => 9.2 })
-  expect(chosen.tools.cutter).toBeUndefined()
+  // Solid carbide with a neck of up to twelve diameters is sold: common practice, no source.
+  expect(chosen.tools.cutter).toMatch(/^end mill 1.2, neck 10/)
+  expect(chosen.faults.map(({ code }) => code)).toEqual(['ports/to-get'])
   expect(chosen.faults.map(({ hint }) => hint)).toEqual([
-    expect.stringMatching(/^get one of 1.5 mm with 9.5 mm or more below a shank of 6 mm, and list it in the shop file/),
+    expect.stringMatching(
+      /; or get one of 1.5 mm with 9.5 mm or more below a shank of 6 mm, and list it in the shop file/,
+    ),
   ])
 })
 
@@ -64,12 +68,23 @@ describe('the hole that a cutter of 1.5 enters by', () => {
     ['is too short', 1, drill(1.6, 11.9)],
   ])('asks for another drill where the one on hand %s', (_, room, drill) => {
     const { faults, tools } = chosen(room, drill)
-    expect(faults.map(({ code }) => code)).toContain('ports/no-drill')
-    expect(tools.drill).toBeUndefined()
+    expect(faults.map(({ code }) => code)).toContain('ports/to-get')
+    expect(faults.map(({ message }) => message)).toContainEqual(
+      expect.stringMatching(/no drill on hand for the entry hole/),
+    )
+    expect(tools.drill).toMatch(/^drill \d/)
+    expect(drills.map(({ name }) => name)).not.toContain(tools.drill)
   })
-  it('is refused where no drill at all would find room', () => {
+  it('is not planned where no cutter that is sold is long enough', () => {
+    const { faults, tools } = chooseCutter({ tools: [long, ...drills] }, { ...need, flutes: () => 40 })
+    expect(faults.map(({ code }) => code)).toEqual(['ports/cutter-too-short'])
+    expect(tools.cutter).toBeUndefined()
+  })
+  it('asks for a smaller cutter where no drill at all would find room, and refuses where none is sold', () => {
     const message = expect.stringMatching(/an entry hole of 1.58 mm, but the 1.5 mm cutter needs 1.60 mm/)
-    expect(chosen(0.99, drill(1.6)).faults).toContainEqual(expect.objectContaining({ code: 'ports/no-entry', message }))
+    expect(chosen(0.99, drill(1.6)).faults).toContainEqual(expect.objectContaining({ code: 'ports/to-get', message }))
+    const codes = chosen(0.6, drill(1.6)).faults.map(({ code }) => code)
+    expect(codes).toContain('ports/no-entry')
   })
 })
 

@@ -47,7 +47,7 @@ describe('a corner that a rising, turned port closes', () => {
   const TOO_TIGHT: Asked = { ...MAIN, corner: { on: 'bore', radius: 2 } }
   it('says which cutter would reach and what the one on hand leaves', () => {
     const [finding] = findings(TOO_TIGHT, { tools: [endMill(2), drill] })
-    expect(finding?.code).toBe('ports/corner-too-tight')
+    expect(finding).toMatchObject({ code: 'ports/to-get', severity: 'warning' })
     expect(finding?.message).toMatch(
       /largest cutter that reaches it is 1\.\d\d mm, the smallest on hand 2 mm, which leaves 2\.\d\d mm/,
     )
@@ -72,6 +72,10 @@ describe('a corner that a rising, turned port closes', () => {
     expect(faults(near, { tools: [endMill(2), drill] })).toEqual(['ports/corner-near-cutter'])
     expect(faults({ ...near, corner: { on: 'cutter', radius: 1.25 } }, { tools: [endMill(2), drill] })).toEqual([])
     expect(faults({ ...near, corner: { on: 'cutter', radius: 1 } }, { tools: [endMill(2), drill] })).toEqual([
+      'ports/to-get',
+    ])
+    // Under 0.8 nobody mills a wall through: common practice, no source.
+    expect(faults({ ...near, corner: { on: 'cutter', radius: 0.3 } }, { tools: [endMill(2), drill] })).toEqual([
       'ports/corner-too-tight',
     ])
   })
@@ -80,11 +84,13 @@ describe('a corner that a rising, turned port closes', () => {
 describe('tools that the works lacks', () => {
   const port: Asked = { at: 0, corner: { on: 'cutter', radius: 2 } }
   it.each([
-    ['ports/no-end-mill', [drill]],
-    ['ports/cutter-too-short', [endMill(2, 3), drill]],
-    ['ports/no-drill', [endMill(2)]],
-  ])('%s', (code, tools) => {
-    expect(faults(port, { tools })).toEqual([code])
+    ['has no end mill', [drill]],
+    ['reaches through the wall', [endMill(2, 3), drill]],
+    ['no drill on hand', [endMill(2)]],
+  ])('are named to get, with why: %s', (why, tools) => {
+    const found = findings(port, { tools })
+    expect(new Set(faults(port, { tools }))).toEqual(new Set(['ports/to-get']))
+    expect(found[0]).toMatchObject({ code: 'ports/to-get', severity: 'warning', message: expect.stringContaining(why) })
   })
   it('has no complaint with a drill and a long enough cutter', () => {
     expect(faults(port, { tools: [endMill(2, 7), drill] })).toEqual([])

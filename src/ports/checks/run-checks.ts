@@ -23,7 +23,7 @@ export function runChecks({
   gasExchange,
 }: {
   readonly part: Part
-  readonly shop: Pick<Shop, 'portChecks'>
+  readonly shop: Pick<Shop, 'portChecks' | 'set'>
   readonly asMilled: AsMilled
   readonly ports: readonly CheckedPort[]
   readonly gasExchange: GasExchange | undefined
@@ -31,14 +31,14 @@ export function runChecks({
   const ported = { ...portedOf(part, asMilled, ports), ...(gasExchange && { gasExchange }) }
   return PORT_CHECKS.flatMap(check => {
     const limit = (threshold: string): number => portLimit(shop, check.name, threshold)
-    return check.test(ported, limit).map(fault => findingOf(part, check, fault))
+    return check.test(ported, limit).map(fault => findingOf(part, check, asMeasured(shop, check, fault)))
   })
 }
 
 /** The drills of the windows that are drilled, by the ports as the set-ups cut them. */
 export function checkDrills(
   part: Part,
-  shop: Pick<Shop, 'portChecks'>,
+  shop: Pick<Shop, 'portChecks' | 'set'>,
   planned: readonly PlannedPort[],
 ): readonly Finding[] {
   const ports = planned.flatMap(planned => {
@@ -46,8 +46,14 @@ export function checkDrills(
     return port ? [{ port, planned }] : []
   })
   const limit = (threshold: string): number => portLimit(shop, holderClearance.name, threshold)
-  return drillClearance({ ports }, limit).map(fault => findingOf(part, holderClearance, fault))
+  return drillClearance({ ports }, limit).map(fault =>
+    findingOf(part, holderClearance, asMeasured(shop, holderClearance, fault)),
+  )
 }
+
+/** What strikes a fixture that nobody has measured stops no plan: no program is written before it is. */
+const asMeasured = ({ set }: Pick<Shop, 'set'>, { name }: PortCheck, fault: CheckFault): CheckFault =>
+  name !== holderClearance.name || set.has('/fixture') ? fault : { ...fault, severity: 'warning' }
 
 function findingOf(part: Part, check: PortCheck, fault: CheckFault): Finding {
   const waiver = part.waive.find(({ rule }) => rule === check.name)
