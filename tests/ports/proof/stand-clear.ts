@@ -1,4 +1,4 @@
-import type { Manifold } from 'manifold-3d'
+import type { Box, Manifold } from 'manifold-3d'
 import { parse } from 'yaml'
 import type { Plan } from '../../../src/plan/plan.ts'
 import type { AsMilled } from '../../../src/stock/stock.ts'
@@ -106,15 +106,37 @@ export function struckBy(stand: Stand, read: NcRead, moves: readonly Move[], par
   const cutter = keep(round(Number(head.get('cutter')), 0))
   // The tip follows the wall, so the shank goes as deep as its flutes let it only here and there: move by move.
   const raised = moves.map(move => ({ ...move, from: over(move.from, flutes), to: over(move.to, flutes) }))
-  const shank = keep(swept(raised, (tool.shank ?? tool.diameter) - HAIR, SHANK_SIDES))
+  const shank = (tool.shank ?? tool.diameter) - HAIR
+  const shankOver = (solid: Manifold): Manifold => {
+    const boxes = solid.decompose().map(piece => keep(piece).boundingBox())
+    return keep(
+      swept(
+        raised.filter(move => boxes.some(box => mayTouch(box, move, shank))),
+        shank,
+        SHANK_SIDES,
+      ),
+    )
+  }
   const struck = [
-    keep(Solid.union([hung, shank])).intersect(part),
-    keep(Solid.union([hung, shank, cutter])).intersect(holding),
+    keep(Solid.union([hung, shankOver(part)])).intersect(part),
+    keep(Solid.union([hung, shankOver(holding), cutter])).intersect(holding),
   ].map(keep)
   const volume = struck.reduce((sum, solid) => sum + Math.abs(solid.volume()), 0)
   for (const solid of used) solid.delete()
   return volume
 }
+
+/** Whether a round tool, from its face upward, may touch on a move what lies within a box. */
+const mayTouch = (
+  { min: [left, near], max: [right, far, top] }: Box,
+  { from, to }: Pick<Move, 'from' | 'to'>,
+  diameter: number,
+): boolean =>
+  Math.min(from.z, to.z) < top &&
+  Math.min(from.x, to.x) - diameter < right &&
+  Math.max(from.x, to.x) + diameter > left &&
+  Math.min(from.y, to.y) - diameter < far &&
+  Math.max(from.y, to.y) + diameter > near
 
 /** Its polygon stands out by as much at its corners. */
 const [SHANK_SIDES, HAIR] = [16, 0.06]
