@@ -9,7 +9,7 @@ import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
 import { figure } from './figure.ts'
 import { finishingDepth, sideCut, soonestClearing } from './side-cut.ts'
 import type { Step } from './step.ts'
-import { arcRemark, cornerFeed, mostBendOf, mostLevel, reportBend, twice } from './window-finishing.ts'
+import { arcRemark, cornerFeed, mostBendOf, mostLevel, reportBend, reportLevels, twice } from './window-finishing.ts'
 import { type MadeCut, madeCut, measuredCut, type WindowJob, wallFeeds, wallStep } from './window-job.ts'
 
 /** What a larger cutter left in the corners of a wall that it finished: the same, and once more without infeed. */
@@ -28,6 +28,7 @@ export function finishCorners(task: CuttingTask, job: WindowJob): readonly MadeC
   if (!planned) return []
   const cut = sideCut(task, setting, { depth: planned.depth, ae, mostBend, about: named })
   reportBend(task, { mill: setting.mill, named, mostBend, cut })
+  reportLevels(task, { setting, named: `the corners of ${named}`, ...planned })
   const corner = Math.max(D / 2, window.tightestCorner ?? window.largestCutter / 1.6)
   const shape = { levels: planned.levels, ...wallFeeds(cut.tableFeed), ...way }
   return twice(job, setting, cut, {

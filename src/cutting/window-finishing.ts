@@ -33,6 +33,7 @@ export function finishWindow(task: CuttingTask, job: WindowJob): readonly MadeCu
   if (!planned) return []
   const cut = sideCut(task, setting, { depth: planned.depth, ae, mostBend, about: named })
   reportBend(task, { mill: setting.mill, named, mostBend, cut })
+  reportLevels(task, { setting, named, ...planned })
   const corner = Math.max(D / 2, rounded ?? window.tightestCorner ?? window.largestCutter / 1.6)
   const nearCorner = D / 2 > LARGEST_CUTTER_IN_CORNER * corner + 1e-9
   const remarks = [
@@ -100,6 +101,33 @@ export function reportBend(
     severity: 'warning',
     message: `${mill.name} bends ${figure(strain.deflection)} µm finishing ${named} and ${figure(stays)} µm in the spring pass; ${figure(mostBend)} µm is a quarter of the edge's tolerance`,
     hint: 'take a shorter or thicker cutter, or leave less on the wall',
+    path: '/ports',
+  })
+}
+
+/** In levels of a quarter of its diameter and less it can be done, and costs cutters and time. Common practice, no source. */
+const SHALLOW = 0.25
+
+export function reportLevels(
+  task: CuttingTask,
+  {
+    setting: { mill },
+    named,
+    levels,
+    depth,
+  }: {
+    readonly setting: EndMillSetting
+    readonly named: string
+    readonly levels: number
+    readonly depth: Millimetre
+  },
+): void {
+  if (levels < 2 || depth > SHALLOW * mill.diameter) return
+  task.report({
+    code: 'cutting/cutter-bends',
+    severity: 'note',
+    message: `${mill.name} is so slender that it finishes ${named} in ${levels} levels of ${figure(depth)} mm`,
+    hint: 'draw a larger corner for a thicker cutter, or get one with a shorter neck',
     path: '/ports',
   })
 }
