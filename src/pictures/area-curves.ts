@@ -5,6 +5,7 @@ import type { Degree, SquareMillimetre } from '../units.ts'
 import { type Axis, footAxis, onAxis, pointOn, roundStep, sideAxis } from './chart.ts'
 import { cropped } from './crop.ts'
 import { type Labelled, labelMarks } from './label-marks.ts'
+import { listedLabels } from './listed-labels.ts'
 import { CENTRE_LINE, DASHED, line, OUTLINE, polygon, polyline, SHADE, SMALL, text } from './marks.ts'
 import type { Room } from './operation-drawing.ts'
 import { type Mark, type Measure, onPaper, type Picture, type Point } from './picture.ts'
@@ -60,10 +61,11 @@ export function drawAreaCurves(plan: Plan, gas: GasExchange, room: Room, measure
   ]
   const frame = { x: across.start, y: 0, width: room.width - across.start, height: up.start }
   const labels = [...curves.map(curve => curveLabel(curve, across, up)), ...blowdownLabel(gas, across, up)]
-  const { marks } = labelMarks(labels, drawn, frame, measure)
+  const { marks, missing } = labelMarks(labels, drawn, frame, measure)
+  const listed = listedLabels(missing, [...drawn, ...marks], frame, measure)
   return cropped({
-    marks: [...drawn, ...marks],
-    captions: [captionOf(curves)],
+    marks: [...drawn, ...marks, ...listed.marks],
+    captions: [captionOf(curves), ...listed.captions],
     width: room.width,
     measure,
     alternative: alternativeOf(plan, curves),

@@ -59,4 +59,16 @@ describe('uncovered area against crank angle', () => {
     for (const words of ['37400 mm²·deg, 0.01520 s/m', '15.0°, 0.60 ms', 'opens 121.0°, closes 239.0°']) textAt(words)
     expect(alternative).toContain('exhaust opens 106.0°, closes 254.0°, most 380.0 mm²')
   })
+
+  it('loses no label where there is no room: its words then stand in the caption, with a letter at the curve', () => {
+    const narrow = drawAreaCurves(SAMPLE_PLAN, gas, { width: onPaper(74), height: onPaper(34) }, measure)
+    const words = narrow.marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
+    const all = words.join(' ')
+    for (const label of labels) expect(all, label).toContain(label)
+    expect(words).toContain('A')
+    expect(all).toMatch(/A: [a-z]/)
+  })
 })
+
+/** The first line of every label. */
+const labels = ['exhaust', 'main transfer', 'boost', 'blowdown']
