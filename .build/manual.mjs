@@ -29,7 +29,7 @@ const SAMPLES = {
   plan: ['plan parts/OX-112-03.yaml', 20],
   workings: [`workings ${PART} --operation 130`, 14],
   traveller: [`traveller parts/OX-112-03.yaml ${BATCH}`, 8],
-  subcontract: [`subcontract ${PART} --operation 150 ${BATCH}`, 8],
+  subcontract: [`subcontract ${PART} --operation 90 ${BATCH}`, 8],
 }
 
 const run = words => {

@@ -13,6 +13,7 @@ export type Process =
   | 'hone'
   | 'lap'
   | 'inspect'
+  | 'crack-test'
   | 'mark'
 
 export const HARDENING_PROCESSES: ReadonlySet<Process> = new Set(['nitride', 'case-harden', 'induction-harden'])

@@ -34,7 +34,7 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   route: {
     summary: 'the operations in order, each with the reasons for its place',
     says: `Prints the operations: process, machine or outside, surfaces, how the part is held, and why each stands where it does. ${BESIDE} Writes nothing.`,
-    examples: ['linerwright route parts/OX-098-21.yaml', 'linerwright route parts/OX-098-21.yaml --operation 150'],
+    examples: ['linerwright route parts/OX-098-21.yaml', 'linerwright route parts/OX-098-21.yaml --operation 90'],
   },
   stock: {
     summary: 'stock left for each finishing operation: least, most, what is needed, case left',
@@ -67,7 +67,7 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   workings: {
     summary: 'every figure with its formula, numbers and source',
     says: `Prints every figure that the plan rests on: symbol, value, what it is, formula, the numbers in it, and where it comes from. ${BESIDE} Writes nothing.`,
-    examples: ['linerwright workings parts/OX-098-21.yaml --operation 150'],
+    examples: ['linerwright workings parts/OX-098-21.yaml --operation 90'],
   },
   traveller: {
     summary: 'the packet of paper that goes round the shop with the batch',
@@ -80,7 +80,7 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   subcontract: {
     summary: 'the order and specification for one outside operation',
     says: `Issues the order for one visit to a firm into the folder of its part and batch, as traveller does, and prints the names of the files; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
-    examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 150 --batch 2631'],
+    examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 90 --batch 2631'],
   },
 }
 

@@ -1,4 +1,5 @@
 import { angle, fixed } from '../figures.ts'
+import { CRACK_TESTING } from '../handbook/crack-testing.ts'
 import { EDGE_BREAK } from '../handbook/edge-break.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { chamferOf } from '../route/plating-needs.ts'
@@ -7,13 +8,14 @@ import { timeOnly } from './step.ts'
 
 const windows = ({ ports }: CuttingTask): number => ports.reduce((sum, port) => sum + port.windows.length, 0)
 
-/** Every turned edge, and every window inside and out. */
+/** One visit to the bench: the number, every turned edge and every window inside and out, then the wash. */
 export function deburrSoft(task: CuttingTask): PlannedCuts {
   const { after } = task
   const edges = 2 * (after.outside.length + after.bore.length)
   const count = windows(task)
   return {
     steps: [
+      timeOnly('marking head', 'mark serial and batch number', SHOP_TIMES.mark),
       timeOnly('scraper', `break ${edges} turned edges`, edges * SHOP_TIMES.deburrEdge),
       ...(count > 0
         ? [
@@ -79,15 +81,19 @@ export const deburrPorts = (task: CuttingTask): PlannedCuts => ({
   ],
 })
 
-export const mark = (): PlannedCuts => ({
-  steps: [timeOnly('marking head', 'mark serial and batch number', SHOP_TIMES.mark)],
+/** Where the works does it itself. */
+export const crackTest = (): PlannedCuts => ({
+  steps: [
+    timeOnly('magnetising bench', 'magnetise in two directions, look under ultraviolet light', CRACK_TESTING.look, [
+      'a person qualified for it only; reject any line',
+    ]),
+    timeOnly('demagnetising coil', 'demagnetise singly, lengthwise', CRACK_TESTING.demagnetise),
+    timeOnly('washer', 'wash off the ink, dry, oil', SHOP_TIMES.wash),
+  ],
 })
 
-/** Checks that count, look and try the hardness: bands do not yet have a size of their own. */
-export const checkBlanks = (): PlannedCuts => ({ steps: [timeOnly('gauges', 'count and look', SHOP_TIMES.checkPiece)] })
-
 /** Every size of the operation, or else every surface: each diameter and the length. */
-export function check({ sizes, operation, after }: CuttingTask): PlannedCuts {
+export function inspect({ sizes, operation, after }: CuttingTask): PlannedCuts {
   const surfaces =
     operation.surfaces.length > 0 ? operation.surfaces.length : after.outside.length + after.bore.length + 1
   const looked = Math.max(sizes.length, surfaces)

@@ -8,4 +8,6 @@ export type OperationState = {
   readonly sizes: readonly OperationSize[]
   readonly before: Shape
   readonly after: Shape
+  /** Between roughing and finishing, where one operation does both. */
+  readonly roughed?: Shape
 }

@@ -15,7 +15,7 @@ import { finishTurn } from './finish-turning.ts'
 import { grindBore } from './grinding-bore.ts'
 import { grindTop } from './grinding-face.ts'
 import { grindOutside } from './grinding-outside.ts'
-import { check, checkBlanks, deburrPorts, deburrSoft, mark } from './hand-work.ts'
+import { crackTest, deburrPorts, deburrSoft, inspect } from './hand-work.ts'
 import { honeBore } from './honing-bore.ts'
 import { lapOutside } from './lapping-outside.ts'
 import type { MillingGrip } from './milling-grip.ts'
@@ -23,6 +23,7 @@ import type { OperationState } from './operation-state.ts'
 import { operationTime } from './operation-time.ts'
 import type { PlacedPort } from './place-round.ts'
 import { millPorts } from './port-milling.ts'
+import { roughAndFinish } from './rough-and-finish.ts'
 import { roughTurn } from './rough-turning.ts'
 import { sawBlanks } from './sawing.ts'
 import type { SetUp } from './set-up.ts'
@@ -47,6 +48,7 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'saw-blanks': sawBlanks,
   'rough-turn': roughTurn,
   'finish-turn': finishTurn,
+  turn: roughAndFinish,
   'mill-ports': millPorts,
   'mill-features': millFeatures,
   'deburr-soft': deburrSoft,
@@ -57,16 +59,8 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   'hone-for-plating': honeBore,
   'hone-bore': honeBore,
   'lap-outside': lapOutside,
-  mark,
-  'check-blanks-before-sending': checkBlanks,
-  'check-blanks-on-return': checkBlanks,
-  'check-before-sending': check,
-  'check-on-return': check,
-  'check-before-finishing': check,
-  'check-after-finishing': check,
-  'check-before-plating': check,
-  'check-after-plating': check,
-  'final-inspection': check,
+  'crack-test': crackTest,
+  'final-inspection': inspect,
 }
 
 const OUTSIDE: OperationTime = { setup: 0, each: 0, batch: 0 }

@@ -31,7 +31,7 @@ export function planFeatures({
 }): FeaturePlan {
   const notebook = openNotebook()
   const findings: Finding[] = []
-  const turning = operations.find(({ purpose }) => purpose === 'finish-turn')?.number
+  const turning = operations.find(({ purpose }) => purpose === 'finish-turn' || purpose === 'turn')?.number
   const turned = turning === undefined ? undefined : shapes.get(turning)
   const milling = operations.find(({ purpose }) => purpose === 'mill-ports' || purpose === 'mill-features')?.number
   if (turning === undefined || !turned || part.features.length === 0)

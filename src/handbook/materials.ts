@@ -98,3 +98,6 @@ export function isSteel(grade: string): boolean {
   const group = materialOf(grade)?.group
   return group === undefined || !NO_STEEL.has(group)
 }
+
+/** Taken by a magnet: steel and iron, not aluminium and bronze. */
+export const isMagnetic = (grade: string): boolean => isSteel(grade) || /iron/.test(materialOf(grade)?.group ?? '')

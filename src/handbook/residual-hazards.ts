@@ -63,6 +63,11 @@ const CAUTIONS: Readonly<Record<Process, readonly string[]>> = {
     'Let parts cool to room temperature; clean with solvent only where aired, no flame; edges may be sharp.',
     DEFER,
   ],
+  'crack-test': [
+    'Ultraviolet lamps, ink and solvent harm eyes and skin: filtered lamp, goggles, gloves, air.',
+    'The field of the magnetising bench stops pacemakers and watches: keep them away.',
+    DEFER,
+  ],
   mark: ['Marking fluid, laser or stamp: eyes and skin covered, safety data sheet at the bench.', DEFER],
 }
 

@@ -3,7 +3,7 @@ import { toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import type { Millimetre } from '../units.ts'
-import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
+import { toReadOff, type Wanted, type Where } from './wanted.ts'
 
 const COUPON = {
   feature: 'coupon',
@@ -54,7 +54,7 @@ export const outOfRoundWanted = (part: Part, ovality: Ovality, where: Where): re
     }),
   )
 
-/** Hardness and cracks of the finished piece. A finished bore is not to be marked: the coupon is ground along with it. */
+/** Hardness of the finished piece. A finished bore is not to be marked: the coupon is ground along with it. */
 export function finishedCase(part: Part, plan: CasePlan, where: Where): readonly Wanted[] {
   const asked = part.hardening?.hardness?.least
   const hardness: Wanted = {
@@ -66,17 +66,5 @@ export function finishedCase(part: Part, plan: CasePlan, where: Where): readonly
     ...(asked !== undefined && { lower: asked }),
     remark: `${plan.testLoad} at most, three places, after grinding off the coupon the most that came off a piece`,
   }
-  return [
-    ...(asked === undefined ? [] : [hardness]),
-    toLookAt({
-      name: 'cracks by magnetic particle, after grinding',
-      feature: 'all surfaces',
-      weight: 'critical',
-      where,
-      remark:
-        plan.order?.term === 'NHD'
-          ? 'reject any crack; demagnetise and clean after; no temper etch on a nitrided surface'
-          : 'reject any crack; demagnetise and clean after',
-    }),
-  ]
+  return asked === undefined ? [] : [hardness]
 }

@@ -3,18 +3,20 @@ import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Part } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
-import type { Operation } from '../route/operation.ts'
+import type { Operation, PassCheck } from '../route/operation.ts'
 import { hardeningWanted, type Ovality } from './case-wanted.ts'
+import { crackTested } from './crack-wanted.ts'
 import { beforePlatingWanted, platedWanted } from './plating-wanted.ts'
 import { quenchedWanted } from './quenched-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { latestSizes, type Made, type SizesByOperation } from './sizes-made.ts'
 import { toLookAt, toReadOff, type Wanted, type Where } from './wanted.ts'
 
-/** What a check of work that leaves the shop, or comes back to it, looks at. */
+/** What is looked at as work leaves the shop, or comes back to it: lines of the operation that comes next. */
 export function checkWanted({
   part,
   check,
+  at: number,
   operations,
   sizes,
   casePlan,
@@ -23,7 +25,9 @@ export function checkWanted({
   plating,
 }: {
   readonly part: Part
-  readonly check: Operation
+  readonly check: PassCheck
+  /** The operation that has the lines. */
+  readonly at: number
   readonly operations: readonly Operation[]
   readonly sizes: SizesByOperation
   readonly casePlan: CasePlan | undefined
@@ -31,11 +35,8 @@ export function checkWanted({
   readonly ovality: Ovality
   readonly plating: PlatingPlan | undefined
 }): readonly Wanted[] {
-  const { number, guards = [] } = check
-  const sent = operations.filter(({ purpose }) => guards.includes(purpose))
-  const [first] = sent
-  if (!first) return []
-  const leaving = number < first.number
+  const sent = operations.filter(other => check.of.includes(other.number))
+  const leaving = check.kind === 'despatch'
   const where: Where = { operation: number, stage: leaving ? 'before-sending' : 'on-return' }
   const counted = toLookAt({
     name: 'count, serials and heat number',
@@ -60,6 +61,7 @@ export function checkWanted({
       ? quenchedWanted(part, quench, { ovality, where })
       : onReturn({ part, sent, casePlan, quench, ovality, where })),
     ...(plating && sent.some(plates) ? platedWanted(plating, where) : []),
+    ...(sent.some(({ process }) => process === 'crack-test') ? crackTested(where) : []),
   ]
 }
 

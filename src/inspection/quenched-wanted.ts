@@ -31,14 +31,3 @@ export function quenchedWanted(
     ...outOfRoundWanted(part, ovality, where),
   ]
 }
-
-/** Grinding burns and cracks bearing steel sooner than a nitrided case, and here the temper etch shows it. */
-export const finishedQuenched = (where: Where): readonly Wanted[] => [
-  toLookAt({
-    name: 'cracks by magnetic particle, after grinding',
-    feature: 'all surfaces',
-    weight: 'critical',
-    where,
-    remark: 'reject any crack; demagnetise and clean after; temper etch to ISO 14104 for burns before any honing',
-  }),
-]

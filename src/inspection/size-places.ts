@@ -29,7 +29,7 @@ export type PlacedPlating = Omit<PlatingPlan, 'before' | 'plated' | 'finished'> 
   readonly finished: Limits & Placed
 }
 
-type Made = Pick<Operation, 'number' | 'purpose' | 'axialLocator' | 'guards'>
+type Made = Pick<Operation, 'number' | 'axialLocator' | 'checks'>
 type Checked = { readonly operations: readonly Made[]; readonly characteristics: readonly Characteristic[] }
 
 /** The sizes that an operation leaves, each written as the gauge reads that judges it. */
@@ -115,9 +115,8 @@ function judgesOf({
     .filter(({ operation, feature, unit }) => operation >= made && unit === 'mm' && features.includes(feature))
     .filter(({ lower, upper }) => same(lower, limits.lower) && same(upper, limits.upper))
     .toSorted((a, b) => a.operation - b.operation)
-  const purpose = operations.find(({ number }) => number === made)?.purpose
-  const back = operations.find(
-    ({ number, guards = [] }) => number > made && purpose !== undefined && guards.includes(purpose),
+  const back = operations.find(({ checks = [] }) =>
+    checks.some(({ kind, of }) => kind === 'receipt' && of.includes(made)),
   )
   const own = measured.find(({ operation }) => operation === made)
   const judge = measured.find(({ operation }) => operation === back?.number) ?? measured[0]

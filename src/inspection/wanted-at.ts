@@ -10,12 +10,12 @@ import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import { finishedCase, type Ovality } from './case-wanted.ts'
 import { checkWanted } from './check-wanted.ts'
+import { crackTested } from './crack-wanted.ts'
 import { datumMade } from './datum-wanted.ts'
 import { featuresWanted } from './feature-wanted.ts'
 import { formWanted, groundForHoning, surfacesOf } from './form-wanted.ts'
 import { finishedPlating } from './plating-wanted.ts'
 import { brokenEdges, finishedPorts, milledPorts } from './ports-wanted.ts'
-import { finishedQuenched } from './quenched-wanted.ts'
 import { receiptWanted } from './receipt-wanted.ts'
 import { sizeWanted } from './size-wanted.ts'
 import { type SizesByOperation, sizesMade } from './sizes-made.ts'
@@ -38,18 +38,26 @@ export type Planned = {
 
 /** Everything to measure at one operation. */
 export function wantedAt(planned: Planned, operation: Operation): readonly Wanted[] {
-  const { part, shop, operations, sizes, ports, features = [], casePlan, quench, ovality, plating, datum } = planned
+  const { part, operations, sizes, casePlan, quench, ovality, plating } = planned
+  const passing = (operation.checks ?? []).flatMap(check =>
+    checkWanted({ part, check, at: operation.number, operations, sizes, casePlan, quench, ovality, plating }),
+  )
+  return [...passing, ...ownWanted(planned, operation)]
+}
+
+/** What the operation itself makes or judges. */
+function ownWanted(planned: Planned, operation: Operation): readonly Wanted[] {
+  const { part, shop, operations, sizes, ports, features = [], datum } = planned
   const { number, purpose, process } = operation
   if (purpose === 'final-inspection') return finalWanted(planned, operation)
-  if (process === 'inspect')
-    return checkWanted({ part, check: operation, operations, sizes, casePlan, quench, ovality, plating })
   const where: Where = { operation: number, stage: 'in-process' }
   if (process === 'deburr')
     return [
       toLookAt({ name: 'every edge broken, no burr', feature: 'edges', weight: 'minor', where }),
       ...brokenEdges(ports, purpose === 'deburr-ports' ? 'left' : 'broken', where),
     ]
-  // What a furnace or a bath does to the sizes is measured when the work is back, at the check that guards it.
+  if (process === 'crack-test') return operation.place === 'house' ? crackTested(where) : []
+  // What a furnace or a bath does to the sizes is measured when the work is back.
   if (HARDENING_PROCESSES.has(process) || process === 'plate') return []
   return [
     ...(purpose === 'saw-blanks' ? receiptWanted(part, where) : []),
@@ -82,7 +90,7 @@ export const finisherOf = (feature: string, operations: readonly Operation[]): O
 const CUTTING: ReadonlySet<Operation['process']> = new Set(['turn', 'drill', 'grind', 'hone', 'lap'])
 
 function finalWanted(
-  { part, operations, sizes, ports, features = [], casePlan, quench, plating, datum }: Planned,
+  { part, operations, sizes, ports, features = [], casePlan, plating, datum }: Planned,
   operation: Operation,
 ): readonly Wanted[] {
   const where: Where = { operation: operation.number, stage: 'final' }
@@ -94,7 +102,6 @@ function finalWanted(
     ...featuresWanted(features, where),
     ...finishedPorts(ports, datum, where),
     ...(casePlan ? finishedCase(part, casePlan, where) : []),
-    ...(quench ? finishedQuenched(where) : []),
     ...(plating ? finishedPlating(plating, where) : []),
     toLookAt({ name: 'serial legible, clean, oiled', feature: 'all surfaces', weight: 'minor', where }),
   ]

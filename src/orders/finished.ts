@@ -52,7 +52,9 @@ function formAsked({
   readonly sizes: readonly PlacedSize[]
   readonly after: readonly OrderedOperation[]
 }): readonly Finished[] {
-  const here = source.characteristics.filter(({ operation: at }) => at === operation.number)
+  const here = source.characteristics.filter(
+    ({ operation: at, stage }) => at === operation.number && stage === 'in-process',
+  )
   return here
     .filter(
       ({ number, upper }) => upper !== undefined && !sizes.some(({ characteristic }) => characteristic === number),

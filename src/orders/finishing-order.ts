@@ -29,7 +29,7 @@ export function finishingOrder(visit: Visit): Drafted {
       ...eccentricity(visit),
       ...point('Wheel, stones, coolant', ...tool(visit, plated ? undefined : (source.quench ?? cased), plated)),
       ...portEdges(visit, plated),
-      ...point('Burn and cracks', ...burn(operations, plated ? undefined : (source.quench ?? cased))),
+      ...point('Burn', ...burn(operations, plated ? undefined : (source.quench ?? cased))),
       ...point('Packing', 'Demagnetised, clean, oiled; each piece in its own sleeve, stood on end, never stacked.'),
       ...point(
         'Set-up piece',
@@ -178,8 +178,6 @@ function burn(
   const colour = 'No colour of burning, looked at ×10'
   return [
     ground && cased ? `${colour}; a burn may be polished over at spark-out.` : `${colour}.`,
-    cased !== undefined &&
-      'Fluorescent magnetic particles on every piece, then demagnetise and clean; reject any crack.',
     cased !== undefined &&
       ground &&
       ('order' in cased && isNitrided(cased)

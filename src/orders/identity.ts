@@ -18,7 +18,7 @@ export function headOf(
   first: OrderedOperation,
 ): Pick<OutsideOrder, 'from' | 'to' | 'part' | 'batch' | 'grade' | 'heat' | 'pieces' | 'which'> {
   const firm = firms.find(({ name }) => name === first.workCentre)
-  const marked = operations.some(({ purpose, number }) => purpose === 'mark' && number < first.number)
+  const marked = operations.some(({ marks, number }) => marks !== undefined && number < first.number)
   return {
     from: works,
     to: { name: first.workCentre, ...firm?.contact },

@@ -2,6 +2,7 @@ import { densityOf } from '../handbook/density.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import { openNotebook, type Working } from '../working.ts'
 import { arriving } from './arriving.ts'
+import { crackTestOrder } from './crack-test-order.ts'
 import type { Drafted } from './drafted.ts'
 import { finishingOrder } from './finishing-order.ts'
 import { hardeningOrder } from './hardening-order.ts'
@@ -79,6 +80,7 @@ const hardenedAsPlanned: Writer = visit => {
 
 const writerOf = ({ process, purpose }: OrderedOperation): Writer => {
   if (HARDENING_PROCESSES.has(process)) return hardenedAsPlanned
+  if (purpose === 'crack-test') return crackTestOrder
   if (purpose === 'plate' || purpose === 'relieve-for-plating' || purpose === 'bake-after-plating') return platingOrder
   return purpose === 'stress-relieve' ? reliefOrder : finishingOrder
 }

@@ -27,6 +27,8 @@ export const length: Make = of('mm', 3)
 export const celsius: Make = of('°C', 0)
 export const hours: Make = of('h', 0)
 export const newtons: Make = of('N', 0)
+export const amperes: Make = of('A', 0)
+export const fieldLeft: Make = of('A/cm', 1)
 /** A bare number: pieces, angles, points of a traverse. */
 export const count: Make = of('', 0)
 /** With the load it is read with: `HV1`; plain `HV` where it only says how hard something is. */

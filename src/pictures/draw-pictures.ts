@@ -76,19 +76,10 @@ export function drawSmaller(plan: Plan, measure: Measure, units: Units = 'mm'): 
 
 const TELLING: ReadonlySet<Purpose> = new Set([
   'saw-blanks',
-  'check-blanks-before-sending',
   'stress-relieve',
-  'check-blanks-on-return',
-  'mark',
   'deburr-soft',
-  'check-before-sending',
-  'check-on-return',
-  'check-before-finishing',
-  'check-after-finishing',
-  'check-before-plating',
   'relieve-for-plating',
   'bake-after-plating',
-  'check-after-plating',
   'deburr-ports',
 ])
 const roomOf = ({ purpose }: PlannedOperation): Room => (TELLING.has(purpose) ? TELLING_ROOM : OPERATION_ROOM)

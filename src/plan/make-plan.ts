@@ -79,6 +79,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     sizes: sizes.get(operation.number) ?? [],
     before: shapes[index - 1] ?? batch.sawn.shape,
     after: shapes[index] ?? batch.sawn.shape,
+    ...(operation.purpose === 'turn' && { roughed: stock.roughed }),
   }))
   const grip = 'fixture' in ports ? ports.fixture?.grip : undefined
   const cutting = planCutting({

@@ -1,12 +1,13 @@
 import type { HardeningProcess, Part } from '../part/part.ts'
-import { comesHard, hardensThrough } from '../part/takes-case.ts'
+import { comesHard } from '../part/takes-case.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
+import { crackTest } from './crack-test.ts'
 import { isCentreless } from './house-or-outside.ts'
 import type { FinishingNeeds } from './needs.ts'
 import type { HardeningPurpose } from './operation.ts'
 import { platingTasks } from './plating-tasks.ts'
-import { check, type TaskSketch } from './soft-tasks.ts'
+import type { TaskSketch } from './soft-tasks.ts'
 
 /** The operation that does what the drawing calls for, and what the shop calls it. */
 const HARDENED_BY: Readonly<Record<HardeningProcess, readonly [HardeningPurpose, string]>> = {
@@ -21,8 +22,8 @@ const HARDENED_BY: Readonly<Record<HardeningProcess, readonly [HardeningPurpose,
 
 export const hardeningPurpose = (process: HardeningProcess): HardeningPurpose => HARDENED_BY[process][0]
 
-/** Hardening, with the checks on either side of it. */
-export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketch[] {
+/** Hardening. */
+export function hardeningTasks(part: Part): readonly TaskSketch[] {
   if (!part.hardening) return []
   const [purpose, name] = HARDENED_BY[part.hardening.process]
   const { outside: around, bore } = part
@@ -32,12 +33,6 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
     ...['top', 'bottom'].filter(name => comesHard(part, 'face', name)),
   ]
   return [
-    check(
-      'check-before-sending',
-      outside ? 'Check before sending' : 'Check before hardening',
-      'every size that hardening will move, and that each edge is broken',
-      [purpose],
-    ),
     {
       purpose,
       name,
@@ -47,14 +42,6 @@ export function hardeningTasks(part: Part, outside: boolean): readonly TaskSketc
       surfaces,
       why: [`the drawing asks for ${part.hardening.process}`],
     },
-    check(
-      'check-on-return',
-      outside ? 'Check on return' : 'Check after hardening',
-      hardensThrough(part)
-        ? 'hardness and cracks, growth and out-of-round on the parts'
-        : 'case depth and hardness on the coupon, growth and out-of-round on the parts',
-      [purpose],
-    ),
   ]
 }
 
@@ -130,6 +117,7 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
           } as const,
         ]
       : []),
+    ...(part.plating ? crackTest(part, outside.length + bore.length > 0 || faced) : []),
     ...platingTasks(
       part,
       bore.some(name => name === part.plating?.surface),
@@ -161,11 +149,12 @@ export function finishingTasks(part: Part, shop: Shop, needs: FinishingNeeds): r
           } as const,
         ]
       : []),
+    ...(part.plating ? [] : crackTest(part, outside.length + bore.length > 0 || faced)),
     ...(part.ports.length > 0 && bore.length + honed.length + outside.length > 0
       ? [
           {
             purpose: 'deburr-ports',
-            name: 'Deburr ports again',
+            name: 'Deburr ports again, wash',
             process: 'deburr',
             holding: 'Hold by hand in a padded cradle; work from the bore outward, then wash',
             locatedBy: [],

@@ -37,3 +37,24 @@ export function firmOf(
   const able = named.filter(({ processes }) => processes.includes(process))
   return (able.length > 0 ? able : named).slice(0, 1)
 }
+
+/** Tied to another operation: where they are done is settled already. */
+const TIED: ReadonlySet<Operation['purpose']> = new Set(['relieve-for-plating', 'bake-after-plating'])
+
+/** Work that follows on outside stays at the firm where the pieces are, if that does it too: one visit, one transport. */
+export function atOneFirm<T extends Pick<Operation, 'place' | 'workCentre' | 'process' | 'purpose'>>(
+  { firms }: Pick<Shop, 'firms'>,
+  ordered: readonly T[],
+): readonly T[] {
+  const placed: T[] = []
+  for (const task of ordered) {
+    const before = placed.at(-1)
+    const stays =
+      task.place === 'outside' &&
+      before?.place === 'outside' &&
+      !TIED.has(task.purpose) &&
+      firms.some(({ name, processes }) => name === before.workCentre && processes.includes(task.process))
+    placed.push(stays && before ? { ...task, workCentre: before.workCentre } : task)
+  }
+  return placed
+}

@@ -4,6 +4,7 @@ import { type Limits, toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import { measuredFor } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
+import { CRACK_TESTED } from './crack-test.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import { PLATING_HEATS } from './plating-needs.ts'
 import { isRecess } from './running-band.ts'
@@ -242,4 +243,5 @@ export const NEED_RULE_NAMES: readonly string[] = [
   'stress-relieved-before-nitriding',
   GROUND_BEFORE_HONING,
   ...PLATING_HEATS,
+  CRACK_TESTED,
 ]

@@ -5,32 +5,25 @@ import type { Millimetre } from '../units.ts'
 export type Purpose =
   | 'saw-blanks'
   | 'rough-turn'
-  | 'check-blanks-before-sending'
   | 'stress-relieve'
-  | 'check-blanks-on-return'
   | 'finish-turn'
-  | 'mark'
+  | 'turn'
   | 'mill-ports'
   | 'mill-features'
   | 'deburr-soft'
-  | 'check-before-sending'
   | 'nitride'
   | 'case-harden'
   | 'induction-harden'
-  | 'check-on-return'
-  | 'check-before-finishing'
   | 'hone-for-plating'
-  | 'check-before-plating'
   | 'relieve-for-plating'
   | 'plate'
   | 'bake-after-plating'
-  | 'check-after-plating'
   | 'grind-outside'
   | 'grind-bore'
   | 'grind-top'
   | 'hone-bore'
   | 'lap-outside'
-  | 'check-after-finishing'
+  | 'crack-test'
   | 'deburr-ports'
   | 'final-inspection'
 
@@ -41,6 +34,15 @@ export const isHardening = (purpose: Purpose): purpose is HardeningPurpose =>
 
 /** The face that the top face is ground from: the bottom, or the underside of the band named. */
 export type AxialLocator = { readonly face: 'bottom' } | { readonly face: 'shoulder'; readonly band: string }
+
+/** A line of the operation that comes next: what is looked at as the work leaves the works, or comes back to it. */
+export type PassCheck = {
+  readonly kind: 'despatch' | 'receipt'
+  /** The operations of the trip, by their numbers. */
+  readonly of: readonly number[]
+  readonly text: string
+  readonly because: string
+}
 
 /** An operation in its place in the route, before sizes and times are known. */
 export type Operation = {
@@ -65,8 +67,10 @@ export type Operation = {
   readonly gripsAt?: 'top' | 'bottom'
   /** Where it grinds the top face: the face that it measures from. */
   readonly axialLocator?: AxialLocator
-  /** Of a check: the operations that it lets the work go out to, or takes it back from. */
-  readonly guards?: readonly Purpose[]
+  /** What is checked before it begins: the work as it comes back from a firm or a furnace, and as it leaves for one. */
+  readonly checks?: readonly PassCheck[]
+  /** Where number and batch are marked in this operation: a name of the part file. */
+  readonly marks?: string
   /** The surfaces it makes: `bore`, a band's name, `top`, `bottom`, `length`, a port's name. */
   readonly surfaces: readonly string[]
   /** One line each: why this operation, and why here. */

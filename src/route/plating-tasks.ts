@@ -1,9 +1,9 @@
 import { platingOf } from '../handbook/plating.ts'
 import type { Part } from '../part/part.ts'
 import { heatWanted, maskedIn, type PLATING_HEATS } from './plating-needs.ts'
-import { check, type TaskSketch } from './soft-tasks.ts'
+import type { TaskSketch } from './soft-tasks.ts'
 
-/** From the bore with its final form to the plated one that is back and measured. */
+/** From the bore with its final form to the plated one. */
 export function platingTasks(part: Part, hardGround: boolean): readonly TaskSketch[] {
   const { plating } = part
   if (!plating) return []
@@ -31,7 +31,6 @@ export function platingTasks(part: Part, hardGround: boolean): readonly TaskSket
     surfaces: [],
     why: ['drives out the hydrogen that the bath put in; the firm that plates has the oven beside the bath'],
   })
-  const trip = [...relief.map(({ purpose }) => purpose), 'plate' as const, ...bake.map(({ purpose }) => purpose)]
   return [
     {
       purpose: 'hone-for-plating',
@@ -43,12 +42,6 @@ export function platingTasks(part: Part, hardGround: boolean): readonly TaskSket
       surfaces: [surface],
       why: [`${surface}: ${process} copies roundness, taper and scratches of what it is laid on`],
     },
-    check(
-      'check-before-plating',
-      'Check before plating',
-      'size and form of the bore, and that each edge is chamfered',
-      trip,
-    ),
     ...relief,
     {
       purpose: 'plate',
@@ -65,11 +58,5 @@ export function platingTasks(part: Part, hardGround: boolean): readonly TaskSket
       ],
     },
     ...bake,
-    check(
-      'check-after-plating',
-      'Check plated bore',
-      'thickness by the difference of the bore, adhesion and pores',
-      trip,
-    ),
   ]
 }

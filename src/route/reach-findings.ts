@@ -41,6 +41,7 @@ export function reachFindings(part: Part, operations: readonly Operation[]): rea
 
 const MAKES: ReadonlySet<Purpose> = new Set([
   'finish-turn',
+  'turn',
   'grind-outside',
   'grind-bore',
   'grind-top',
@@ -51,13 +52,13 @@ const MAKES: ReadonlySet<Purpose> = new Set([
 function outsideLimits({ kind }: Part, group: LimitGroup, last: Purpose | undefined): ProcessLimits | undefined {
   if (last === 'lap-outside') return FINISHING_LIMITS['lap-outside']
   if (last === 'grind-outside') return FINISHING_LIMITS[kind === 'pin' ? 'centreless' : 'grind-outside']
-  return last === 'finish-turn' ? TURNING_LIMITS[group] : undefined
+  return last === 'finish-turn' || last === 'turn' ? TURNING_LIMITS[group] : undefined
 }
 
 function boreLimits({ size }: Band, group: LimitGroup, last: Purpose | undefined): ProcessLimits | undefined {
   if (last === 'hone-bore') return FINISHING_LIMITS[group === 'iron' ? 'hone-bore, iron' : 'hone-bore']
   if (last === 'grind-bore') return FINISHING_LIMITS['grind-bore']
-  if (last !== 'finish-turn') return undefined
+  if (last !== 'finish-turn' && last !== 'turn') return undefined
   const limits = BORING_LIMITS[group]
   return size.nominal <= SMALL_BORE.upTo ? { ...limits, tolerance: SMALL_BORE.tolerance } : limits
 }

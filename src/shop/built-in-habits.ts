@@ -70,4 +70,5 @@ export const BUILT_IN_FIRMS: readonly Firm[] = [
     leadTime: 10,
   },
   { name: 'a licensed plater', processes: ['plate'], leadTime: 15 },
+  { name: 'a crack-testing firm', processes: ['crack-test'], leadTime: 5 },
 ]

@@ -20,6 +20,7 @@ export function laddersOf(sized: Sized, operations: readonly Operation[]): reado
       states: [
         ...(isNarrowRecess(sized.part, chain.surface) ? [] : at('rough-turn', roughedTo(sized, solved))),
         ...(chain.drilled ? [] : at('finish-turn', soft)),
+        ...at('turn', soft),
         ...(chain.hard
           ? operations
               .filter(({ purpose }) => isHardening(purpose))

@@ -39,6 +39,8 @@ function sizesAfter(sized: Sized, operation: Operation): readonly OperationSize[
       return roughSizes(sized)
     case 'finish-turn':
       return softSizes(sized)
+    case 'turn':
+      return [...drilledSizes(sized), ...softSizes(sized)]
     case 'nitride':
     case 'case-harden':
     case 'induction-harden':
@@ -83,6 +85,12 @@ function roughSizes(sized: Sized): readonly OperationSize[] {
       }),
   ]
 }
+
+/** What stays as it was drilled in roughing. */
+const drilledSizes = (sized: Sized): readonly OperationSize[] =>
+  diameters(sized)
+    .filter(({ chain }) => chain.drilled)
+    .map(({ chain, soft }) => inProcess(chain.surface, 'diameter', soft, chain.band?.size))
 
 function softSizes(sized: Sized): readonly OperationSize[] {
   const { axial, part } = sized

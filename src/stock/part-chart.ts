@@ -48,7 +48,7 @@ export function chartStages(operations: readonly Operation[], sizes: AxialSizes)
   const down = (symbol: string, to: string, limits: Limits): WorkingDimension => ({
     kind: 'cut',
     symbol,
-    operation: number('finish-turn'),
+    operation: number('finish-turn', 'turn'),
     from: 'top',
     to,
     direction: 'down',

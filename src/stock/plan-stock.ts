@@ -27,7 +27,7 @@ import { platedChain, platedEntry } from './plated-chain.ts'
 import { releaseFindings, releases, withReleases } from './release.ts'
 import { roughLimits } from './rough-sizes.ts'
 import { type ChosenStock, growthsOf, settleStock } from './settle-stock.ts'
-import { shapesAfter } from './shapes.ts'
+import { roughedShape, shapesAfter } from './shapes.ts'
 import { type SolvedChain, solveChain } from './solve-chain.ts'
 import type { AsMilled, Ladder, StockEntry } from './stock.ts'
 import { toldOf } from './told.ts'
@@ -37,6 +37,8 @@ export type StockPlan = {
   readonly sizes: ReadonlyMap<number, readonly OperationSize[]>
   /** The part as it leaves each operation that changes it, the saw apart. */
   readonly shapes: ReadonlyMap<number, Shape>
+  /** Between roughing and finishing. */
+  readonly roughed: Shape
   readonly entries: readonly StockEntry[]
   readonly ladders: readonly Ladder[]
   readonly case?: CasePlan
@@ -98,6 +100,7 @@ export function planStock(
   return {
     sizes: operationSizes(sized, operations),
     shapes,
+    roughed: roughedShape(sized),
     entries: chances ? withChances(notebook, entries, all, settled.planned.case) : entries,
     ladders: withSteps(laddersOf(sized, operations), entries, hardenedIn(operations, settled.planned.case)),
     ...(settled.planned.case && { case: settled.planned.case }),

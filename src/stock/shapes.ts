@@ -32,23 +32,12 @@ export function shapesAfter(sized: Sized, operations: readonly Operation[]): Rea
 }
 
 function stateAfter(sized: Sized, operation: Operation, state: State | undefined): State | undefined {
-  const { axial, shop } = sized
+  const { axial } = sized
   switch (operation.purpose) {
-    case 'rough-turn': {
-      const top = -axial.topStock - shop.habits.roughingAllowance
-      return {
-        top,
-        bottom: top + middleOf(roughLimits(axial.softLength, false, shop)),
-        diameters: diametersBy(sized, solved => middleOf(roughedTo(sized, solved))),
-        depths: depthsBy(sized, (soft, looks, step) =>
-          isRoughed(sized.part, step)
-            ? top + middleOf(roughDepth(soft, looks, shop))
-            : -axial.topStock + middleOf(soft),
-        ),
-        ported: false,
-      }
-    }
+    case 'rough-turn':
+      return roughed(sized)
     case 'finish-turn':
+    case 'turn':
       return {
         top: -axial.topStock,
         bottom: -axial.topStock + middleOf(axial.softLength),
@@ -82,6 +71,23 @@ function stateAfter(sized: Sized, operation: Operation, state: State | undefined
       return state && finished(sized, operation, state)
   }
 }
+
+function roughed(sized: Sized): State {
+  const { axial, shop } = sized
+  const top = -axial.topStock - shop.habits.roughingAllowance
+  return {
+    top,
+    bottom: top + middleOf(roughLimits(axial.softLength, false, shop)),
+    diameters: diametersBy(sized, solved => middleOf(roughedTo(sized, solved))),
+    depths: depthsBy(sized, (soft, looks, step) =>
+      isRoughed(sized.part, step) ? top + middleOf(roughDepth(soft, looks, shop)) : -axial.topStock + middleOf(soft),
+    ),
+    ported: false,
+  }
+}
+
+/** The part as it stands between roughing and finishing, where one operation does both. */
+export const roughedShape = (sized: Sized): Shape => shapeOf(sized, roughed(sized))
 
 function finished(sized: Sized, operation: Operation, state: State): State {
   const { plated } = sized

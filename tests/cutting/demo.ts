@@ -30,7 +30,7 @@ export function demo(file: 'OX-098-21' | 'OX-112-03'): Demo {
     const before = present
     present = stock.shapes.get(operation.number) ?? present
     const sizes = operation.purpose === 'saw-blanks' ? batch.sawn.sizes : (stock.sizes.get(operation.number) ?? [])
-    return { operation, sizes, before, after: present }
+    return { operation, sizes, before, after: present, roughed: stock.roughed }
   })
   return { part, states, ports, start: batch.batch.start }
 }

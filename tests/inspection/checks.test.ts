@@ -6,7 +6,7 @@ import { planInspection } from '../../src/inspection/plan-inspection.ts'
 import { between } from '../../src/limits.ts'
 import type { OperationSize } from '../../src/operation-size.ts'
 import type { Part } from '../../src/part/part.ts'
-import type { Operation } from '../../src/route/operation.ts'
+import type { Operation, PassCheck } from '../../src/route/operation.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { IRON_LINER, IRON_ROUTE, NITRIDED_LINER, NITRIDED_ROUTE } from '../batch/example-part.ts'
 
@@ -20,21 +20,23 @@ const width = (feature: string, lower: number, upper: number): OperationSize => 
   measure: 'width',
 })
 
-/** 20 rough-turn, 40 finish-turn, 60 mill-ports, 80 check, 90 nitride, 100 check, 110 grind-outside, 120 grind-bore, 130 hone. */
+/** 20 rough-turn, 40 finish-turn, 50 mill-ports, 70 nitride, 80 grind-outside, 90 grind-bore, 100 hone, 110 deburr, 120 final. */
 const SIZES = new Map<number, readonly OperationSize[]>([
   [10, [diameter('outside', 69, 71)]],
   [20, [diameter('bore', 45.5, 45.8)]],
   [40, [diameter('bore', 47.78, 47.83), diameter('seat', 55.09, 55.14), diameter('flange', 61.88, 61.94)]],
-  [60, [width('exhaust', 26.9, 27.1)]],
-  [90, [diameter('bore', 47.74, 47.84), diameter('seat', 55.14, 55.23)]],
-  [110, [diameter('seat', 54.971, 54.99)]],
-  [120, [diameter('bore', 47.97, 47.985)]],
-  [130, [diameter('bore', 48, 48.016)]],
-  [150, [diameter('bore', 48, 48.016), diameter('seat', 54.971, 54.99)]],
+  [50, [width('exhaust', 26.9, 27.1)]],
+  [70, [diameter('bore', 47.74, 47.84), diameter('seat', 55.14, 55.23)]],
+  [80, [diameter('seat', 54.971, 54.99)]],
+  [90, [diameter('bore', 47.97, 47.985)]],
+  [100, [diameter('bore', 48, 48.016)]],
+  [120, [diameter('bore', 48, 48.016), diameter('seat', 54.971, 54.99)]],
 ])
 
-const guarding = (purpose: Operation['purpose'], guards: Operation['guards'] & {}): readonly Operation[] =>
-  NITRIDED_ROUTE.map(operation => (operation.purpose === purpose ? { ...operation, guards } : operation))
+const passing = (at: number, kind: PassCheck['kind'], of: readonly number[]): readonly Operation[] =>
+  NITRIDED_ROUTE.map(operation =>
+    operation.number === at ? { ...operation, checks: [{ kind, of, text: '', because: '' }] } : operation,
+  )
 const located = (operation: Operation): Operation =>
   operation.purpose === 'grind-bore' ? { ...operation, locatedBy: ['seat'] } : operation
 
@@ -58,7 +60,7 @@ const names = (characteristics: readonly Characteristic[]): readonly string[] =>
 // Common practice, no source.
 describe('a check of work that leaves', () => {
   it('measures before hardening what hardening moves, as it was left last, and looks at edges', () => {
-    const check = at(80, guarding('check-before-sending', ['nitride']))
+    const check = at(70, passing(70, 'despatch', [70]))
     expect(names(check)).toEqual([
       'count, serials and heat number',
       'bore diameter',
@@ -71,27 +73,30 @@ describe('a check of work that leaves', () => {
   })
 
   it('measures before grinding the bore what that is located by and what it cuts, and nothing else', () => {
-    const operations = guarding('check-on-return', ['grind-bore', 'hone-bore']).map(located)
-    expect(names(at(100, operations))).toEqual(['count, serials and heat number', 'bore diameter', 'seat diameter'])
+    const operations = passing(90, 'despatch', [90, 100]).map(located)
+    const leaving = at(90, operations).filter(({ stage }) => stage === 'before-sending')
+    expect(names(leaving)).toEqual(['count, serials and heat number', 'bore diameter', 'seat diameter'])
   })
 })
 
 describe('a check of work that comes back', () => {
-  it('measures each surface as the last of the operations left it', () => {
-    const route = [...NITRIDED_ROUTE]
-    const operations = route.map(operation =>
-      operation.purpose === 'deburr-ports'
-        ? {
-            ...operation,
-            purpose: 'check-after-finishing' as const,
-            process: 'inspect' as const,
-            guards: ['grind-bore', 'hone-bore'] as const,
-          }
-        : operation,
-    )
-    const check = at(140, operations)
+  it('measures each surface as the last of the operations left it, in the operation that comes next', () => {
+    const check = at(110, passing(110, 'receipt', [90, 100])).filter(({ stage }) => stage === 'on-return')
     expect(names(check)).toEqual(['count, serials and heat number', 'bore diameter', 'no burn, crack or chatter mark'])
     expect(check[1]).toMatchObject({ stage: 'on-return', lower: 48, upper: 48.016, critical: true })
+  })
+
+  it('reads of a crack test the report of a qualified person, not what a lens shows', () => {
+    const route = passing(110, 'receipt', [100]).map(operation =>
+      operation.number === 100
+        ? { ...operation, purpose: 'crack-test' as const, process: 'crack-test' as const }
+        : operation,
+    )
+    const report = at(110, route).filter(({ gauge }) => gauge === 'crack-test report')
+    expect(report.map(({ unit, upper }) => [unit, upper])).toEqual([
+      ['-', undefined],
+      ['A/cm', 3],
+    ])
   })
 })
 
@@ -166,7 +171,7 @@ describe('roughness asked and left', () => {
 
 describe('a gauge that leaves little to accept', () => {
   const narrow = (width: number) => {
-    const sizes = new Map([[130, [diameter('bore', 48, 48 + width)]]])
+    const sizes = new Map([[100, [diameter('bore', 48, 48 + width)]]])
     return inspected(NITRIDED_ROUTE, NITRIDED_LINER, sizes).findings.filter(
       ({ code }) => code === 'inspection/narrow-acceptance',
     )

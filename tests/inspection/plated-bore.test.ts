@@ -38,7 +38,7 @@ const named = (list: readonly Characteristic[], name: string): Characteristic =>
 describe('what is measured of a plated bore', () => {
   const { at, plan } = inspected()
   it('before plating: size, to be written down, form and edges', () => {
-    const before = at('check-before-plating')
+    const before = at('relieve-for-plating')
     expect(names(before)).toEqual([
       'count, serials and heat number',
       'bore diameter',
@@ -50,7 +50,7 @@ describe('what is measured of a plated bore', () => {
     expect(named(before, 'bore diameter').lower).toBeCloseTo(60.15, 9)
   })
   it('after plating: size, thickness by the difference of the bore, soundness, charts', () => {
-    const after = at('check-after-plating')
+    const after = at('hone-bore').filter(({ stage }) => stage === 'on-return')
     expect(named(after, 'bore diameter').upper).toBeCloseTo(plan.plating?.plated.upper ?? 0, 9)
     const layer = named(after, 'plating a side as plated')
     const { before, plated } = plan.plating ?? { before: undefined, plated: undefined }
@@ -59,12 +59,14 @@ describe('what is measured of a plated bore', () => {
     expect(names(after).some(name => name.includes('no blister'))).toBe(true)
   })
   it("bake: 8 h, 190 to 220 °C, begun within 3 h (ASTM B850-98(2009), a plater's copy), off the chart", () => {
-    const after = at('check-after-plating')
+    const after = at('hone-bore').filter(({ stage }) => stage === 'on-return')
     expect(named(after, 'bake')).toMatchObject({ lower: 8, unit: 'h', gauge: 'bake chart' })
     expect(named(after, 'bake temperature')).toMatchObject({ lower: 190, upper: 220 })
     expect(named(after, 'bake begun')).toMatchObject({ upper: 3 })
     const soft = inspected({ material: '{grade: 42CrMo4, hardness: 250 HV, temper: 650}' })
-    expect(names(soft.at('check-after-plating')).some(name => /bake|relief/.test(name))).toBe(false)
+    expect(
+      names(soft.at('hone-bore').filter(({ stage }) => stage === 'on-return')).some(name => /bake|relief/.test(name)),
+    ).toBe(false)
   })
   it('finished: as much left as asked, and what is uneven on top, with a gauge that can tell', () => {
     const layer = named(at('final-inspection'), 'plating a side, finished')
@@ -74,9 +76,16 @@ describe('what is measured of a plated bore', () => {
     expect(layer.uncertainty).toBeLessThanOrEqual(0.003)
   })
   it('hardness only where the drawing asks for it, on a test piece', () => {
-    expect(names(at('check-after-plating')).some(name => name.startsWith('hardness'))).toBe(false)
+    expect(
+      names(at('hone-bore').filter(({ stage }) => stage === 'on-return')).some(name => name.startsWith('hardness')),
+    ).toBe(false)
     const hard = inspected({ plating: '{process: chrome, hardness: min 900 HV}' })
-    expect(named(hard.at('check-after-plating'), 'hardness of the plating')).toMatchObject({ lower: 900, sample: 1 })
+    expect(
+      named(
+        hard.at('hone-bore').filter(({ stage }) => stage === 'on-return'),
+        'hardness of the plating',
+      ),
+    ).toMatchObject({ lower: 900, sample: 1 })
   })
   it('leaves the bath to the check: nothing is measured in it', () => {
     expect(at('plate')).toEqual([])

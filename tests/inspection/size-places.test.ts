@@ -31,7 +31,7 @@ const judge = (operation: number, feature: string, lower: number, upper: number,
 const placed = (number: number, one: ReturnType<typeof size>, characteristics: readonly Characteristic[]) =>
   withPlaces({
     part: NAMES,
-    operation: { number, purpose: 'grind-outside' },
+    operation: { number },
     sizes: [one],
     checked: { operations: [], characteristics },
   })
@@ -90,7 +90,7 @@ describe('the places of limits elsewhere in the plan', () => {
 })
 
 describe('what judges a size', () => {
-  const back = { number: 90, purpose: 'check-after-finishing', guards: ['grind-outside'] } as const
+  const back = { number: 90, checks: [{ kind: 'receipt', of: [60], text: '', because: '' }] } as const
   const measured = [60, 70, 90].map(operation => ({
     ...judge(operation, 'seat', 55, 55.02, operation === 90 ? 3 : 2),
     number: operation / 10,
@@ -98,9 +98,9 @@ describe('what judges a size', () => {
   const seat = (operation: number, characteristics: readonly Characteristic[]) =>
     withPlaces({
       part: NAMES,
-      operation: { number: operation, purpose: 'grind-outside' },
+      operation: { number: operation },
       sizes: [size('seat', 55, 55.02)],
-      checked: { operations: [{ number: 60, purpose: 'grind-outside' }, back], characteristics },
+      checked: { operations: [{ number: 60 }, back], characteristics },
     })[0]
 
   it('is the check that takes the work back, whose gauge gives the places, though the operation has its own', () => {

@@ -8,12 +8,12 @@ const textOf = (title: string, of = order): string => pointOf(of, title).text.jo
 
 describe('the order to the grinder (common practice, no source)', () => {
   it('is one visit with the honing that follows at the same firm: 8 days, not 16', () => {
-    expect(order.operations).toEqual([150, 160])
+    expect(order.operations).toEqual([90, 100, 110])
     expect(order.leadTime).toBe(8)
     expect(orderFor(plan, 'hone-bore')).toBe(order)
   })
 
-  it('has at most thirteen points', () => {
+  it('has at most thirteen points, and one for the crack test in the same visit', () => {
     expect(order.points.map(({ title }) => title)).toEqual([
       'Condition on arrival',
       'Datums and set-up',
@@ -22,15 +22,16 @@ describe('the order to the grinder (common practice, no source)', () => {
       'Eccentricity',
       'Wheel, stones, coolant',
       'Port edges',
-      'Burn and cracks',
+      'Burn',
       'Packing',
       'Set-up piece',
       'Not good',
+      'Crack test',
     ])
   })
 
   it('sets true within one figure: half of a run-out of 15 µm, as the stock is planned for', () => {
-    expect(quantityOf(order, 'off axis when set, radial', 'operation 150').most).toBe(0.0075)
+    expect(quantityOf(order, 'off axis when set, radial', 'operation 90').most).toBe(0.0075)
     expect(sentencesOf(order).filter(line => /set true/i.test(line))).toHaveLength(1)
   })
 
@@ -51,7 +52,7 @@ describe('the order to the grinder (common practice, no source)', () => {
   })
 
   it('keeps the figure that it stops at among the workings', () => {
-    const stop = plan.workings.find(({ symbol, operation }) => symbol === 'e_stop' && operation === 150)
+    const stop = plan.workings.find(({ symbol, operation }) => symbol === 'e_stop' && operation === 90)
     expect(stop?.value).toBe(quantityOf(order, `off axis at set-up, bore (${GRIND})`, GRIND).most)
     expect(stop?.expression).toContain('min(')
   })
@@ -77,22 +78,22 @@ describe('the order to the grinder (common practice, no source)', () => {
 
   it('leaves the size between grinding and honing to the firm: no row of the form', () => {
     expect(order.finish.filter(({ onTheWay }) => onTheWay).map(({ label, operation }) => [label, operation])).toEqual([
-      ['bore Ø', 150],
-      ['bore roundness', 150],
-      ['bore roughness Rz', 150],
+      ['bore Ø', 90],
+      ['bore roundness', 90],
+      ['bore roughness Rz', 90],
     ])
     expect(order.returns.some(({ label, state }) => label.startsWith('bore') && state === GRIND)).toBe(false)
   })
 
   it('calls up no temper etch on a nitrided part (scope of ISO 14104:2017), and calls it up on a carburised one', () => {
-    expect(textOf('Burn and cracks')).toContain('No temper etch')
+    expect(textOf('Burn')).toContain('No temper etch')
     expect(sentencesOf(order).join('\n')).not.toMatch(/etch to ISO 14104/)
     const pin = orderFor(planOf(demo('OX-098-34'), NO_GRINDERS), 'grind-outside')
-    expect(textOf('Burn and cracks', pin)).toContain('Temper etch to ISO 14104')
+    expect(textOf('Burn', pin)).toContain('Temper etch to ISO 14104')
   })
 
   it('asks for crack detection on every piece of a hardened batch, and of an iron liner for nothing of a case', () => {
-    expect(textOf('Burn and cracks')).toContain('magnetic particles on every piece')
+    expect(textOf('Crack test')).toContain('Every piece, wet fluorescent magnetic particles')
     const iron = sentencesOf(orderFor(planOf(demo('OX-112-03')), 'hone-bore')).join('\n')
     expect(iron).toContain('EN-GJL-250, not hardened')
     expect(iron).not.toMatch(/\bcase\b|nitrid|hardener|magnetic/i)
@@ -132,7 +133,9 @@ describe('the order to the grinder (common practice, no source)', () => {
 
 describe('numbers on drawing, order and form', () => {
   it('are the same: those that the inspection of the operation has', () => {
-    const here = plan.inspection.characteristics.filter(({ operation }) => operation === 150 || operation === 160)
+    const here = plan.inspection.characteristics.filter(
+      ({ operation, stage }) => stage === 'in-process' && order.operations.includes(operation),
+    )
     expect(order.finish.map(({ characteristic }) => characteristic)).toEqual(here.map(({ number }) => number))
     for (const { label, state, characteristic } of order.returns) {
       const made = order.finish.find(one => one.label === label && one.state === state)

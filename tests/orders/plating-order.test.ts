@@ -13,7 +13,7 @@ const ported = planOf(demo('OX-105-02', PORTS))
 
 describe('the order to the plater (fields common practice, no source)', () => {
   it('holds the two heats that go with the plating: one visit, one firm, 15 days', () => {
-    expect(order.operations).toEqual([90, 100, 110])
+    expect(order.operations).toEqual([50, 60, 70])
     expect(order.firm).toBe('Sallow Lane Plating')
     expect(order.leadTime).toBe(15)
     for (const purpose of ['relieve-for-plating', 'bake-after-plating']) {

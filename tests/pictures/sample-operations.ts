@@ -150,12 +150,9 @@ const GIVEN: readonly Given[] = [
       size('length', 'length', [92.1, 92.2], { drawn: '92 ±0.05' }),
     ],
   ],
-  ['mark', 'mark serial numbers', 'mark', 'house', ['flange'], TURNED, []],
   ['mill-ports', 'mill ports', 'mill', 'house', PORTS.map(port => port.name), MILLED, PORT_SIZES],
   ['deburr-soft', 'break port edges', 'deburr', 'house', PORTS.map(port => port.name), MILLED, []],
-  ['check-before-sending', 'check before sending', 'inspect', 'house', [], MILLED, []],
   ['nitride', 'gas nitride', 'nitride', 'outside', ['flange', 'seat', 'bore', 'top', 'bottom'], MILLED, []],
-  ['check-on-return', 'check on return', 'inspect', 'house', [], MILLED, []],
   [
     'grind-outside',
     'grind seat and top face',
@@ -207,7 +204,7 @@ export const OPERATIONS: readonly PlannedOperation[] = GIVEN.map(
     cautions: [],
     sizes: withPlaces({
       part: { ...leaves, ports: PORTS },
-      operation: { number: (index + 1) * 10, purpose },
+      operation: { number: (index + 1) * 10 },
       sizes,
       checked: { operations: [], characteristics: [] },
     }),

@@ -39,7 +39,7 @@ describe('picture of a sweep', () => {
   })
 
   it('crosses zero where the verdict turns', () => {
-    const bore = sweep.points.map(({ entries }) => entries.find(({ operation }) => operation === 140))
+    const bore = sweep.points.map(({ entries }) => entries.find(({ operation }) => operation === 90))
     // Within a micrometre of nothing to spare no gauge can tell: marginal.
     for (const { margin, verdict } of bore.flatMap(entry => entry ?? [])) {
       if (verdict !== 'marginal') expect(margin.cleanUp < 0).toBe(verdict === 'thin')

@@ -6,11 +6,11 @@ import type { EveryField } from './every-field-of.ts'
 import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
 import { EVERY_MILLING_GRIP_FIELD } from './every-milling-grip-field.ts'
+import { EVERY_OPERATION_FIELD } from './every-operation-field.ts'
 import { EVERY_ORDER } from './every-order-field.ts'
 import { EVERY_PORT_FIELD } from './every-port-field.ts'
 import { EVERY_QUENCH_FIELD } from './every-quench-field.ts'
 import { EVERY_SET_UP_FIELD, EVERY_SHOP_FIELD } from './every-set-up-field.ts'
-import { EVERY_SIZE_FIELD } from './every-size-field.ts'
 
 const PLACE = { file: 'part.yaml', line: 1, column: 1 }
 const ORIGIN = { from: 'measured', source: 'shop: measured on 24 pieces' } as const
@@ -18,7 +18,6 @@ const FIGURE = { figure: 'growth per side', value: 0.01, unit: 'mm', ...ORIGIN }
 const SPREAD = { least: 1, nominal: 2, most: 3 }
 const RANGE = { least: 1, most: 3 }
 const LIMITS = { nominal: 2, lower: 1, upper: 3 }
-const BANDS = [{ name: 'seat', from: 0, to: 92, diameter: 55 }]
 
 /** Not a plan that anybody could work to: it is there for its keys. */
 export const EVERY_FIELD: EveryField<Plan> = {
@@ -34,57 +33,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     extras: [{ what: 'coupon', pieces: 1, marks: ['C'] }],
     numbered: 15,
   },
-  operations: [
-    {
-      number: 10,
-      purpose: 'finish-turn',
-      name: 'Finish turn',
-      process: 'turn',
-      place: 'house',
-      workCentre: 'lathe',
-      holding: 'Hold in soft jaws.',
-      setTrue: 0.0075,
-      locatedBy: ['seat'],
-      locatedAs: 'turned',
-      heldIn: 'jaws',
-      gripsAt: 'bottom',
-      chuckings: [{ number: 1, end: 'top', grip: { surface: 'seat', length: 10 }, stop: 'a shoulder' }],
-      axialLocator: { face: 'shoulder', band: 'flange' },
-      guards: ['nitride'],
-      surfaces: ['bore'],
-      because: ['first'],
-      cautions: ['guard'],
-      sizes: [EVERY_SIZE_FIELD],
-      steps: [
-        {
-          tool: 'finishing tool',
-          action: 'finish seat',
-          feature: 'seat',
-          setUp: 1,
-          window: 'exhaust, window 1 of 2',
-          cuttingSpeed: 150,
-          spindleSpeed: 900,
-          feed: 0.1,
-          feedUnit: 'mm/rev',
-          tableFeed: 90,
-          depth: 0.3,
-          passes: 2,
-          time: 1.5,
-          force: 100,
-          forceBand: RANGE,
-          power: 1,
-          deflection: 2,
-          wheel: { speed: 30, spindleSpeed: 1600 },
-          breakageMargin: 4,
-          limitedBy: 'spindle speed limit',
-          remarks: ['flood'],
-        },
-      ],
-      time: { setup: 45, each: 5, batch: 125 },
-      shape: { top: 0, bottom: 92, outside: BANDS, bore: BANDS, ported: true },
-      firms: [{ name: 'Quillfen Hardening', leadTime: 10 }],
-    },
-  ],
+  operations: EVERY_OPERATION_FIELD,
   stock: [
     {
       surface: 'seat',

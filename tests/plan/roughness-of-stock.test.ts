@@ -15,7 +15,7 @@ describe('the roughness that a stock is planned for is the one that the feed lea
     '%s, %s: within Rz %d even where half as much again is measured as the nose would leave',
     (name, surface, Rz) => {
       const plan = planOf(demo(name))
-      const turned = plan.operations.find(({ purpose }) => purpose === 'finish-turn')
+      const turned = plan.operations.find(({ purpose }) => purpose === 'finish-turn' || purpose === 'turn')
       const step = turned?.steps?.find(({ action, feature }) => feature === surface && /^finish/.test(action))
       const nose = OXMERE.tools.find(tool => tool.name === step?.tool)
       if (!step?.feed || !nose || !('noseRadius' in nose)) throw new Error('no finishing cut')

@@ -12,7 +12,7 @@ const sweepOf = (key: keyof StockChoice) =>
 
 describe('sweep of a stock', () => {
   const sweep = sweepOf('bore')
-  const bore = (index: number) => sweep.points[index]?.entries.find(({ operation }) => operation === 140)
+  const bore = (index: number) => sweep.points[index]?.entries.find(({ operation }) => operation === 90)
 
   it('has one point for each value, each as it is planned alone but for the order, which stands', () => {
     expect(sweep.points.map(({ value }) => value)).toEqual(values)
@@ -38,7 +38,7 @@ describe('sweep of a stock', () => {
   it('goes from thin over marginal and ok to deep, and tells the window in which both ends hold', () => {
     const verdicts = values.map((_, index) => bore(index)?.verdict)
     expect([...new Set(verdicts)]).toEqual(['thin', 'marginal', 'ok', 'deep'])
-    const surface = sweep.surfaces.find(({ operation }) => operation === 140)
+    const surface = sweep.surfaces.find(({ operation }) => operation === 90)
     expect(surface?.windows).toEqual([
       { from: values[verdicts.indexOf('marginal')], to: values[verdicts.lastIndexOf('ok')] },
     ])

@@ -53,16 +53,21 @@ describe('the route of any legal liner or sleeve', () => {
     )
   })
 
-  it('checks all work before it goes out and when it is back', () => {
+  it('checks all work as it goes out and when it is back, in lines of the operation that comes next', () => {
     fc.assert(
       fc.property(anyLiner, fc.constantFrom(...SHOPS), (part, shop) => {
         const { operations } = planRoute(part, shop)
-        for (const [index, { place }] of operations.entries()) {
+        const lines = operations.flatMap(({ number, checks = [] }) => checks.map(check => ({ at: number, ...check })))
+        for (const { number, place } of operations) {
           if (place !== 'outside') continue
-          const out = operations.slice(0, index).findLast(other => other.place === 'house')
-          const back = operations.slice(index + 1).find(other => other.place === 'house')
-          expect([out?.process, back?.process]).toEqual(['inspect', 'inspect'])
+          const out = lines.filter(({ kind, of }) => kind === 'despatch' && of.includes(number))
+          const back = lines.filter(({ kind, of }) => kind === 'receipt' && of.includes(number))
+          expect(out.map(({ at, of }) => at === of[0])).toEqual([true])
+          expect(back.map(({ at, of }) => at - (of.at(-1) ?? 0))).toEqual([10])
         }
+        expect(operations.filter(({ process }) => process === 'inspect').map(({ purpose }) => purpose)).toEqual([
+          'final-inspection',
+        ])
       }),
       { numRuns: 100 },
     )

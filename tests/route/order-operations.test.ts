@@ -11,13 +11,13 @@ const ALL: readonly Purpose[] = [
   'rough-turn',
   'stress-relieve',
   'finish-turn',
-  'mark',
   'mill-ports',
   'deburr-soft',
   'nitride',
   'grind-outside',
   'grind-bore',
   'hone-bore',
+  'crack-test',
   'deburr-ports',
   'final-inspection',
 ]
@@ -68,8 +68,8 @@ describe('ordering of operations', () => {
       applies: (a, b) => a.purpose === first && b.purpose === then,
     })
     const ordering = orderOperations(
-      [task('mark'), task('mill-ports')],
-      [rule('one', 'mark', 'mill-ports'), rule('other', 'mill-ports', 'mark')],
+      [task('deburr-soft'), task('mill-ports')],
+      [rule('one', 'deburr-soft', 'mill-ports'), rule('other', 'mill-ports', 'deburr-soft')],
     )
     expect(!ordering.ok && ordering.unmet.map(({ rule }) => rule.name).toSorted()).toEqual(['one', 'other'])
   })

@@ -18,19 +18,15 @@ describe('route of a nitrided, ported liner: common practice, no source', () => 
     expect(route.operations.map(({ purpose }) => purpose)).toEqual([
       'saw-blanks',
       'rough-turn',
-      'check-blanks-before-sending',
       'stress-relieve',
-      'check-blanks-on-return',
       'finish-turn',
-      'mark',
       'mill-ports',
       'deburr-soft',
-      'check-before-sending',
       'nitride',
-      'check-on-return',
       'grind-outside',
       'grind-bore',
       'hone-bore',
+      'crack-test',
       'deburr-ports',
       'final-inspection',
     ])
@@ -58,9 +54,9 @@ describe('route of a nitrided, ported liner: common practice, no source', () => 
   })
 
   it('marks a face that is not ground later', () => {
-    expect(named('mark')?.surfaces).toEqual(['flange'])
+    expect(named('deburr-soft')?.marks).toBe('flange')
     const all = planRoute(partFrom(LINER_TEXT.replace('62 h9', '62 h6')), BUILT_IN_SHOP)
-    expect(all.operations.find(({ purpose }) => purpose === 'mark')?.surfaces).toEqual(['bottom'])
+    expect(all.operations.find(({ purpose }) => purpose === 'deburr-soft')?.marks).toBe('bottom')
   })
 
   it('hardens outside, where the shop has no furnace, and in house where it has', () => {
@@ -68,7 +64,7 @@ describe('route of a nitrided, ported liner: common practice, no source', () => 
     const furnace = { ...BUILT_IN_SHOP, machines: [...BUILT_IN_SHOP.machines, FURNACE] }
     const own = planRoute(partFrom(LINER_TEXT), furnace).operations
     expect(own.find(({ purpose }) => purpose === 'nitride')).toMatchObject({ place: 'house', workCentre: 'furnace' })
-    expect(own.find(({ purpose }) => purpose === 'check-before-sending')?.name).toBe('Check before hardening')
+    expect(own.find(({ purpose }) => purpose === 'nitride')?.checks?.map(({ kind }) => kind)).toEqual(['despatch'])
   })
 })
 
@@ -76,12 +72,10 @@ const FURNACE = { workCentre: 'furnace', name: 'pit furnace', processes: ['nitri
 const GRINDERS = { name: 'a grinding firm', processes: ['grind', 'hone'], leadTime: 5 } as const
 
 describe('what the surfaces ask for', () => {
-  it('leaves a soft liner without stress relief, hardening and their checks', () => {
+  it('leaves a soft liner without stress relief and hardening, turned in one operation and not tested for cracks', () => {
     expect(purposes(SOFT)).toEqual([
       'saw-blanks',
-      'rough-turn',
-      'finish-turn',
-      'mark',
+      'turn',
       'deburr-soft',
       'grind-outside',
       'grind-top',
@@ -112,18 +106,49 @@ describe('work that goes to a firm for finishing', () => {
     firms: [...BUILT_IN_SHOP.firms, GRINDERS],
   }
 
-  it('is checked before it leaves and when it comes back', () => {
-    const order = purposes(LINER_TEXT, shop)
-    expect(order.slice(order.indexOf('check-on-return'))).toEqual([
-      'check-on-return',
-      'grind-outside',
-      'check-before-finishing',
+  it('is checked as it leaves and when it comes back, in the operations that come next', () => {
+    const { operations } = planRoute(partFrom(LINER_TEXT), shop)
+    const from = operations.findIndex(({ purpose }) => purpose === 'nitride')
+    const lines = operations
+      .slice(from)
+      .map(({ purpose, checks = [] }) => [purpose, ...checks.map(({ kind, of }) => `${kind} ${of.join()}`)])
+    expect(lines).toEqual([
+      ['nitride', 'despatch 70'],
+      ['grind-outside', 'receipt 70'],
+      ['grind-bore', 'despatch 90,100'],
+      ['hone-bore'],
+      ['crack-test', 'receipt 90,100', 'despatch 110'],
+      ['deburr-ports', 'receipt 110'],
+      ['final-inspection'],
+    ])
+  })
+
+  it('stays at one firm for all that the firm does', () => {
+    const all = { ...GRINDERS, processes: ['grind', 'hone', 'crack-test'] } as const
+    const { operations } = planRoute(partFrom(LINER_TEXT), { ...shop, firms: [...BUILT_IN_SHOP.firms, all] })
+    expect(operations.filter(({ workCentre }) => workCentre === all.name).map(({ purpose }) => purpose)).toEqual([
       'grind-bore',
       'hone-bore',
-      'check-after-finishing',
-      'deburr-ports',
-      'final-inspection',
+      'crack-test',
     ])
+  })
+
+  it('is planned at a crack-testing firm that is still to be found, where the shop file has none', () => {
+    const none = {
+      ...BUILT_IN_SHOP,
+      firms: BUILT_IN_SHOP.firms.filter(({ processes }) => !processes.includes('crack-test')),
+    }
+    const { operations, findings } = planRoute(partFrom(LINER_TEXT), none)
+    expect(findings.map(({ code, severity }) => [code, severity])).toEqual([['route/no-place', 'note']])
+    expect(operations.find(({ purpose }) => purpose === 'crack-test')?.place).toBe('outside')
+  })
+
+  it('leaves unchecked what the part says needs no check', () => {
+    const waive = `${LINER_TEXT}waive:\n  - {rule: checked-on-return, because: the firm sends its readings}\n`
+    const kinds = planRoute(partFrom(waive), shop).operations.flatMap(({ checks = [] }) =>
+      checks.map(({ kind }) => kind),
+    )
+    expect(new Set(kinds)).toEqual(new Set(['despatch']))
   })
 
   it('is a finding when neither a machine nor a firm does it', () => {

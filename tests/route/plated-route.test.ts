@@ -11,15 +11,13 @@ const NITRIDED_PORTED = `${LINER_TEXT}plating: {process: chrome}\n`
 
 // Common practice, no source, but for relief and bake: ASTM B849 and B850, ISO 9587.
 describe('the route of a plated bore', () => {
-  it('hones for form, relieves, plates, bakes, checks, hones to size', () => {
+  it('hones for form, relieves, plates, bakes, hones to size', () => {
     const route = purposes(platedPart())
     expect(route.slice(route.indexOf('hone-for-plating'))).toEqual([
       'hone-for-plating',
-      'check-before-plating',
       'relieve-for-plating',
       'plate',
       'bake-after-plating',
-      'check-after-plating',
       'hone-bore',
       'final-inspection',
     ])

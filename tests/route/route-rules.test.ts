@@ -4,9 +4,7 @@ import { ROUTE_RULES } from '../../src/route/rules/route-rules.ts'
 import { task } from './task.ts'
 
 type Pair = readonly [first: Task, then: Task]
-const sends = { guards: ['nitride'] } as const
-const blanks = { guards: ['stress-relieve'] } as const
-const finishes = { guards: ['grind-bore'] } as const
+const MARKS = { marks: 'flange' } as const
 
 /** Order of the trade: common practice, no source. For each rule a pair it must order and one it must leave alone. */
 const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: Pair }>> = {
@@ -32,11 +30,11 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
   },
   'turned-before-holes': {
     orders: [task('finish-turn'), task('mill-features')],
-    leaves: [task('mark'), task('mill-features')],
+    leaves: [task('deburr-soft'), task('mill-features')],
   },
   'marked-on-a-finished-face': {
-    orders: [task('finish-turn'), task('mark')],
-    leaves: [task('mill-ports'), task('mark')],
+    orders: [task('finish-turn'), task('deburr-soft', MARKS)],
+    leaves: [task('mill-ports'), task('deburr-soft', MARKS)],
   },
   'deburred-after-cutting': {
     orders: [task('mill-ports'), task('deburr-soft')],
@@ -55,8 +53,8 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     leaves: [task('deburr-ports'), task('nitride')],
   },
   'marked-before-hardening': {
-    orders: [task('mark'), task('nitride')],
-    leaves: [task('mark'), task('stress-relieve')],
+    orders: [task('deburr-soft', MARKS), task('nitride')],
+    leaves: [task('deburr-soft'), task('stress-relieve')],
   },
   'form-before-plating': {
     orders: [task('hone-for-plating'), task('plate')],
@@ -94,13 +92,9 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     orders: [task('plate'), task('hone-bore')],
     leaves: [task('plate'), task('hone-for-plating')],
   },
-  'finished-before-check-before-plating': {
-    orders: [task('hone-for-plating'), task('check-before-plating')],
-    leaves: [task('hone-bore'), task('check-before-plating')],
-  },
-  'honed-after-check-after-plating': {
-    orders: [task('check-after-plating'), task('hone-bore')],
-    leaves: [task('check-after-plating'), task('deburr-ports')],
+  'crack-tested-before-plating': {
+    orders: [task('crack-test'), task('plate')],
+    leaves: [task('crack-test'), task('hone-bore')],
   },
   'finished-after-turning': {
     orders: [task('finish-turn'), task('hone-bore')],
@@ -141,6 +135,14 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     orders: [task('grind-outside'), task('lap-outside')],
     leaves: [task('hone-bore'), task('lap-outside')],
   },
+  'crack-tested-after-grinding-and-lapping': {
+    orders: [task('lap-outside'), task('crack-test')],
+    leaves: [task('hone-for-plating'), task('crack-test')],
+  },
+  'washed-after-crack-test': {
+    orders: [task('crack-test'), task('deburr-ports')],
+    leaves: [task('crack-test'), task('deburr-soft')],
+  },
   'port-edges-broken-again': {
     orders: [task('hone-bore'), task('deburr-ports')],
     leaves: [task('hone-bore'), task('deburr-soft')],
@@ -148,26 +150,6 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
   'inspected-last': {
     orders: [task('deburr-ports'), task('final-inspection')],
     leaves: [task('final-inspection'), task('final-inspection')],
-  },
-  'blanks-checked-as-roughed': {
-    orders: [task('rough-turn'), task('check-blanks-before-sending', blanks)],
-    leaves: [task('finish-turn'), task('check-blanks-before-sending', blanks)],
-  },
-  'soft-work-done-before-check': {
-    orders: [task('mill-ports'), task('check-before-sending', sends)],
-    leaves: [task('deburr-ports'), task('check-before-sending', sends)],
-  },
-  'checked-before-leaving': {
-    orders: [task('check-before-sending', sends), task('nitride')],
-    leaves: [task('check-blanks-before-sending', blanks), task('nitride')],
-  },
-  'checked-on-return': {
-    orders: [task('nitride'), task('check-on-return', sends)],
-    leaves: [task('grind-bore'), task('check-on-return', sends)],
-  },
-  'worked-on-after-check-on-return': {
-    orders: [task('check-on-return', sends), task('grind-outside')],
-    leaves: [task('check-after-finishing', finishes), task('grind-outside')],
   },
 }
 

@@ -33,9 +33,9 @@ const limitOn = (order: OutsideOrder, name: string): string | undefined =>
     .flatMap(({ heads }) => heads)
     .find(head => head.name.startsWith(name))
     ?.limits.join(' ')
-const NITRIDE = orderOf(110)
-const GRIND = orderOf(150)
-const RELIEF = orderOf(40)
+const NITRIDE = orderOf(70)
+const GRIND = orderOf(90)
+const RELIEF = orderOf(30)
 
 describe('what was said twice, and differently, on an order', () => {
   it('one hardness is asked of the surface as hardened, and none is expected beside it', () => {
@@ -132,9 +132,9 @@ describe('an order on paper', () => {
     // 0.015 / 25.4 = 0.00059: rounded down at four places.
     expect(printed(NITRIDE, INCH)).toContain('Not over 0.0005 in, dense')
   })
-  it('counts a visit once in the calendar: 8 days for 150 and 160', () => {
-    const days = routeCardView(plan, MM).calendar.filter(({ number }) => number === '150' || number === '160')
-    expect(days.map(row => row.days)).toEqual(['8', 'with 150'])
+  it('counts a visit once in the calendar: 8 days for 90 and 100', () => {
+    const days = routeCardView(plan, MM).calendar.filter(({ number }) => number === '90' || number === '100')
+    expect(days.map(row => row.days)).toEqual(['8', 'with 90'])
   })
 })
 
@@ -186,7 +186,7 @@ describe('the drawing on the hardener’s order', () => {
   it('shows no size: those after hardening are foretold, and those on arrival stand in the table', () => {
     const texts = (name: string) =>
       (demoPictures(plan).get(name)?.marks ?? []).flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
-    expect(texts('operation-110').filter(text => /\d\d\.\d/.test(text))).toEqual([])
-    expect(texts('operation-150').some(text => /47\.9/.test(text))).toBe(true)
+    expect(texts('operation-70').filter(text => /\d\d\.\d/.test(text))).toEqual([])
+    expect(texts('operation-90').some(text => /47\.9/.test(text))).toBe(true)
   })
 })

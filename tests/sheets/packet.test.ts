@@ -137,7 +137,7 @@ describe('the points of an order', () => {
   // ISO 14104:2017 leaves nitrided parts out of its scope, so no temper etch may be asked of the grinder.
   it.each([
     ['Nitride', 12, /nitriding hardness depth/],
-    ['Grind bore and top face, hone bore', 11, /No temper etch/],
+    ['Grind bore and top face, hone bore, crack test, demagnetise, clean', 12, /No temper etch/],
   ] as const)('%s: %d, numbered', async (title, count, words) => {
     const order = plan.orders.find(one => one.title === title)
     if (!order) throw new Error(`the demo has no order ${title}`)

@@ -25,13 +25,13 @@ body:
 describe('a case-hardened pin, ground and lapped', () => {
   const plan = planned(partFrom(PIN))
 
-  it('is carburised soft, then ground between its own centres, then lapped', () => {
+  it('is carburised soft, then ground between its own centres, then lapped, tested for cracks', () => {
     const purposes = plan.operations.map(({ purpose }) => purpose)
     expect(purposes.slice(purposes.indexOf('case-harden'))).toEqual([
       'case-harden',
-      'check-on-return',
       'grind-outside',
       'lap-outside',
+      'crack-test',
       'final-inspection',
     ])
     expect(purposes).not.toContain('stress-relieve')
@@ -65,12 +65,10 @@ describe('a case-hardened pin, ground and lapped', () => {
 describe('a piston, as a turned part', () => {
   const plan = planned(partFrom(PISTON))
 
-  it('is sawn, turned, marked, deburred and inspected', () => {
+  it('is sawn, turned, marked and deburred in one visit to the bench, inspected', () => {
     expect(plan.operations.map(({ purpose }) => purpose)).toEqual([
       'saw-blanks',
-      'rough-turn',
-      'finish-turn',
-      'mark',
+      'turn',
       'deburr-soft',
       'final-inspection',
     ])
@@ -79,7 +77,7 @@ describe('a piston, as a turned part', () => {
   })
 
   it('is turned to the drawing', () => {
-    const turned = plan.sizes.get(30)?.find(({ feature, measure }) => feature === 'skirt' && measure === 'diameter')
+    const turned = plan.sizes.get(20)?.find(({ feature, measure }) => feature === 'skirt' && measure === 'diameter')
     expect([turned?.lower, turned?.upper]).toEqual([47.905, 47.955])
   })
 

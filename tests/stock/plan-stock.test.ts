@@ -8,10 +8,10 @@ describe('stock of the nitrided liner', () => {
 
   it('has one entry for each finishing operation on each surface, all of them good', () => {
     expect(plan.entries.map(({ surface, operation, verdict }) => [surface, operation, verdict])).toEqual([
-      ['seat', 130, 'ok'],
-      ['bore', 140, 'ok'],
-      ['bore', 150, 'ok'],
-      ['top', 140, 'ok'],
+      ['seat', 80, 'ok'],
+      ['bore', 90, 'ok'],
+      ['bore', 100, 'ok'],
+      ['top', 90, 'ok'],
     ])
     expect(plan.findings.filter(({ severity }) => severity === 'error')).toEqual([])
   })
@@ -21,7 +21,7 @@ describe('stock of the nitrided liner', () => {
   })
 
   it('turns deeper what is measured from the top face, by what is ground off it', () => {
-    const depth = plan.sizes.get(60)?.find(({ feature, measure }) => feature === 'flange' && measure === 'depth')
+    const depth = plan.sizes.get(40)?.find(({ feature, measure }) => feature === 'flange' && measure === 'depth')
     const { growth, stretch } = plan.axial
     if (!growth || !stretch) throw new Error('nothing grows')
     // What stands between flange and bottom stretches; its middle decides, and the stock is reckoned from the nominal.
@@ -49,7 +49,7 @@ describe('stock of the nitrided liner', () => {
   })
 
   it('turns what is not ground so that it grows into the limits of the drawing', () => {
-    const turned = plan.sizes.get(60)?.find(({ feature, measure }) => feature === 'flange' && measure === 'diameter')
+    const turned = plan.sizes.get(40)?.find(({ feature, measure }) => feature === 'flange' && measure === 'diameter')
     const g = plan.case?.growth.bands.find(({ surface }) => surface === 'flange')?.growth
     expect((turned?.lower ?? 0) + 2 * (g?.least ?? 0)).toBeCloseTo(61.926, 9)
     expect((turned?.upper ?? 0) + 2 * (g?.most ?? 0)).toBeCloseTo(62, 9)
@@ -73,7 +73,7 @@ describe('stock of the nitrided liner', () => {
   })
 
   it('ends on the drawing', () => {
-    const last = plan.sizes.get(170)?.map(({ feature, measure, lower, upper }) => [feature, measure, lower, upper])
+    const last = plan.sizes.get(130)?.map(({ feature, measure, lower, upper }) => [feature, measure, lower, upper])
     expect(last).toContainEqual(['bore', 'diameter', 48, 48.016])
     expect(last).toContainEqual(['length', 'length', 91.95, 92.05])
   })
@@ -120,11 +120,11 @@ describe('a bore closer at the top', () => {
   const straight = planned(partFrom(LINER_TEXT))
 
   it('is given by its two ends, and honed out by the taper more at the bottom', () => {
-    const last = plan.sizes.get(150)?.map(({ edge, lower, upper }) => [edge, lower, upper])
+    const last = plan.sizes.get(100)?.map(({ edge, lower, upper }) => [edge, lower, upper])
     expect(last?.[0]?.[0]).toBe('top')
     expect(last?.[0]?.[1]).toBeCloseTo(47.97, 9)
     expect(last?.[1]).toEqual(['bottom', 48, 48.016])
-    const hone = (of: Planned) => of.entries.find(({ operation }) => operation === 150)?.onDiameter
+    const hone = (of: Planned) => of.entries.find(({ operation }) => operation === 100)?.onDiameter
     const spread = (of: Planned) => (hone(of)?.most ?? 0) - (hone(of)?.least ?? 0)
     expect(spread(plan) - spread(straight)).toBeCloseTo(0.03, 9)
   })

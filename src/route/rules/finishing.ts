@@ -59,6 +59,22 @@ export const FINISHING_RULES: readonly RouteRule[] = [
     applies: (first, then) => first.process === 'grind' && then.process === 'lap',
   },
   {
+    name: 'crack-tested-after-grinding-and-lapping',
+    because: 'grinding is what cracks a hard surface, and what is lapped or honed after may uncover one',
+    source: COMMON_PRACTICE,
+    applies: (first, then) =>
+      FINISHING_PROCESSES.has(first.process) &&
+      first.purpose !== 'hone-bore' &&
+      first.purpose !== 'hone-for-plating' &&
+      then.purpose === 'crack-test',
+  },
+  {
+    name: 'washed-after-crack-test',
+    because: 'ink and magnetised dust are washed off before the edges are touched up and the part is measured',
+    source: COMMON_PRACTICE,
+    applies: (first, then) => first.purpose === 'crack-test' && then.purpose === 'deburr-ports',
+  },
+  {
     name: 'port-edges-broken-again',
     because: 'grinding and honing leave the port edges sharp, and a sharp edge catches what slides over it',
     source: COMMON_PRACTICE,

@@ -25,7 +25,8 @@ export const PLATING_RULES: readonly RouteRule[] = [
     because: 'the layer builds up on a sharp edge, and flakes there: port edges and bore ends are chamfered before',
     source: COMMON_PRACTICE,
     applies: (first, then) =>
-      (first.purpose === 'deburr-soft' || first.purpose === 'finish-turn') && then.purpose === 'plate',
+      (first.purpose === 'deburr-soft' || first.purpose === 'finish-turn' || first.purpose === 'turn') &&
+      then.purpose === 'plate',
   },
   {
     name: 'hardened-before-plating',
@@ -64,16 +65,10 @@ export const PLATING_RULES: readonly RouteRule[] = [
     applies: (first, then) => first.purpose === 'plate' && then.purpose === 'hone-bore',
   },
   {
-    name: 'finished-before-check-before-plating',
-    because: 'size and form are measured as they go under the layer: no later reading tells the thickness',
+    name: 'crack-tested-before-plating',
+    because: 'a crack under the layer is not seen any more, and the layer lifts there',
     source: COMMON_PRACTICE,
     applies: (first, then) =>
-      (finishedBefore(first) || first.purpose === 'deburr-soft') && then.purpose === 'check-before-plating',
-  },
-  {
-    name: 'honed-after-check-after-plating',
-    because: 'the bore as plated is measured first: less the bore before, it is the only record of the thickness',
-    source: COMMON_PRACTICE,
-    applies: (first, then) => first.purpose === 'check-after-plating' && then.purpose === 'hone-bore',
+      first.purpose === 'crack-test' && (then.purpose === 'plate' || then.purpose === 'relieve-for-plating'),
   },
 ]

@@ -1,7 +1,7 @@
 import type { Operation } from '../operation.ts'
 
 /** An operation that has no place in the route yet: why it is done is known, why it is done there is not. */
-export type Task = Omit<Operation, 'number' | 'because'> & { readonly why: readonly string[] }
+export type Task = Omit<Operation, 'number' | 'because' | 'checks'> & { readonly why: readonly string[] }
 
 /** Why one operation must come before another. A part may waive one by its name; reason and source are printed. */
 export type RouteRule = {

@@ -46,15 +46,13 @@ export const SOFT_WORK_RULES: readonly RouteRule[] = [
     name: 'marked-on-a-finished-face',
     because: 'a number cut before finish turning is turned off',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.process === 'turn' && then.process === 'mark',
+    applies: (first, then) => first.process === 'turn' && then.marks !== undefined,
   },
   {
     name: 'deburred-after-cutting',
     because: 'cutting leaves the burrs',
     source: COMMON_PRACTICE,
-    applies: (first, then) =>
-      (CHIPS.has(first.process) || first.process === 'mill' || first.process === 'mark') &&
-      then.purpose === 'deburr-soft',
+    applies: (first, then) => (CHIPS.has(first.process) || first.process === 'mill') && then.purpose === 'deburr-soft',
   },
   {
     name: 'ports-milled-soft',
@@ -78,6 +76,6 @@ export const SOFT_WORK_RULES: readonly RouteRule[] = [
     name: 'marked-before-hardening',
     because: 'each piece must be known by its number when it comes back, and a hard face takes no stamp',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.process === 'mark' && HARDENING_PROCESSES.has(then.process),
+    applies: (first, then) => first.marks !== undefined && HARDENING_PROCESSES.has(then.process),
   },
 ]
