@@ -74,7 +74,9 @@ function rowsBelow(schema, root, path) {
     const row = rowOf({ path: here, schema: below, meant: known, required: meant.required?.includes(key) })
     return [row, ...rowsBelow(below, root, here)]
   })
-  return [...own, ...(meant.items ? rowsBelow(meant.items, root, `${path}[]`) : [])]
+  // Keys that the user names: what stands below every one of them.
+  const named = meant.additionalProperties?.properties ? rowsBelow(meant.additionalProperties, root, `${path}.…`) : []
+  return [...own, ...named, ...(meant.items ? rowsBelow(meant.items, root, `${path}[]`) : [])]
 }
 
 const table = (head, rows) =>

@@ -30,6 +30,7 @@ const SAMPLES = {
   workings: [`workings ${PART} --operation 130`, 14],
   traveller: [`traveller parts/OX-112-03.yaml ${BATCH}`, 8],
   subcontract: [`subcontract ${PART} --operation 90 ${BATCH}`, 8],
+  record: [`record parts/OX-112-03.yaml ${BATCH}`, 8],
 }
 
 const run = words => {
@@ -41,7 +42,7 @@ const run = words => {
 /** The first lines of what a command prints. Findings beside the result are left out: `check` shows what they look like. */
 function sample(line, most, desk) {
   const words = line.replace('my-sleeve.yaml', join(desk, 'my-sleeve.yaml')).split(' ')
-  const paper = ['traveller', 'subcontract'].includes(words[0]) ? ['--out', join(desk, 'out')] : []
+  const paper = ['traveller', 'subcontract', 'record'].includes(words[0]) ? ['--out', join(desk, 'out')] : []
   const dated = words[0] === 'new' ? [] : ['--date', '2026-11-25']
   const lines = run([...words, ...paper, ...dated])
     .replaceAll(`${desk}/`, '')
@@ -72,6 +73,13 @@ ${keysOf(schemaOf('batch'))}
 A liner as it was measured, for \`ports --measured\`. Ports go by the names of the part file.
 
 ${keysOf(schemaOf('bench'))}
+## The results file
+
+What was measured of a batch, for \`record\`. A list in CSV has one reading a line, and in its first line the names of its columns:
+\`part,revision,batch,serial,operation,feature,depth,direction,value,unit,gauge,gauge-id,temperature,date,by,note\`; needed are
+\`serial\`, \`feature\` and \`value\`. A tray of pistons has \`serial\` and \`size\`, and may have \`wants\`, \`grade\`, \`ring-gap\` and \`master\`.
+
+${keysOf(schemaOf('results'))}
 ${LIBRARY}
 ${codesByArea(readFileSync('src/finding-code.ts', 'utf8'))}`
 }

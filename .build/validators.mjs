@@ -8,7 +8,13 @@ import standaloneModule from 'ajv/dist/standalone/index.js'
 const standaloneCode = standaloneModule.default ?? standaloneModule
 
 /** The names that src/part/validators.ts exports, and the schemas beside it. */
-const VALIDATORS = { validatePart: 'part', validateShop: 'shop', validateBatch: 'batch', validateBench: 'bench' }
+const VALIDATORS = {
+  validatePart: 'part',
+  validateShop: 'shop',
+  validateBatch: 'batch',
+  validateBench: 'bench',
+  validateResults: 'results',
+}
 
 export const validatorsAhead = {
   name: 'validators compiled ahead',

@@ -13,6 +13,7 @@ export type FindingCode =
   | CuttingCode
   | BatchCode
   | InspectionCode
+  | ResultsCode
 
 /** Reading of part and shop files: src/part. */
 type InputCode =
@@ -245,3 +246,26 @@ type InspectionCode =
   | 'inspection/narrow-acceptance' // The gauge leaves little of the tolerance to accept: take a finer one.
   | 'inspection/no-gauge' // No gauge of the works can judge a size: add a finer one, or have it measured outside.
   | 'inspection/roughness-out-of-reach' // The last process does not leave so fine a finish: ask for what it leaves, or add a finer one.
+
+/** What came back measured: src/record. */
+type ResultsCode =
+  | 'results/all-alike' // All readings of a column are one value: see whether they were read one by one.
+  | 'results/deviation' // A deviation stands where the full size is due: write the size.
+  | 'results/exchanged' // Two pieces stand off to opposite sides, and exchanging their later sizes puts both right: read their numbers again.
+  | 'results/far-off' // A size is far from its limits: see the unit and the piece, and measure again.
+  | 'results/measure-again' // One value stands off from the others: measure again; both results stay in the book.
+  | 'results/missing' // Fewer pieces are measured than the plan asks: measure the rest, or say why not.
+  | 'results/moved-on' // The part, shop or batch file is no longer what the plan was issued from: pieces are judged by the plan as issued.
+  | 'results/no-operation' // Nobody says which operation left a size so: add it.
+  | 'results/no-partner' // A piece was measured after hardening and not before, or the other way round: it teaches nothing about growth.
+  | 'results/no-temperature' // A fine tolerance was read and no temperature is given: add it.
+  | 'results/other-batch' // The results are of another part or batch: give the plan that they belong to.
+  | 'results/other-revision' // The results name another revision than the plan as issued: see which drawing the pieces have.
+  | 'results/too-early' // A measurement is dated before the plan was issued: correct the date.
+  | 'results/too-fine' // A reading has more places than its gauge: say which gauge was used.
+  | 'results/too-warm' // A fine tolerance was read too warm, or part and gauge apart: let them soak and measure again.
+  | 'results/twice' // One place of one piece stands twice: delete one, or both count.
+  | 'results/unknown-feature' // Something was measured that the plan does not measure there: take one of its names.
+  | 'results/unknown-gauge' // The shop file has no such gauge: write its name as there, or its uncertainty.
+  | 'results/unknown-operation' // The plan has no operation of that number: take one of its own.
+  | 'results/unknown-serial' // The batch has no such piece: correct the number.

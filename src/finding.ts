@@ -32,6 +32,14 @@ export const errorAt = (code: FindingCode, message: string, at: Place, hint?: st
   ...(hint !== undefined && { hint }),
 })
 
+export const warningAt = (code: FindingCode, message: string, at: Place, hint: string): Finding => ({
+  code,
+  severity: 'warning',
+  message,
+  at,
+  hint,
+})
+
 /** By file and place, errors before warnings before notes where the place is the same; otherwise as they came. */
 export function byPlace(findings: readonly Finding[]): readonly Finding[] {
   const rank = { error: 0, warning: 1, note: 2 }

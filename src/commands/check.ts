@@ -1,6 +1,7 @@
 import { type Finding, hasErrors } from '../finding.ts'
 import { readBatch } from '../part/read-batch.ts'
 import { readBench } from '../part/read-bench.ts'
+import { readResults } from '../part/read-results.ts'
 import { readShop } from '../part/read-shop.ts'
 import { jsonText } from './json.ts'
 import { kindOf } from './load.ts'
@@ -10,7 +11,7 @@ import { overEach } from './progress.ts'
 import { counted, listed } from './report.ts'
 import { STATUS, type World } from './world.ts'
 
-/** A shop, batch or bench file is judged by itself; a part is planned. */
+/** A shop, batch, bench or results file is judged by itself; a part is planned. */
 function findingsOf(file: string, options: Options, world: World): readonly Finding[] {
   switch (kindOf(file, world)) {
     case 'shop':
@@ -19,6 +20,8 @@ function findingsOf(file: string, options: Options, world: World): readonly Find
       return readBatch(world.readText(file), file).findings
     case 'bench':
       return readBench(world.readText(file), file).findings
+    case 'results':
+      return readResults(world.readText(file), file).findings
     case 'part':
       return planFile(file, options, world).findings
   }

@@ -17,6 +17,7 @@ export type CommandName =
   | 'workings'
   | 'traveller'
   | 'subcontract'
+  | 'record'
 
 const BESIDE = 'Findings go to standard error.'
 
@@ -81,6 +82,16 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
     summary: 'the order and specification for one outside operation',
     says: `Issues the order for one visit to a firm into the folder of its part and batch, as traveller does, and prints the names of the files; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
     examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 90 --batch 2631'],
+  },
+  record: {
+    summary: 'judge what was measured by the plan as issued, and learn from it',
+    says: `Reads results in YAML or CSV, one or several, and judges every reading by the plan that the paper was issued from: in limits, in doubt with what settles it, or out, by the guard band of the gauge and at 20 °C where temperatures are given. After hardening it prints for every piece the sizes it can be ground to, so that it cleans up and keeps its case, in the order to grind them; what the batch stands at and how sure the number wanted still is; and what hardening did, from the same pieces before and after. What is read is added to the book of the batch, book.yaml beside the plan, in which no line is ever changed; without results it prints where the batch stands. --pair pairs the pistons of a tray with the bores as they were measured last: most pairs inside the clearance, then the least worst, then the least in all. ${BESIDE} With an error in a file nothing is added.`,
+    examples: [
+      'linerwright record parts/OX-098-21.yaml --batch parts/batch-2631.yaml',
+      'linerwright record parts/OX-098-21.yaml after-nitriding.yaml --lost 9@80="window cut at the wrong side"',
+      'linerwright record parts/OX-098-21.yaml --batch 2631 --pair pistons.csv --clearance 0.057..0.073',
+      'linerwright record parts/OX-098-21.yaml list.csv --batch 2631 --columns serial=Nr,seat=D1 --operation 110',
+    ],
   },
 }
 

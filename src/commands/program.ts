@@ -104,6 +104,21 @@ function describe(world: World, ended: (status: number) => void): Command {
   printing(planning(command('subcontract'), 'units', 'operation'))
     .argument('<part>', PART)
     .action(async (file, options) => ended(await (await import('./subcontract.ts')).subcontract(file, options, world)))
+
+  planning(command('record'), 'units', 'operation')
+    .argument('<part>', PART)
+    .argument('[results...]', 'results files in YAML or CSV')
+    .option('--out <dir>', 'folder of the paper, with the plan as issued', 'out')
+    .option(
+      '--columns <ours=theirs,...>',
+      "columns of a firm's own list, as serial=Nr,seat=D1; --operation says after which",
+    )
+    .option('--pair <file>', 'a tray of pistons in CSV (serial, size), to pair with the bores as measured last')
+    .option('--clearance <least..most>', 'clearance of a pair, mm, as 0.057..0.073')
+    .option('--lost <piece@operation=why>', 'a piece that is lost; may be given again', gathered)
+    .action(async (file, results, options) =>
+      ended((await import('./record.ts')).record(file, results, options, world)),
+    )
   return program
 }
 

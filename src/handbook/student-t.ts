@@ -24,7 +24,7 @@ function betaFraction(a: number, b: number, x: number): number {
 }
 
 /** Regularised incomplete beta function I_x(a, b). Range: a, b over 0, x from 0 to 1. Tested against a general library. */
-function betaShare(a: number, b: number, x: number): number {
+export function betaShare(a: number, b: number, x: number): number {
   if (x <= 0) return 0
   if (x >= 1) return 1
   const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x))

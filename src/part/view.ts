@@ -32,6 +32,8 @@ export type View = {
   readonly into: (key: string) => View | undefined
   /** The mappings of a list. */
   readonly each: (key: string) => readonly View[]
+  /** A list as a mapping of its places: `0`, `1`. */
+  readonly list: (key: string) => View | undefined
   /** The texts of a list. */
   readonly texts: (key: string) => readonly string[]
   readonly raw: (key: string) => unknown
@@ -124,6 +126,10 @@ export function viewOf({
       if (!Array.isArray(list)) return []
       const here = inner({ ...list }, pathOf(key))
       return list.flatMap((_, index) => here.quantity(String(index), kind, range) ?? [])
+    },
+    list: key => {
+      const list = raw(key)
+      return Array.isArray(list) ? inner({ ...list }, pathOf(key)) : undefined
     },
     texts: key => {
       const list = raw(key)

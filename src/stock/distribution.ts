@@ -1,4 +1,4 @@
-import { lowerGammaShareOf } from '../handbook/gamma-function.ts'
+import { normalBelow } from '../handbook/normal.ts'
 import type { Spread } from '../limits.ts'
 import type { Millimetre } from '../units.ts'
 
@@ -49,14 +49,6 @@ export const bellWithoutEnd = (step: Millimetre, { least, nominal, most }: Sprea
     const sigma = value < nominal ? low : high
     return sigma < 1e-12 ? (value < nominal ? 0 : 1) : normalBelow((value - nominal) / sigma)
   })
-}
-
-const halfShare = lowerGammaShareOf(0.5)
-
-/** Share of a normal distribution below z. */
-const normalBelow = (z: number): number => {
-  const share = halfShare((z * z) / 2) / 2
-  return z < 0 ? 0.5 - share : 0.5 + share
 }
 
 /** How far off, when both components are normal and the figure is so many sigma (Rayleigh). */

@@ -6,6 +6,7 @@ import { run } from '../../src/commands/program.ts'
 import batch from '../../src/part/batch.schema.json' with { type: 'json' }
 import bench from '../../src/part/bench.schema.json' with { type: 'json' }
 import part from '../../src/part/part.schema.json' with { type: 'json' }
+import results from '../../src/part/results.schema.json' with { type: 'json' }
 import shop from '../../src/part/shop.schema.json' with { type: 'json' }
 import { desk } from './fake-world.ts'
 
@@ -43,7 +44,7 @@ describe('the manual', () => {
   })
 
   it('leaves out no key of a file and no code of a finding', () => {
-    const keys = new Set([part, shop, batch, bench].flatMap(keysIn))
+    const keys = new Set([part, shop, batch, bench, results].flatMap(keysIn))
     expect(keys.size).toBeGreaterThan(150)
     expect([...keys].filter(key => !new RegExp(`[\`.]${key}\``).test(manual))).toEqual([])
     const codes = [...textOf('src/finding-code.ts').matchAll(/'([a-z]+\/[a-z-]+)'/g)].map(([, code]) => code)

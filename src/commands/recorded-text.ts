@@ -1,0 +1,205 @@
+import { chance, fixed, length, micrometre } from '../figures.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { GrindingList, Turn } from '../record/in-hand.ts'
+import type { Learnt } from '../record/learn.ts'
+import type { Column, Recorded } from '../record/record-batch.ts'
+import type { Standing } from '../record/standing.ts'
+import type { Options } from './options.ts'
+import { table } from './table.ts'
+
+const right = (head: string) => ({ head, align: 'right' as const })
+
+/** Where a batch stands, for the terminal. */
+export function recordedText(plan: Plan, recorded: Recorded, options: Pick<Options, 'units'>): string {
+  const { part, batch, date, fingerprint } = plan
+  const head = `${part.number} ${part.title}, revision ${part.revision}, batch ${batch.number}, plan issued ${date} (${fingerprint})\n`
+  return [
+    head,
+    standingText(recorded.standing),
+    columnsText(recorded.columns, options),
+    doubtsText(recorded, options),
+    ...recorded.grinding.map(list => grindingText(list, options)),
+    recorded.learnt ? learntText(recorded.learnt) : '',
+  ]
+    .filter(text => text !== '')
+    .join('\n')
+}
+
+function standingText(standing: Standing): string {
+  const { wanted, started, extras, lost, out, doubtful, left, upTo, startMore } = standing
+  const names = (list: readonly { readonly serial: string }[]) => list.map(({ serial }) => serial).join(', ')
+  const lines = [
+    `${started} pieces started for ${wanted} good ones, and ${extras} to set up and to cut; measured up to operation ${upTo ?? '–'}`,
+    ...(lost.length > 0
+      ? [
+          `lost: ${lost.map(({ serial, operation, why }) => `${serial}${operation === undefined ? '' : ` at ${operation}`}${why === undefined ? '' : `, ${why}`}`).join('; ')}`,
+        ]
+      : []),
+    ...(out.length > 0 ? [`out of limits: ${names(out)}`] : []),
+    ...(doubtful.length > 0 ? [`in doubt: ${names(doubtful)}`] : []),
+    `${left} left; that they give ${wanted}: ${chance(standing.chance)}`,
+    ...(startMore === undefined ? [] : [`start ${startMore} more now`]),
+  ]
+  return `${lines.join('\n')}\n`
+}
+
+function columnsText(columns: readonly Column[], { units }: Pick<Options, 'units'>): string {
+  if (columns.length === 0) return 'Nothing is measured yet.\n'
+  const size = ({ unit }: Column, value: number | undefined, places = 3): string =>
+    value === undefined ? '' : unit === 'mm' ? length(value, units, places) : fixed(value, unit === 'µm' ? 2 : 1)
+  const rows = columns.map(column => [
+    String(column.after),
+    column.name,
+    size(column, column.lower),
+    size(column, column.upper),
+    String(column.pieces.length),
+    size(column, Math.min(...column.pieces.map(({ least }) => least)), 4),
+    size(column, Math.max(...column.pieces.map(({ most }) => most)), 4),
+    String(column.inLimits),
+    column.inDoubt === 0 ? '' : String(column.inDoubt),
+    column.out === 0 ? '' : String(column.out),
+    ableText(column),
+  ])
+  return table(
+    [
+      right('after'),
+      { head: `measured (${units})` },
+      right('lower'),
+      right('upper'),
+      right('pieces'),
+      right('least'),
+      right('most'),
+      right('in limits'),
+      right('in doubt'),
+      right('out'),
+      { head: 'capable' },
+    ],
+    rows,
+  )
+}
+
+/** Fewer than 25 pieces show the limit that is sure, not the index. */
+function ableText({ capability, trend, unit }: Column): string {
+  if (trend) {
+    const slope = unit === 'mm' ? `${micrometre(trend.slope, 1)} µm` : fixed(trend.slope, 2)
+    return `drifts ${slope} a piece: wear, warming or the order of the rack`
+  }
+  if (!capability) return ''
+  return `Ppk at least ${fixed(capability.Ppk.from, 2)} (95 %)`
+}
+
+function doubtsText({ judged }: Recorded, { units }: Pick<Options, 'units'>): string {
+  const open = judged.filter(({ verdict }) => verdict !== 'in limits')
+  if (open.length === 0) return ''
+  const rows = open.map(one => [
+    one.serial,
+    one.name,
+    one.unit === 'mm' ? length(one.form.least, units, 4) : fixed(one.form.least, 2),
+    one.unit === 'mm' ? length(one.form.most, units, 4) : fixed(one.form.most, 2),
+    one.received ?? one.verdict,
+    chance(one.chance),
+    one.settle[0] ?? '',
+  ])
+  return table(
+    [
+      right('piece'),
+      { head: 'measured' },
+      right('least'),
+      right('most'),
+      { head: 'verdict' },
+      right('chance that it lies within'),
+      { head: 'what settles it' },
+    ],
+    rows,
+  )
+}
+
+function grindingText(list: GrindingList, { units }: Pick<Options, 'units'>): string {
+  const mm = (value: number, places = 3) => length(value, units, places)
+  const { surface, operation, lower, upper, turns, lost, setUpPiece } = list
+  const known = list.case
+    ? `; case ${mm(list.case.certified, 2)} ${list.case.by === 'certificate' ? 'certified' : 'ordered'}, ${mm(list.case.wanted)} to be left and taken later`
+    : ''
+  const head = `${surface}, operation ${operation}: ${mm(lower)} to ${mm(upper)}${known}\n${
+    setUpPiece === undefined ? 'no piece bears an error in setting up' : `set up with piece ${setUpPiece}`
+  }\n`
+  const row = (turn: Turn): readonly string[] => {
+    const { inHand, window } = turn
+    return [
+      turn.serial,
+      mm(inHand.least, 4),
+      mm(inHand.most, 4),
+      mm(inHand.bow),
+      window.from === undefined || window.to === undefined ? 'none' : `${mm(window.from)} to ${mm(window.to)}`,
+      mm(Math.max(0, window.bears.most)),
+      wordsOf(turn, mm),
+      turn.assumed.join('; '),
+    ]
+  }
+  return (
+    head +
+    table(
+      [
+        right('piece'),
+        right('least'),
+        right('most'),
+        right('bow'),
+        { head: 'make to' },
+        right('run true to'),
+        { head: 'what to do' },
+        { head: 'taken for granted' },
+      ],
+      [...turns, ...lost].map(row),
+    )
+  )
+}
+
+function wordsOf({ window, inHand }: Turn, mm: (value: number) => string): string {
+  switch (window.verdict) {
+    case 'grind as planned':
+      return 'grind as planned'
+    case 'part of the limits only':
+      return window.narrow ? 'that part of the limits only, and set truer' : 'that part of the limits only'
+    case 'set true':
+      return `set true within ${mm(Math.floor(window.bears.most * 1000) / 1000)} for ${mm(inHand.eccentricity)}`
+    case 'cannot clean up':
+      return 'will not clean up: do not straighten; concession, plate, or another use'
+    case 'case too thin':
+      return 'case too thin even when centred: deepen before grinding, or a concession'
+    case 'too oval or bowed for its case':
+      return 'too oval or bowed for its case'
+  }
+}
+
+function learntText({ operation, firm, surfaces, length: along, bow }: Learnt): string {
+  const um = (value: number): string => micrometre(value, 1)
+  const rows = surfaces.flatMap(({ surface, growth, planned, ovality }) => [
+    [
+      surface,
+      growth ? String(growth.pieces) : '',
+      planned ? `${um(planned.least)} to ${um(planned.most)}` : '',
+      growth ? um(growth.mean) : '',
+      growth ? um(growth.spread) : '',
+      growth ? `${um(growth.mean - growth.ofAll)} to ${um(growth.mean + growth.ofAll)}` : '',
+      ovality ? `${um(ovality.all)}${ovality.lowerBound ? ' at least' : ''}` : '',
+      ovality?.leans ? `leans to ${fixed(ovality.leans.at, 0)}°: how did they stand?` : '',
+    ],
+  ])
+  const more = [
+    ...(along ? [`length: grows ${um(along.mean)} ± ${um(along.ofMean)} µm as a whole, ${along.pieces} pieces`] : []),
+    ...(bow ? [`bow: up to ${um(bow.most)} µm, ${bow.pieces} pieces`] : []),
+  ]
+  return `Operation ${operation}, ${firm}: growth a side and ovality, µm\n${table(
+    [
+      { head: 'surface' },
+      right('pieces'),
+      { head: 'planned' },
+      right('mean'),
+      right('spread'),
+      { head: 'a like load, all of it' },
+      right('ovality of all'),
+      { head: '' },
+    ],
+    rows,
+  )}${more.map(line => `${line}\n`).join('')}`
+}
