@@ -60,7 +60,7 @@ export function caseLimit(part: Part, process: string, term: DepthTerm, wall: Mi
 }
 
 /** The deepest step whose upper end is within. */
-function deepestWithin(term: DepthTerm, most: Millimetre): Millimetre {
+export function deepestWithin(term: DepthTerm, most: Millimetre): Millimetre {
   let steps = Math.floor(most / DEPTH_STEP + 1e-6)
   while (steps > 0 && steps * DEPTH_STEP + upperTolerance(term, steps * DEPTH_STEP) > most + 1e-9) steps--
   return Number((steps * DEPTH_STEP).toFixed(2))

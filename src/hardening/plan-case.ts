@@ -8,8 +8,8 @@ import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import { hardensThrough } from '../part/takes-case.ts'
 import type { Shop } from '../shop/shop.ts'
-import { type Celsius, type Hour, type Millimetre, millimetres } from '../units.ts'
-import { openNotebook, type Working } from '../working.ts'
+import { type Celsius, type Hour, type Millimetre, millimetres, type Vickers } from '../units.ts'
+import { openNotebook, SCRATCH, type Working } from '../working.ts'
 import { caseCycle } from './case-cycle.ts'
 import { type DepthBounds, orderedDepth } from './case-depth.ts'
 import { type CaseFigures, caseFigures } from './case-figures.ts'
@@ -144,7 +144,9 @@ export function planCase({
 
   const kept = layer && runsOnLayer(part, removal).length > 0 ? keptLayer(layer) : undefined
   const { decidedBy } = depth
-  const beyond = beyondUsual({ part, shop, window, ordered, decidedBy, time })
+  const leaves = (N: Millimetre): Vickers =>
+    caseProfile({ notebook: SCRATCH, figures, N, surfaceLeast: surfaceLeast ?? 0 }).at(most).expected
+  const beyond = beyondUsual({ part, shop, window, ordered, decidedBy, time, leaves })
 
   return outcome({
     case: {

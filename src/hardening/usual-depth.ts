@@ -5,8 +5,8 @@ import { nitridedGrade } from '../handbook/nitriding-steels.ts'
 import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import type { Shop } from '../shop/shop.ts'
-import type { Hour, Millimetre } from '../units.ts'
-import { DEPTH_STEP } from './case-limit.ts'
+import type { Hour, Millimetre, Vickers } from '../units.ts'
+import { DEPTH_STEP, deepestWithin } from './case-limit.ts'
 import type { CasePlan } from './case-plan.ts'
 
 /** Depths that are usually ordered: of the grade or of the process, whichever ends first. */
@@ -45,6 +45,7 @@ export function beyondUsual({
   ordered,
   decidedBy,
   time: { nominal: hours },
+  leaves,
 }: {
   readonly part: Part
   readonly shop: Shop
@@ -52,6 +53,8 @@ export function beyondUsual({
   readonly ordered: CasePlan['ordered']
   readonly decidedBy: string
   readonly time: CasePlan['time']
+  /** The hardness expected where most comes off a depth ordered. */
+  readonly leaves: (ordered: Millimetre) => Vickers
 }): readonly Finding[] {
   const usual = usualDepth(part, window)
   const limit = hourLimit(window, shop)
@@ -65,6 +68,12 @@ export function beyondUsual({
     ...(deep ? [`deeper than the ${usual.least} to ${usual.most} mm usual for ${usual.of}`] : []),
     ...(long ? [`longer than ${fixed(limit, 0)} h`] : []),
   ]
+  const within = deepestWithin(window.term, usual.most)
+  const left = deep && within > 0 ? leaves(within) : Number.POSITIVE_INFINITY
+  const instead =
+    left < (part.hardening?.hardness?.least ?? 0)
+      ? `; ${fixed(within, 2)} to ${fixed(usual.most, 2)} mm, within the usual, leaves about ${fixed(left, 0)} HV there`
+      : ''
   return [
     partFinding({
       part,
@@ -72,7 +81,7 @@ export function beyondUsual({
       code: deep ? 'case/deeper-than-usual' : 'case/long-cycle',
       path: '/hardening/depth',
       message: `${least} to ${most} mm${hours > 0 ? `, about ${fixed(hours, hours < 10 ? 1 : 0)} h,` : ''} ${refused ? 'would have to be ordered' : 'is ordered'}: ${beyond.join(', and ')}; decided by ${decidedBy}`,
-      hint: `${savedBy(ordered, hours)}: a truer set-up, a finer last soft cut, growth measured on a first article${refused ? '; or ask your hardener, and write what he reaches in the shop file under reached' : ''}`,
+      hint: `${savedBy(ordered, hours)}: a truer set-up, a finer last soft cut, growth measured on a first article${instead}${refused ? '; or ask your hardener, and write what he reaches in the shop file under reached' : ''}`,
     }),
   ]
 }

@@ -63,6 +63,17 @@ describe('depth and hardness', () => {
     const part = of({ grade: '16MnCr5' }, { ...SLEEVE, hardening } as Part)
     expect(severity(part, 'case/depth-not-asked')).toBe('error')
   })
+  // Hardness profile, stretched exponential with n 1.7: H = Hc + dH exp(-(z/w)^n), w = N / ln(dH / 50)^(1/n). Source: derived.
+  it('says what hardness the usual depth leaves, where hardness asks for more', () => {
+    const w = 0.4 / Math.log(330 / 50) ** (1 / 1.7)
+    const left = 320 + 330 * Math.exp(-((0.12 / w) ** 1.7))
+    const hard = hardenedBy({ hardness: { least: Math.ceil(left) + 20 } })
+    expect(found(hard, 'case/deeper-than-usual', 0.12, 8)?.hint).toContain(
+      `0.40 to 0.60 mm, within the usual, leaves about ${left.toFixed(0)} HV there`,
+    )
+    const deep = hardenedBy({ hardness: { least: 400 }, depth: { least: 0.4 } })
+    expect(found(deep, 'case/deeper-than-usual', 0.12, 8)?.hint).not.toContain('HV there')
+  })
   it('says once when the order is deeper or longer than usual, with the limits and what decided it', () => {
     const deep = hardenedBy({ depth: { least: 0.35 } })
     const own = planCase({
