@@ -1,7 +1,7 @@
 import type { Finding } from '../finding.ts'
 import { CUTTING_FAMILY, type CuttingFamily, rowAt, STEELS, USUAL_HARDNESS } from '../handbook/cutting-grades.ts'
 import { DRILLING_ROWS, type DrillingRow } from '../handbook/drilling-speeds.ts'
-import { convertedFrom } from '../handbook/hardness-conversion.ts'
+import { convertedFrom, SOFT_BRINELL } from '../handbook/hardness-conversion.ts'
 import { FORCE_FACTORS_SOURCE } from '../handbook/kienzle.ts'
 import { MILLING_ROWS, type MillingRow } from '../handbook/milling-speeds.ts'
 import {
@@ -95,7 +95,7 @@ export function cuttingMaterial(part: Part): KnownMaterial {
 }
 
 /** By the table; beyond it by the ratio that holds over all of it. Memory: ISO 18265, HB = 0.95 HV. */
-const brinell = (hardness: Vickers): number => convertedFrom('HV', hardness)?.HB ?? 0.95 * hardness
+const brinell = (hardness: Vickers): number => convertedFrom('HV', hardness)?.HB ?? SOFT_BRINELL * hardness
 
 const refused = (part: Part, key: string, message: string, hint: string): KnownMaterial => ({
   findings: [{ code: 'cutting/no-data', severity: 'error', message, at: placeOf(part, `/material/${key}`), hint }],

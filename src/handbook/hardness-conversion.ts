@@ -1,4 +1,5 @@
 import { type Formula, formula } from '../formula.ts'
+import type { Vickers } from '../units.ts'
 import { CONVERSION_ROWS, type ConversionRow } from './hardness-conversion-rows.ts'
 
 /**
@@ -8,7 +9,26 @@ import { CONVERSION_ROWS, type ConversionRow } from './hardness-conversion-rows.
  */
 export type HardnessScale = 'HV' | 'HB' | 'HRC'
 
-export const CONVERSION_SOURCE = 'DIN 50150 conversion tables; over 450 HV memory: ISO 18265 Table A.1'
+const CONVERSION_SOURCE = 'DIN 50150 conversion tables; over 450 HV memory: ISO 18265 Table A.1'
+
+/** Under the tables Brinell over Vickers stays as in their softest row, 190 over 200. Memory: ISO 18265 has it so from 80 HV. */
+export const SOFT_BRINELL = 0.95
+
+const SOFTEST = Math.min(...CONVERSION_ROWS.flatMap(({ HB }) => HB ?? []))
+
+/** Where a conversion to Vickers comes from. */
+export const conversionSource = (scale: HardnessScale, value: number): string =>
+  scale === 'HB' && value < SOFTEST
+    ? 'memory: ISO 18265, HB = 0.95 HV; of metals that are not steel about'
+    : CONVERSION_SOURCE
+
+/** The Vickers hardness for one in another scale; softer than the tables Brinell goes on at its ratio. */
+export function vickersFrom(scale: HardnessScale, value: number): Vickers | undefined {
+  if (scale === 'HV') return value
+  const listed = convertedFrom(scale, value)
+  if (listed || scale === 'HRC') return listed?.HV
+  return value < SOFTEST ? value / SOFT_BRINELL : undefined
+}
 
 /** The row at a hardness, interpolated; what either neighbour lacks is absent. Nothing outside the column. */
 export function convertedFrom(scale: HardnessScale, value: number): ConversionRow | undefined {

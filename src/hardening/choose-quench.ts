@@ -1,4 +1,5 @@
 import { fixed } from '../figures.ts'
+import type { Finding } from '../finding.ts'
 import { NARROW_BAR } from '../handbook/hardening-growth.ts'
 import {
   HOLLOW_PIN_SHARE,
@@ -10,6 +11,7 @@ import {
 import { QUENCHED_SET_UP, QUENCHED_SKIN, quenchedStock, throughHardened } from '../handbook/through-hardening.ts'
 import type { Spread } from '../limits.ts'
 import { barsOf, type Part } from '../part/part.ts'
+import { partFinding } from '../part/part-finding.ts'
 import { hardensThrough } from '../part/takes-case.ts'
 import type { Millimetre } from '../units.ts'
 import { thinnestWall } from '../wall.ts'
@@ -41,7 +43,9 @@ const SHARE_OF_STOCK = 1 / 3
 
 const SOURCE = 'estimate: ovality goes with D²/t; half of it to twice'
 
-/** Free in oil where the stock bears it, hot oil next, a press or a plug for a thin or ported ring. */
+const ASKED = 'asked for in the part file'
+
+/** As the part file asks; else free in oil where the stock bears it, hot oil next, a press or a plug for a thin or ported ring. */
 export function chooseQuench(part: Part): Quench | undefined {
   const row = hardensThrough(part) ? throughHardened(part.material.grade) : undefined
   if (!row) return undefined
@@ -50,8 +54,10 @@ export function chooseQuench(part: Part): Quench | undefined {
   const t = Math.max(0.1, thinnestWall(part))
   const share = part.kind === 'pin' ? HOLLOW_PIN_SHARE : 1
   const oval = (way: QuenchWay) => quenchOvality.value({ k: share * QUENCHED_RING[way], D, t })
+  const asked = part.hardening?.quench
+  if (asked) return made(asked, ASKED, oval(asked))
   if (part.ports.length > 0 || D / t > THIN_RING) {
-    const narrow = part.ports.some(port => barsOf(port).some(bar => bar < NARROW_BAR))
+    const narrow = hasNarrowBar(part)
     const way = narrow || part.bore.length > 1 ? 'press' : 'plug'
     const thin = `outside over wall ${fixed(D / t, 1)}`
     const why = part.ports.length > 0 ? `ported, ${thin}` : `${thin}, over ${THIN_RING}`
@@ -67,6 +73,43 @@ export function chooseQuench(part: Part): Quench | undefined {
     const spread = { least: ovality / 2, nominal: ovality, most: 2 * ovality }
     return { way, called: QUENCHES[way], why, ovality: spread, source: SOURCE }
   }
+}
+
+const hasNarrowBar = ({ ports }: Part): boolean => ports.some(port => barsOf(port).some(bar => bar < NARROW_BAR))
+
+/** A quench asked for that the part does not bear. */
+export function quenchFindings(part: Part): readonly Finding[] {
+  const way = part.hardening?.quench
+  const found = (severity: 'error' | 'warning', message: string, hint: string): readonly Finding[] => [
+    partFinding({
+      part,
+      severity,
+      code: severity === 'error' ? 'case/process-refused' : 'case/process-limited',
+      path: '/hardening/quench',
+      message,
+      hint,
+    }),
+  ]
+  if (way !== 'press' && way !== 'plug') return []
+  if (part.bore.length === 0)
+    return found(
+      'error',
+      `a solid pin is asked to be quenched ${QUENCHES[way]}: it has no bore`,
+      'leave quench out: it is hung',
+    )
+  if (way === 'plug' && part.bore.length > 1)
+    return found(
+      'error',
+      'a bore of several bands is asked to be quenched on a plug, which fits one diameter',
+      'ask for a press, or leave quench out',
+    )
+  if (way === 'plug' && hasNarrowBar(part))
+    return found(
+      'warning',
+      `a bar between windows under ${NARROW_BAR} mm wide may not bear a plug (estimate)`,
+      'ask the maker of the plug before it is ordered, or ask for a press',
+    )
+  return []
 }
 
 /** Per side, as a part that is quenched so is usually left. */

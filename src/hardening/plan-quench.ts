@@ -9,7 +9,7 @@ import { thinnestWall } from '../wall.ts'
 import type { Notebook } from '../working.ts'
 import { growthIn } from './case-growth.ts'
 import { gradeFindings } from './case-order-checks.ts'
-import { chooseQuench } from './choose-quench.ts'
+import { chooseQuench, quenchFindings } from './choose-quench.ts'
 import { chooseTemper, rockwellAsked, runsHot, type Temper } from './choose-temper.ts'
 import type { QuenchPlan } from './quench-plan.ts'
 import { recordFindings, recordUses } from './records.ts'
@@ -58,6 +58,7 @@ export function planQuench(
     },
     findings: [
       ...chosen,
+      ...quenchFindings(part),
       ...throughFindings(part, row),
       ...temperatureFindings(part, row),
       ...serviceFindings(part, row, temper),

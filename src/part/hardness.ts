@@ -1,4 +1,4 @@
-import { CONVERSION_SOURCE, convertedFrom, type HardnessScale } from '../handbook/hardness-conversion.ts'
+import { conversionSource, type HardnessScale, vickersFrom } from '../handbook/hardness-conversion.ts'
 import { plainSigns, type Read, unreadable } from './quantity.ts'
 import type { View } from './view.ts'
 
@@ -19,7 +19,7 @@ export function readHardness(view: View, key: string): WrittenHardness | undefin
   }
   const { scale, number, HV } = read.value
   if (scale !== 'HV') {
-    const message = `${key} ${number} ${scale} is planned as ${HV.toFixed(0)} HV, by ${CONVERSION_SOURCE}`
+    const message = `${key} ${number} ${scale} is planned as ${HV.toFixed(0)} HV, by ${conversionSource(scale, number)}`
     view.report({ code: 'input/converted', message, hint: 'a converted hardness never replaces a test' }, key, 'note')
   }
   return read.value
@@ -36,7 +36,7 @@ function parseHardness(written: string, name: string): Read<WrittenHardness> {
   const scale = SCALES[letters]
   if (!scale) return { fault: unreadable(written, text, name, 'a hardness such as min 550 HV or 30 HRC') }
   const number = Number(digits)
-  const HV = scale === 'HV' ? number : convertedFrom(scale, number)?.HV
+  const HV = vickersFrom(scale, number)
   if (HV === undefined) {
     const message = `${name} ${number} ${scale} is outside the conversion tables`
     return { fault: { code: 'input/hardness-scale', message, hint: 'write it in HV' } }

@@ -1,6 +1,7 @@
 import type { Band, Surface } from '../band.ts'
 import type { Feature } from '../feature.ts'
 import type { Place } from '../finding.ts'
+import type { QuenchWay } from '../handbook/quench-ovality.ts'
 import type { DrawnSize, Limits } from '../limits.ts'
 import type { Celsius, CubicCentimetre, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
 
@@ -59,6 +60,8 @@ export type Hardening = {
   readonly depth?: { readonly least: Millimetre }
   /** Temperature of the process where the part fixes it. */
   readonly temperature?: Celsius
+  /** How a part hardened through is quenched, where the drawing or the hardener says it. */
+  readonly quench?: QuenchWay
   /** Surfaces that shall not be treated. */
   readonly masked: readonly string[]
   readonly path: string

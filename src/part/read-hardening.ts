@@ -1,22 +1,39 @@
+import type { QuenchWay } from '../handbook/quench-ovality.ts'
 import { readHardness } from './hardness.ts'
 import { HARDENING, type Hardening, type HardeningProcess, NITRIDING } from './part.ts'
 import { plainSigns, rangeFault, readQuantity } from './quantity.ts'
 import type { View } from './view.ts'
 
+/** What the trade writes, beside the names of the process. */
+const CALLED: Readonly<Record<string, HardeningProcess>> = { 'case hardening': 'carburising' }
+const QUENCHES: Readonly<Record<string, QuenchWay>> = {
+  free: 'free',
+  'hot oil': 'hot',
+  gas: 'gas',
+  press: 'press',
+  plug: 'plug',
+}
+
 const NITRIDED: ReadonlySet<HardeningProcess> = new Set(NITRIDING)
 
 /** Hardness and depth are least values, with or without `min` before them. */
 export function readHardening(view: View): Hardening | undefined {
-  const process = HARDENING.find(known => known === view.text('process'))
+  const called = view.text('process') ?? ''
+  const process = CALLED[called] ?? HARDENING.find(known => known === called)
   const hardness = readHardness(view, 'hardness')
   const depth = readLeastDepth(view)
   const temperature = view.quantity('temperature', 'temperature', { over: 0, upTo: 1200 })
+  const quench = QUENCHES[view.text('quench') ?? '']
   const masked = view.texts('masked')
   if (!process) return undefined
   if (hardness?.scale === 'HRC' && NITRIDED.has(process)) {
     const message = `HRC is asked of a case from ${process}: the indenter goes through it`
     const hint = `ask in HV: ${hardness.number} HRC converts to about ${hardness.HV.toFixed(0)} HV`
     view.report({ code: 'input/hardness-scale', message, hint }, 'hardness')
+  }
+  if (quench && process !== 'through hardening') {
+    const message = `quench is written for ${process}: it is read of what is hardened through`
+    view.report({ code: 'input/not-used', message, hint: 'leave quench out' }, 'quench')
   }
   return {
     process,
@@ -25,6 +42,7 @@ export function readHardening(view: View): Hardening | undefined {
     ...(hardness && { hardness: { least: hardness.HV } }),
     ...(depth !== undefined && { depth: { least: depth } }),
     ...(temperature !== undefined && { temperature }),
+    ...(quench && { quench }),
   }
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { convertedFrom, vickersFromRockwell } from '../../src/handbook/hardness-conversion.ts'
+import { convertedFrom, vickersFrom, vickersFromRockwell } from '../../src/handbook/hardness-conversion.ts'
 import { CONVERSION_ROWS } from '../../src/handbook/hardness-conversion-rows.ts'
 import { strengthFromVickers } from './second-models/hardness-conversion.ts'
 import { expectDigits } from './to-the-digits.ts'
@@ -147,5 +147,20 @@ describe('always', () => {
     expect(convertedFrom('HV', 237)?.HRC).toBeUndefined()
     expect(convertedFrom('HV', 655)?.strength).toBeUndefined()
     expect(convertedFrom('HV', 150)).toBeUndefined()
+  })
+})
+
+// Memory: ISO 18265 Table A.1: 76 HB is 80 HV, 114 HB 120 HV, 143 HB 150 HV.
+describe('softer than the tables', () => {
+  it.each([
+    [76, 80],
+    [114, 120],
+    [143, 150],
+  ])('%d HB is about %d HV', (HB, HV) => expect(Math.abs((vickersFrom('HB', HB) ?? 0) - HV)).toBeLessThan(1))
+
+  it('goes on where the tables begin, and for no other scale', () => {
+    expect(vickersFrom('HB', 189.999)).toBeCloseTo(vickersFrom('HB', 190) ?? 0, 1)
+    expect(vickersFrom('HRC', 15)).toBeUndefined()
+    expect(vickersFrom('HB', 900)).toBeUndefined()
   })
 })

@@ -146,3 +146,17 @@ describe('templates', () => {
     )
   })
 })
+
+describe('what is written of the hardening', () => {
+  const reads = (written: string) => readPart(LINER.replace(/process: gas nitriding/, written), 'part.yaml')
+
+  it('case hardening is carburising', () => {
+    expect(reads('process: case hardening').part?.hardening?.process).toBe('carburising')
+  })
+
+  it('a quench is read of what is hardened through, and of nothing else', () => {
+    expect(reads('process: through hardening, quench: hot oil').part?.hardening?.quench).toBe('hot')
+    expect(reads('process: gas nitriding, quench: press').findings.map(({ code }) => code)).toContain('input/not-used')
+    expect(reads('process: through hardening, quench: water').part).toBeUndefined()
+  })
+})

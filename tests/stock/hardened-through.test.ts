@@ -109,6 +109,28 @@ describe('how a part is quenched and tempered', () => {
     expect(wide.quench?.quench.way).toBe('plug')
   })
 
+  // Reference values of ovality, derived: 0.000111 k D²/t of a 42/32 ring, not under 0.02.
+  it.each([
+    ['free', 'free', 1.11e-4 * 1.8 * (42 ** 2 / 5)],
+    ['hot oil', 'hot', 1.11e-4 * 0.6 * (42 ** 2 / 5)],
+    ['press', 'press', 0.02],
+    ['plug', 'plug', 0.02],
+  ])('is as the part file asks, %s, and its stock bears the ovality of that', (quench, way, o) => {
+    const { quench: plan } = planned(partFrom(text({ hardening: `quench: ${quench}` })))
+    expect(plan?.quench).toMatchObject({ way, why: 'asked for in the part file' })
+    expect(plan?.quench.ovality.nominal).toBeCloseTo(o, 6)
+  })
+
+  it('a plug is refused where there is no bore, and doubted beside a narrow bar', () => {
+    const quench = 'quench: plug'
+    const pin = planned(partFrom(text({ kind: 'pin', outside: 16, bore: 0, length: 50, hardening: quench })))
+    expect(pin.findings.find(({ code }) => code === 'case/process-refused')?.message).toContain('it has no bore')
+    const ports = 'ports:\n  - {name: feed, at: 0, top: 30, height: 8, width: 14, corner: 2, bridge: 4}'
+    const bar = planned(partFrom(text({ more: ports, hardening: quench })))
+    expect(bar.quench?.quench.way).toBe('plug')
+    expect(bar.findings.map(({ message }) => message).join()).toContain('may not bear a plug')
+  })
+
   it('63 HRC takes the cooler temper, 64 is not kept by any', () => {
     expect(planned(partFrom(text({ hardening: 'hardness: 63 HRC' }))).quench?.temper).toBe(150)
     const { quench, findings } = planned(partFrom(text({ hardening: 'hardness: 64 HRC' })))
