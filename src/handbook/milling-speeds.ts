@@ -48,12 +48,22 @@ const tempered = (family: HardnessRow['family'], share = 1): MillingRow => ({
   source: PRACTICE,
 })
 
+/** Bar at the hard end of its range: slower again, by the ratio of the turning rows. */
+const hardBar = (family: HardnessRow['family'], share = 1): MillingRow => ({
+  ...tempered(family, 0.8 * share),
+  over: 325,
+  upTo: 375,
+  life: 3,
+})
+
 /** End mills of 1 to 6 mm, starting values, spread ±50 %. Lives: common practice, no source; a works logs its own. */
 export const MILLING_ROWS: readonly MillingRow[] = [
   annealed('low-alloy steel'),
   tempered('low-alloy steel'),
+  hardBar('low-alloy steel'),
   annealed('aluminium-alloyed nitriding steel', 0.85),
   tempered('aluminium-alloyed nitriding steel', 0.85),
+  hardBar('aluminium-alloyed nitriding steel', 0.85),
   annealed('case-hardening steel'),
   annealed('bearing steel', 0.85),
   annealed('unalloyed steel'),

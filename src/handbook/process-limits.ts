@@ -23,11 +23,11 @@ export const TURNING_LIMITS: Readonly<Record<LimitGroup, ProcessLimits>> = {
 
 /**
  * What a last lathe cut holds day in, day out, and leaves, without more care than a sharp tool: mm on diameter, µm of Ra.
- * Common practice, no source: soft steel between IT8 and IT9 and Ra 1.6; bronze and aluminium IT7 and Ra 0.8.
+ * Common practice, no source: soft steel between IT8 and IT9 and Ra 1.6; iron between IT7 and IT8; bronze and aluminium IT7 and Ra 0.8.
  */
 export const USUAL_TURNED: Readonly<Record<LimitGroup, { readonly tolerance: number; readonly roughness: number }>> = {
   steel: { tolerance: 0.05, roughness: 1.6 },
-  iron: { tolerance: 0.04, roughness: 1.6 },
+  iron: { tolerance: 0.03, roughness: 1.6 },
   aluminium: { tolerance: 0.02, roughness: 0.8 },
   bronze: { tolerance: 0.025, roughness: 0.8 },
 }

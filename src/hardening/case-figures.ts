@@ -3,7 +3,7 @@ import type { DepthTerm } from '../handbook/case-tolerance.ts'
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
 import { vickersFromRockwell } from '../handbook/hardness-conversion.ts'
 import { CARBON, INDUCTION_SURFACE, martensiteHardness, SHD_SHARE } from '../handbook/induction.ts'
-import { materialOf } from '../handbook/materials.ts'
+import { isSteel, materialOf } from '../handbook/materials.ts'
 import { type NitridedGrade, nitridedGrade, type Range } from '../handbook/nitriding-steels.ts'
 import { fromHandbook, type Known, known, type Origin } from '../known.ts'
 import type { Part } from '../part/part.ts'
@@ -143,9 +143,12 @@ function listedFigures(notebook: Notebook, grade: string, { term }: HardeningWin
     const at = (HRC: number) => notebook.use(vickersFromRockwell, { HRC }, about)
     const { least, most } = tempered
     const surface = { least: at(least), usual: at((least + most) / 2), most: at(most) }
+    // A bar says its own hardness; a casting is not asked for it.
+    const core = isSteel(grade) ? undefined : nitridedGrade(grade)?.core
     return {
       grade,
       surface,
+      ...(core && { core }),
       tempered: false,
       source: `memory: ${least} to ${most} HRC after a temper at 160 to 180 °C`,
     }

@@ -72,7 +72,10 @@ function tilting(part: Part, { tilting }: FixturePlan): readonly Finding[] {
 }
 
 /** A part that comes out of the jaws is thrown; jaws on a window are cut. Common practice, no source. */
-function held(part: Part, { grip }: FixturePlan): readonly Finding[] {
+function held(part: Part, fixture: FixturePlan): readonly Finding[] {
+  const { grip } = fixture
+  // What strikes a fixture that nobody has measured stops no plan: no program is written before it is.
+  const severity = unmeasuredPlaces(fixture).length > 0 ? ('warning' as const) : ('error' as const)
   const at = placeOf(part, '/ports')
   const { length, least, most, surface, toPort, end } = grip
   const other = `hold the part by its other end (\`fixture: {head-faces: ${end === 'top' ? '+X' : '-X'}}\`), or by a plug or a bolt through the bore`
@@ -82,7 +85,7 @@ function held(part: Part, { grip }: FixturePlan): readonly Finding[] {
       ? [
           {
             code: 'ports/short-grip' as const,
-            severity: 'error' as const,
+            severity,
             message: `the jaws hold ${fixed(length, 2)} mm of ${surface}; ${inWords(least)} mm or more is needed to mill the ports`,
             at,
             hint: `${most < least ? `${surface} is no longer: ${other}` : nearer}; \`habits: {least-grip: …}\` in the shop file says how much the works wants`,
@@ -93,7 +96,7 @@ function held(part: Part, { grip }: FixturePlan): readonly Finding[] {
       ? [
           {
             code: 'ports/grip-on-port' as const,
-            severity: 'error' as const,
+            severity,
             message: `the jaws stand ${fixed(-toPort, 2)} mm over the nearest port edge on the outside`,
             at,
             hint: 'hold the part by its other end, on a plate by a bolt through the bore, or leave more length as a stub that is cut off later',

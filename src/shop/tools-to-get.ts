@@ -18,9 +18,10 @@ import {
 const steps = (from: number, to: number, by: number): readonly number[] =>
   Array.from({ length: Math.round((to - from) / by) + 1 }, (_, index) => Number((from + index * by).toFixed(3)))
 
-/** Flutes over diameter that drills are sold with: a short, a long and an extra long row; large ones have changeable edges. */
+/** Flutes over diameter that drills are sold with: a short, a long and an extra long row, small ones for deep holes; large ones have changeable edges. */
 const FLUTES = [
-  { upTo: 20, over: [5, 8, 12] },
+  { upTo: 12, over: [5, 8, 12, 20] },
+  { upTo: 20, over: [5, 8, 12, 15] },
   { upTo: 33, over: [5, 8] },
   { upTo: 60, over: [5] },
 ] as const
@@ -59,7 +60,7 @@ const BARS: readonly BoringBar[] = [4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50].
 
 /** Solid carbide on a shank of 6 mm, edges of one and a half diameters on a neck a twentieth thinner; to twelve diameters. */
 const END_MILLS: readonly EndMill[] = [0.8, 1, 1.2, 1.5, 2, 2.5, 3, 4, 5].flatMap(diameter =>
-  [6, 8, 10, 12, 16, 20, 25, 30, 36]
+  [6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 36]
     .filter(neck => neck >= 3 * diameter && neck <= 12 * diameter)
     .flatMap(neck =>
       [12, 30].map(behind => ({

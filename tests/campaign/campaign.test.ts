@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { firstOf } from './first-of.ts'
+import { firstOf, plannedWithoutShop } from './first-of.ts'
 
 /** Many more in `npm run test:long`, and in CI. */
 describe('whatever the files say, the program refuses or plans: no fall, no hang, no figure that is none', () => {
@@ -16,5 +16,14 @@ describe('whatever the files say, the program refuses or plans: no fall, no hang
     expect(faults).toEqual([])
     expect(done).toBe(12)
     expect(statuses.get('status 0')).toBeGreaterThan(0)
+  })
+
+  it('60 plausible parts without a shop file: nine of ten are planned without an error', {
+    timeout: 60_000,
+  }, async () => {
+    const { done, faults, statuses } = await plannedWithoutShop(60)
+    expect(faults).toEqual([])
+    expect(done).toBe(60)
+    expect(statuses.get('status 0')).toBeGreaterThanOrEqual(54)
   })
 })

@@ -2,7 +2,7 @@ import type { DrawnGrade, Kind, Treatment } from './drawn-grades.ts'
 
 type Range = readonly [number, number]
 
-const nitrided = (hardness: Range, depth: Range = [0.1, 0.35]): readonly Treatment[] => [
+const nitrided = (hardness: Range, depth: Range = [0.1, 0.3]): readonly Treatment[] => [
   { process: 'gas nitriding', hardness, depth },
   { process: 'gas nitriding', hardness, depth },
   { process: 'plasma nitriding', hardness, depth },
@@ -26,7 +26,8 @@ export const CHROME: readonly string[] = ['hard chrome']
 /**
  * Grades that a works is asked for: names and sections by EN 10083, 10084, 10085, 10087, 10267, ISO 683-17, EN 1561, 1563,
  * 12163, 1982, 573 and 1706, from memory; the least hardness asked of a finished nitrided surface is
- * 0.72 to 0.85 of what the grade usually reaches by hardeners' tables, from memory: up to a third of the case is ground off.
+ * what is left where up to half of the case is ground off: core and 0.45 to 0.65 of the rise to what hardeners' tables give the
+ * grade, from memory.
  */
 export const DRAWN_STEELS: readonly DrawnGrade[] = [
   {
@@ -36,7 +37,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     upTo: 160,
     tempered: true,
     treatments: [
-      ...nitrided([470, 550]),
+      ...nitrided([470, 530]),
       ...nitrocarburised([450, 550]),
       ...salt([450, 550]),
       ...induction([520, 560]),
@@ -49,7 +50,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [240, 310],
     upTo: 160,
     tempered: true,
-    treatments: [...nitrided([450, 530]), ...nitrocarburised([450, 550])],
+    treatments: [...nitrided([440, 510]), ...nitrocarburised([450, 550])],
     platings: CHROME,
   },
   {
@@ -58,7 +59,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [270, 330],
     upTo: 160,
     tempered: true,
-    treatments: [...nitrided([430, 510]), ...induction([560, 600])],
+    treatments: [...nitrided([450, 500]), ...induction([560, 600])],
     platings: CHROME,
   },
   {
@@ -67,7 +68,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [290, 350],
     upTo: 160,
     tempered: true,
-    treatments: nitrided([490, 580]),
+    treatments: nitrided([490, 560]),
   },
   {
     names: ['30CrNiMo8', '1.6580', '823M30'],
@@ -75,7 +76,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [310, 370],
     upTo: 160,
     tempered: true,
-    treatments: nitrided([480, 570]),
+    treatments: nitrided([490, 560]),
   },
   {
     names: ['31CrMoV9', '1.8519'],
@@ -83,7 +84,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [280, 350],
     upTo: 200,
     tempered: true,
-    treatments: nitrided([580, 680]),
+    treatments: nitrided([550, 640]),
   },
   {
     names: ['32CrMo12', '1.7361', '722M24', 'EN40B', '30CD12'],
@@ -91,7 +92,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [290, 340],
     upTo: 200,
     tempered: true,
-    treatments: nitrided([590, 700]),
+    treatments: nitrided([550, 650]),
   },
   {
     names: ['33CrMoV12-9', '1.8522', '32CDV13'],
@@ -99,7 +100,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [290, 350],
     upTo: 200,
     tempered: true,
-    treatments: nitrided([600, 710]),
+    treatments: nitrided([560, 660]),
   },
   {
     names: ['34CrAlNi7-10', '1.8550', '34CrAlNi7'],
@@ -107,7 +108,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [250, 320],
     upTo: 200,
     tempered: true,
-    treatments: nitrided([680, 810], [0.2, 0.35]),
+    treatments: nitrided([590, 720], [0.15, 0.3]),
   },
   {
     names: ['34CrAlMo5-10', '1.8507', '34CrAlMo5'],
@@ -115,7 +116,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [250, 300],
     upTo: 70,
     tempered: true,
-    treatments: nitrided([680, 810], [0.2, 0.35]),
+    treatments: nitrided([580, 710], [0.15, 0.3]),
   },
   {
     names: ['41CrAlMo7-10', '1.8509', '905M39', 'EN41B', 'SACM645', '38CrMoAl'],
@@ -123,7 +124,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     bar: [260, 330],
     upTo: 160,
     tempered: true,
-    treatments: nitrided([710, 830], [0.2, 0.35]),
+    treatments: nitrided([600, 740], [0.15, 0.3]),
   },
   {
     names: ['16MnCr5', '1.7131', '5115', '16MC5'],
@@ -180,7 +181,7 @@ export const DRAWN_STEELS: readonly DrawnGrade[] = [
     kinds: ALL,
     bar: [240, 280],
     upTo: 120,
-    treatments: [...induction([500, 550]), ...nitrided([370, 440]), ...nitrocarburised([380, 430])],
+    treatments: [...induction([500, 550]), ...nitrided([380, 430]), ...nitrocarburised([380, 430])],
   },
   {
     names: ['100Cr6', '1.3505', '52100', 'SUJ2', 'EN31', '535A99', 'GCr15'],

@@ -62,6 +62,10 @@ function partOf(random: Random, kind: Kind, number: number): Json {
   const ported = engine || (kind === 'sleeve' && random.chance(0.45))
   const treatment = random.chance(0.8) ? treatmentFor(random, grade, { kind, wall, bore, ported }) : undefined
   const plating = kind === 'liner' && !treatment ? platingFor(random, grade) : undefined
+  const body: Json = {
+    ...bodyOf(random, kind, sizes, { flanged, treated: madeOf(treatment), soft: SOFT.test(grade.names[0]) }),
+    ...featuresOf(random, sizes, kind),
+  }
   return {
     part: { number: `OX-9-${number}`, title: `Oxmere ${kind}`, revision: 'A', kind },
     ...(engine && {
@@ -72,13 +76,10 @@ function partOf(random: Random, kind: Kind, number: number): Json {
         ...(random.chance(0.7) && { speed: rounded(random.between(2000, 11000), 100) }),
       },
     }),
-    material: materialOf(random, grade),
-    body: {
-      ...bodyOf(random, kind, sizes, { flanged, treated: madeOf(treatment), soft: SOFT.test(grade.names[0]) }),
-      ...featuresOf(random, sizes, kind),
-    },
+    material: materialOf(random, grade, madeOf(treatment)),
+    body,
     ...(treatment && { hardening: hardeningOf(random, treatment, { kind, wall, flanged, bore }) }),
-    ...(plating && { plating }),
+    ...(plating && { plating: { ...plating, ...(Array.isArray(body['bore']) && { surface: 'running bore' }) } }),
     ...(ported && { ports: plausiblePorts(random, { bore, length, wall, stroke: engine ? stroke : undefined }) }),
   }
 }
@@ -105,14 +106,18 @@ const madeOf = (treatment: Treatment | undefined): Made =>
 /** Bushes of bronze and parts of aluminium are not drawn as fine as hardened steel. */
 const SOFT = /^(Cu|EN AW|AlSi)/
 
-function materialOf(random: Random, { names, bar, tempered }: DrawnGrade): Json {
+function materialOf(random: Random, { names, bar, tempered }: DrawnGrade, made: Made): Json {
   const name = random.chance(0.6) ? names[0] : (random.any(names) ?? names[0])
   const steel = !SOFT.test(names[0]) && !names[0].startsWith('EN-')
   return {
     grade: name,
     // A drawing gives the hardness of the bar for steel; of a casting or a light alloy the grade says enough.
     ...((steel || random.chance(0.3)) && { hardness: `${rounded(random.between(...bar), 5)} HV` }),
-    ...(tempered && random.chance(0.8) && { temper: rounded(random.between(580, 650), 10) }),
+    ...(tempered &&
+      random.chance(0.8) && {
+        // What is treated at 570 °C is bought tempered hotter.
+        temper: rounded(random.between(made === 'thin layer' ? 610 : 580, 660), 10),
+      }),
   }
 }
 
@@ -124,7 +129,7 @@ function treatmentFor(
 ): Treatment | undefined {
   if (kind === 'piston') return undefined
   const fits = treatments.filter(({ process }) => {
-    if (process === 'induction hardening') return wall >= 5 && !ported && (kind === 'pin' || bore >= 25)
+    if (process === 'induction hardening') return wall >= 6 && !ported && (kind === 'pin' || bore >= 25)
     if (process === 'carburising') return wall >= 3
     if (process === 'through hardening') return wall <= (names[0] === 'C60' ? 6 : 10) && !ported
     return true
@@ -135,7 +140,7 @@ function treatmentFor(
 function platingFor(random: Random, { names, platings }: DrawnGrade): Json | undefined {
   const process = random.any(platings ?? [])
   if (!process || !(names[0].startsWith('EN AW') || random.chance(0.4))) return undefined
-  return { process, thickness: random.pick<unknown>([0.05, 0.06, 0.075, '0.08 ±0.015', 'min 0.05']) }
+  return { process, thickness: random.pick<unknown>([0.05, 0.06, 0.075, '0.08 ±0.02', 'min 0.05']) }
 }
 
 function hardeningOf(
@@ -144,8 +149,8 @@ function hardeningOf(
   { kind, wall, flanged, bore }: { kind: Kind; wall: number; flanged: boolean; bore: number },
 ): Json {
   const carburised = process === 'carburising'
-  // What each side of a wall is usually given: about a seventh of it carburised, a tenth nitrided, a fifth by induction.
-  const share = carburised ? wall / 7 : process === 'induction hardening' ? wall / 5 : wall / 10
+  // What each side of a wall is usually given: about an eleventh of it carburised, a tenth nitrided, an eighth by induction.
+  const share = carburised ? wall / 11 : process === 'induction hardening' ? wall / 8 : wall / 10
   const least = depth && clamped(rounded(random.between(...depth), 0.05), depth[0], Math.max(depth[0], share))
   const masks =
     process === 'induction hardening' && kind !== 'pin'

@@ -42,7 +42,7 @@ function engine(random: Random, bore: number, stroke: number): readonly Json[] {
       width: rounded(bore * random.between(0.28, 0.38), 0.5),
       corner: corner(),
       up: random.pick([0, 5, 10, 15]),
-      back: random.pick([0, 20, 32]),
+      back: bore < 40 ? random.pick([0, 10]) : random.pick([0, 20, 32]),
     },
     ...(random.chance(0.4)
       ? [

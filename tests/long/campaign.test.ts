@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { firstOf } from '../campaign/first-of.ts'
+import { firstOf, plannedWithoutShop } from '../campaign/first-of.ts'
 
 describe('whatever the files say, the program refuses or plans: no fall, no hang, no figure that is none', () => {
   it('300 damaged part, shop and batch files', { timeout: 300_000 }, async () => {
@@ -15,5 +15,14 @@ describe('whatever the files say, the program refuses or plans: no fall, no hang
     expect(faults).toEqual([])
     expect(done).toBe(60)
     expect(statuses.get('status 0')).toBeGreaterThan(0)
+  })
+
+  it('2,000 plausible parts without a shop file: as many are planned as a foreman would take', {
+    timeout: 1_800_000,
+  }, async () => {
+    const { done, faults, statuses, refusals } = await plannedWithoutShop(2000)
+    expect(faults).toEqual([])
+    expect(done).toBe(2000)
+    expect(statuses.get('status 0'), JSON.stringify([...refusals])).toBeGreaterThanOrEqual(1860)
   })
 })
