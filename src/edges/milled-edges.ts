@@ -55,10 +55,14 @@ export function allowedOf(
   shop: Shop,
   crank: Crank | undefined,
 ): EdgePlan['allowed'] {
-  if (drawn?.top) return { nominal: top, lower: drawn.top.lower, upper: drawn.top.upper, from: 'drawing' }
+  if (drawn?.top) {
+    const { nominal, lower, upper } = drawn.top
+    return { nominal, lower, upper, from: 'drawing' }
+  }
   if (drawn?.opens && crank) {
     const at = (angle: number) => crank.depthAt(angle, { about: name })
-    return { nominal: top, lower: at(drawn.opens.lower), upper: at(drawn.opens.upper), from: 'drawing' }
+    const { nominal, lower, upper } = drawn.opens
+    return { nominal: at(nominal), lower: at(lower), upper: at(upper), from: 'drawing' }
   }
   const half = shop.habits.portEdgeTolerance / 2
   return { nominal: top, lower: top - half, upper: top + half, from: 'works' }

@@ -106,7 +106,10 @@ export type Corner = {
   readonly radius: Millimetre
 }
 
-/** Lengths of a port that the part file gives a tolerance of their own; the others take the works' habits. */
+/**
+ * Lengths of a port that the part file gives a tolerance of their own: a port is planned to the middle of their limits. The
+ * others take the works' habits.
+ */
 export type DrawnPort = {
   /** Crank degrees. */
   readonly opens?: Limits & { readonly written: string }

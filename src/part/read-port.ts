@@ -1,4 +1,4 @@
-import type { DrawnSize } from '../limits.ts'
+import { type DrawnSize, middleOf } from '../limits.ts'
 import { wrapped } from '../units.ts'
 import { readSize } from './drawn-size.ts'
 import { present } from './open-document.ts'
@@ -123,34 +123,51 @@ function chooseOne(view: View, one: string, other: string): void {
   }
 }
 
-/** Crank degrees, bare or with a tolerance of their own: `106 ±0.25`. */
+/** An angle and its tolerance: `106 ±0.25`, or its two deviations as on a drawing, `106 +0.5/0`. */
+const EVEN = /^([^±]+)±(.+)$/
+const UNEVEN = /^(.*[\d°g])\s*([+-]\s*[\d.]+)\s*[/\s]\s*([+-]?\s*[\d.]+)$/
+
+/** Crank degrees, bare or with a tolerance of their own; the middle of their limits is aimed at. */
 function readOpening(
   view: View,
 ): { readonly nominal: number; readonly drawn?: NonNullable<DrawnPort['opens']> } | undefined {
   const written = view.raw('opens')
-  const [, first, second] = typeof written === 'string' ? (/^([^±]+)±(.+)$/.exec(plainSigns(written)) ?? []) : []
-  if (typeof written !== 'string' || first === undefined || second === undefined) {
+  const signs = typeof written === 'string' ? plainSigns(written) : ''
+  const [, first, half] = EVEN.exec(signs) ?? []
+  const [, angle, ...deviations] = UNEVEN.exec(signs) ?? []
+  const texts = half === undefined ? deviations : [half, half]
+  const nominalText = first ?? angle
+  if (typeof written !== 'string' || nominalText === undefined) {
     const nominal = view.quantity('opens', 'angle', OPENING)
     return nominal === undefined ? undefined : { nominal }
   }
-  const values = [first, second].map(text => readQuantity(text.trim(), 'angle', 'opens'))
-  const [nominal, half] = values.map(read => ('value' in read ? read.value : Number.NaN))
+  const read = [nominalText, ...texts.map(text => text.replace(/[+\s]/g, ''))].map(text =>
+    readQuantity(text.trim(), 'angle', 'opens'),
+  )
+  const [nominal, one, other] = read.map(value => ('value' in value ? value.value : Number.NaN))
   const fault =
-    values.flatMap(read => ('fault' in read ? [read.fault] : []))[0] ??
+    read.flatMap(value => ('fault' in value ? [value.fault] : []))[0] ??
     rangeFault(nominal ?? Number.NaN, OPENING, 'angle', 'opens') ??
-    rangeFault(half ?? Number.NaN, { over: 0, upTo: 5 }, 'angle', 'tolerance of opens')
-  if (fault || nominal === undefined || half === undefined) {
+    rangeFault(
+      Math.max(...[one, other].map(by => Math.abs(by ?? 0))),
+      { over: 0, upTo: 5 },
+      'angle',
+      'tolerance of opens',
+    )
+  if (fault || nominal === undefined || one === undefined || other === undefined) {
     if (fault) view.report(fault, 'opens')
     return undefined
   }
-  return { nominal, drawn: { nominal, lower: tidy(nominal - half), upper: tidy(nominal + half), written } }
+  const limits = (half === undefined ? [one, other] : [-one, one]).map(by => tidy(nominal + by))
+  const drawn = { nominal, lower: Math.min(...limits), upper: Math.max(...limits), written }
+  return { nominal: tidy(middleOf(drawn)), drawn }
 }
 
 const OPENING = { over: 0, under: 180 }
 
 const LENGTHS = ['top', 'height', 'bottom', 'width'] as const
 
-/** Bare lengths; one that has a tolerance of its own is kept as drawn besides. */
+/** Bare lengths; one that has a tolerance of its own is kept as drawn besides, and the middle of its limits is aimed at. */
 function readLengths(view: View, general: GeneralTolerance) {
   const drawn: Partial<Record<(typeof LENGTHS)[number], DrawnSize>> = {}
   const nominal: Partial<Record<(typeof LENGTHS)[number], number>> = {}
@@ -160,7 +177,7 @@ function readLengths(view: View, general: GeneralTolerance) {
     const toleranced = typeof written === 'string' && /±|\+|\d\s*\/|\s-/.test(written)
     if (size && 'value' in size && toleranced) {
       drawn[key] = size.value
-      nominal[key] = size.value.nominal
+      nominal[key] = tidy(middleOf(size.value))
     } else {
       const value = view.quantity(key, 'length', key === 'top' ? { from: 0, upTo: 1000 } : LENGTH)
       if (value !== undefined) nominal[key] = value

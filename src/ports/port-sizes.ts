@@ -61,18 +61,19 @@ function windowSizes({ port, planned, habits }: Sized, state: keyof PortSizes): 
   const oblique = Math.abs(share - 1) > 5e-4
   const bars = barsOf(port)
   const { drawn } = port
+  const chord = drawn?.width?.written ?? fixed(width, 3)
   return [
     {
       feature: name,
       measure: 'height',
       ...moved(held(height, portFloorTolerance, drawn?.height, state), along),
-      ...(along > 0 && { drawn: fixed(height, 3) }),
+      ...(along > 0 && { drawn: drawn?.height?.written ?? fixed(height, 3) }),
     },
     {
       feature: name,
       measure: 'width',
       ...moved(scaled(held(width, portWidthTolerance, drawn?.width, state), share), open),
-      ...(oblique ? { across: 'the stream' as const, drawn: `${fixed(width, 3)} chord` } : { drawn: fixed(width, 3) }),
+      ...(oblique ? { across: 'the stream' as const, drawn: `${chord} chord` } : { drawn: chord }),
     },
     // Nothing changes a bar once it is milled.
     ...(state === 'finished' ? [] : bars).map(

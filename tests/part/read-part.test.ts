@@ -95,12 +95,12 @@ ports: [{${entry}}]`).ports[0]
     })
   })
 
-  it('a length with a tolerance of its own is kept as drawn', () => {
+  it('a length with a tolerance of its own is kept as drawn, and planned to the middle of its limits', () => {
     const port = oneOf('name: a, at: 0, top: 30 ±0.03, height: 10, width: 10 +0.1/-0, corner: 2')
     expect(port).toMatchObject({
       top: 30,
       height: 10,
-      width: 10,
+      width: 10.05,
       drawn: { top: { lower: 29.97, upper: 30.03 }, width: { lower: 10, upper: 10.1 } },
     })
     expect(port?.drawn?.height).toBeUndefined()
