@@ -90,6 +90,35 @@ export function shellOfBands(walls: readonly ShellWall[], { modulus: E, poisson:
   }
 }
 
+/**
+ * A tube no longer than two of these has no middle that its ends leave alone: mm.
+ * Source: derived; `pi / beta` with `beta = (3 (1 - nu²))^(1/4) / sqrt(R t)`.
+ */
+export const endsReach = ({ R, t }: Pick<ShellBand, 'R' | 't'>, { poisson: nu }: Elastic): Millimetre =>
+  (Math.PI * Math.sqrt(R * t)) / (3 * (1 - nu ** 2)) ** (1 / 4)
+
+/**
+ * How an even tube moves outward when the case of one side is ground away: `F` is what goes along the circumference, N/mm, with
+ * the core's share; `t` and `R` are those of what is left, `lever` is half of the wall before. Any length.
+ */
+export function releaseOf({ side, F, R, t, lever, length }: Released, elastic: Elastic): readonly Movement[] {
+  // The moment of a layer is F (t/2 - h/2): a depth of t less the wall before gives it the lever of that wall.
+  const gone = { F: -F, h: t - 2 * lever }
+  const none = { F: 0, h: 0 }
+  const sides = side === 'outside' ? { outside: gone, bore: none } : { outside: none, bore: gone }
+  const bands = [{ from: 0, to: length, R, t, ...sides }]
+  return shellOfBands(bands, elastic)(bands, [])
+}
+
+type Released = {
+  readonly side: 'outside' | 'bore'
+  readonly F: number
+  readonly R: Millimetre
+  readonly t: Millimetre
+  readonly lever: Millimetre
+  readonly length: Millimetre
+}
+
 /** Of the matrix a row keeps its diagonal and the three before it. */
 const HALF = 4
 

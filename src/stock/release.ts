@@ -1,6 +1,7 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { SHAPE } from '../handbook/hardness-profile.ts'
+import { endsReach, releaseOf } from '../handbook/shell-of-bands.ts'
 import { releasedShare, releaseFlare, releaseMove, SWING_BACK } from '../handbook/wall-stretch.ts'
 import { boreOf, seatOf } from '../hardening/case-surfaces.ts'
 import { elasticOf, meanCaseStress } from '../hardening/nitriding-growth.ts'
@@ -49,6 +50,15 @@ export function releases(
   const R = (seat.size.nominal + hole.size.nominal) / 4
   const N = (order.ordered.least + order.ordered.most) / 2
   const elastic = elasticOf(part)
+  const length = part.length.nominal
+  const short = length < 2 * endsReach({ R, t }, elastic)
+  /** Where the ends reach one another the formulas of a long tube do not hold: the shell is solved. */
+  const inShort = (F: number, side: 'outside' | 'bore', s: Millimetre) => {
+    const left = { R: R - ((side === 'outside' ? 1 : -1) * s) / 2, t: t - s }
+    const moved = releaseOf({ side, F, ...left, lever: t / 2, length }, elastic)
+    const at = (share: number) => moved[Math.round(share * (moved.length - 1))]?.w ?? 0
+    return { middle: at(0.5), ends: at(0), taper: spreadOf([0, ...moved.map(({ w }) => w)]) }
+  }
   const after = (done: SolvedChain, ground: SolvedChain): readonly Release[] => {
     const finished = done.chain.finishes.at(-1)?.operation.number
     if (finished === undefined) return []
@@ -70,11 +80,12 @@ export function releases(
         ...told(WALL, { R: R - (outward * s) / 2 }),
       }
       const about = { about: `${done.chain.surface}, once ${ground.chain.surface} is ground` }
+      if (short) return inShort(F_x, ground === outside ? 'outside' : 'bore', s)
       const middle = keep.use(releaseMove, { ...left, ...told(WALL, { t: t - s }) }, about)
       const flare = keep.use(releaseFlare, { ...left, ...told(WALL, { t, t_left: t - s }) }, about)
       const ends = middle + outward * flare
       const all = [0, middle, ends, middle - outward * SWING_BACK * flare]
-      return { middle, ends, taper: 2 * (Math.max(...all) - Math.min(...all)) }
+      return { middle, ends, taper: spreadOf(all) }
     }
     const usual = at(stress.nominal, notebook)
     const taper = { least: at(stress.least, SCRATCH).taper, nominal: usual.taper, most: at(stress.most, SCRATCH).taper }
@@ -82,6 +93,8 @@ export function releases(
   }
   return [...after(outside, bore), ...after(bore, outside)]
 }
+
+const spreadOf = (moves: readonly Millimetre[]): Millimetre => 2 * (Math.max(...moves) - Math.min(...moves))
 
 /** The entry of the last finish of a surface says what becomes of it afterwards. */
 export const withReleases = (entries: readonly StockEntry[], found: readonly Release[]): readonly StockEntry[] =>

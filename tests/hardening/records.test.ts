@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { fewLoadsBand } from '../../src/handbook/next-load.ts'
+import { fewLoadsBand, nextLoadBand } from '../../src/handbook/next-load.ts'
 import { studentT } from '../../src/handbook/student-t.ts'
 import { growthFor, planCase } from '../../src/hardening/plan-case.ts'
 import { pooledGrowth } from '../../src/hardening/pooled-loads.ts'
@@ -66,6 +66,33 @@ describe('growth pooled over furnace loads, µm (derived: worked twice, independ
   ])('would stand at $half by itself', ({ V, freedom, s_w, half }) => {
     const t_w = studentT(1 - 0.025 / 18, freedom)
     expectDigits(1000 * fewLoadsBand.value({ V: V * 1e-6, tau: 0.0008, t_w, s_w: s_w / 1000 }), half)
+  })
+  it('holds the mean of the next load within 4.254 of four, and a single piece of it within 4.703', () => {
+    const means = FOUR.map(({ mean }) => 1000 * mean)
+    const middle = means.reduce((sum, mean) => sum + mean, 0) / 4
+    const s_b = Math.sqrt(means.reduce((sum, mean) => sum + (mean - middle) ** 2, 0) / 3)
+    const s_w = Math.sqrt(FOUR.reduce((sum, { pieces, spread }) => sum + (pieces - 1) * (1000 * spread) ** 2, 0) / 52)
+    const half = (t_w: number) =>
+      nextLoadBand.value({ t_b: studentT(0.975, 3), s_b: s_b / 1000, k: 4, t_w, s_w: s_w / 1000 })
+    expectDigits(1000 * half(0), '4.254')
+    expectDigits(1000 * half(studentT(0.975, 52)), '4.703')
+  })
+  // Half band for a whole load of 18, 12 measured a load, 1.0 µm within a load; spread between loads 0.3, 0.5, 1.0, 1.5 µm.
+  it.each([
+    [3, [3.84, 4.32, 6.1, 8.25]],
+    [4, [3.5, 3.78, 4.87, 6.29]],
+    [5, [3.38, 3.59, 4.45, 5.6]],
+    [6, [3.32, 3.5, 4.24, 5.26]],
+    [8, [3.25, 3.4, 4.04, 4.91]],
+    [10, [3.22, 3.35, 3.93, 4.74]],
+    [20, [3.15, 3.27, 3.76, 4.46]],
+  ])('narrows with the loads measured: %d of them', (k, halves) => {
+    for (const [index, tau] of [0.3, 0.5, 1, 1.5].entries()) {
+      const s_b = Math.sqrt(tau ** 2 + 1 / 12) / 1000
+      const t_w = studentT(1 - 0.025 / 18, 11 * k)
+      const h = nextLoadBand.value({ t_b: studentT(0.975, k - 1), s_b, k, t_w, s_w: 0.001 })
+      expectDigits(1000 * h, (halves[index] ?? 0).toFixed(2))
+    }
   })
   it('of two loads further apart than the furnace is thought to scatter takes their own distance', () => {
     const [near, far] = [

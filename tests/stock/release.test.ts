@@ -39,6 +39,17 @@ describe('an outside that is finished before the case of the bore is ground away
     expect(codes('60 h8')).toEqual([])
   })
 
+  // Derived: what its ends are bent by reaches its middle, and takes from what the ends move.
+  it('moves otherwise in a short tube, whose ends reach one another', () => {
+    const short = planned(partFrom(liner('60 h6').replace('80 ±0.2', '20 ±0.2')))
+    const last = (entries: typeof plan.entries) =>
+      entries.filter(({ surface }) => surface === 'seat').at(-1)?.afterwards
+    const [long, near] = [last(plan.entries), last(short.entries)]
+    expect(near?.middle).toBeGreaterThan(long?.middle ?? 0)
+    expect(Math.abs(near?.ends ?? 0)).toBeGreaterThan(0)
+    expect(Math.abs(near?.ends ?? 9)).toBeLessThan(Math.abs(long?.ends ?? 0))
+  })
+
   it('moves by nothing where one side is masked', () => {
     const masked = planned(partFrom(liner('60 h6', ', masked: [bore]')))
     expect(masked.entries.every(({ afterwards }) => afterwards === undefined)).toBe(true)
