@@ -246,6 +246,7 @@ type InspectionCode =
   | 'inspection/narrow-acceptance' // The gauge leaves little of the tolerance to accept: take a finer one.
   | 'inspection/no-gauge' // No gauge of the works can judge a size: add a finer one, or have it measured outside.
   | 'inspection/roughness-out-of-reach' // The last process does not leave so fine a finish: ask for what it leaves, or add a finer one.
+  | 'inspection/to-get' // The works has no gauge that can judge it: buy, borrow or hire the one that is named.
 
 /** What came back measured: src/record. */
 type ResultsCode =

@@ -130,12 +130,14 @@ function withCutterCounts(
       const s = metres(lengthOf(name, setUps) * start)
       const count = notebook.use(cuttersNeeded, { ...from(worked('cut length of the batch'), { s }), life }, about)
       const remark = `${count} cutters for the batch: ${figure(s)} m of cut at about ${figure(life)} m each, a quarter over`
-      return [name, { first: firstOf(name, steps), remark }]
+      return [name, { first: firstOf(name, steps), count, remark }]
     }),
   )
   return steps.map((step, index) => {
-    const count = told.get(step.tool)
-    return count?.first === index ? { ...step, remarks: [...step.remarks, count.remark] } : step
+    const worn = told.get(step.tool)
+    return worn?.first === index
+      ? { ...step, wornOut: Math.max(1, worn.count), remarks: [...step.remarks, worn.remark] }
+      : step
   })
 }
 

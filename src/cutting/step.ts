@@ -39,6 +39,8 @@ export type Step = {
   readonly wheel?: { readonly speed: MetrePerSecond; readonly spindleSpeed: SpindleSpeed }
   /** Milling: 1200 N/mm² over the bending stress where the flutes run out. */
   readonly breakageMargin?: number
+  /** Milling of ports: cutters of the kind that the batch wears out, beside the first cut of each. */
+  readonly wornOut?: number
   /** What kept the step from the handbook's value: `spindle speed limit 12000 rpm`. */
   readonly limitedBy?: string
   /** Plain remarks printed beside the step: wheel, stone, coolant. */

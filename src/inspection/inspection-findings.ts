@@ -24,6 +24,7 @@ export function gaugeFindings(part: Part, shop: Shop, found: readonly Found[]): 
   const first = found.filter(one => byKey.get(key(one.one)) === one)
   return [
     ...found.flatMap(({ one, chosen }) => (chosen || one.certificate ? [] : [noGauge(part, shop, one)])),
+    ...gaugesToGet(part, shop, found),
     ...first.flatMap(({ one, chosen }) => (chosen ? narrow(part, one, chosen) : [])),
   ]
 }
@@ -38,6 +39,23 @@ function noGauge(part: Part, shop: Shop, { name, kind, operation, lower, upper, 
     at: placeOf(part, ''),
     hint: 'add a finer gauge to the shop file, or have it measured outside',
   }
+}
+
+/** One line for each gauge that is not here, with the sizes that want it. */
+function gaugesToGet(part: Part, { gauges }: Pick<Shop, 'gauges'>, found: readonly Found[]): readonly Finding[] {
+  const own = new Set(gauges.map(({ name }) => name))
+  const wanted = new Map<string, readonly string[]>()
+  for (const { one, chosen } of found) {
+    if (!chosen || own.has(chosen.gauge.name)) continue
+    wanted.set(chosen.gauge.name, [...(wanted.get(chosen.gauge.name) ?? []), one.name])
+  }
+  return [...wanted].map(([gauge, names]) => ({
+    severity: 'warning',
+    code: 'inspection/to-get',
+    message: `to get: ${gauge}, for ${[...new Set(names)].join('; ')}`,
+    at: placeOf(part, ''),
+    hint: 'planned as if it were here: list the one that you get under `gauges:` in the shop file, or have it measured outside',
+  }))
 }
 
 function narrow(part: Part, one: Wanted, chosen: Chosen): readonly Finding[] {

@@ -5,6 +5,7 @@ import { fromHandbook, told, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { placeKind, writtenAs } from '../place.ts'
 import { chooseGauge, placesRead } from '../shop/choose-gauge.ts'
+import { GAUGES_TO_GET } from '../shop/gauges-to-get.ts'
 import { onHand } from '../shop/origin.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
@@ -40,10 +41,12 @@ export function planInspection({
   }
 }
 
-const gaugeFor = (shop: Shop, one: Wanted): Found['chosen'] =>
-  one.certificate
-    ? undefined
-    : chooseGauge(shop.gauges, { ...one, nominal: one.nominal ?? one.upper ?? one.lower ?? 0 })
+/** The plainest on hand that is good enough; where none is, one that can be got. */
+function gaugeFor(shop: Shop, one: Wanted): Found['chosen'] {
+  if (one.certificate) return undefined
+  const asked = { ...one, nominal: one.nominal ?? one.upper ?? one.lower ?? 0 }
+  return chooseGauge(shop.gauges, asked) ?? chooseGauge(GAUGES_TO_GET, asked)
+}
 
 function characteristic(part: Part, { one, chosen }: Found, number: number, pieces: number): Characteristic {
   const { name, nominal, lower, upper, unit, operation, stage, feature, weight, sampled, remark, certificate } = one

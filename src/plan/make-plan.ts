@@ -7,6 +7,7 @@ import { planFeatures } from '../features/plan-features.ts'
 import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
 import { withChartPlaces, withLadderPlaces, withPlaces, withPlatingPlaces } from '../inspection/size-places.ts'
+import { planKit } from '../kit/plan-kit.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { planOrders } from '../orders/plan-orders.ts'
 import type { Part } from '../part/part.ts'
@@ -167,6 +168,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...('fixture' in ports && ports.fixture && { fixture: ports.fixture }),
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },
+      kit: planKit({ shop, operations: planned, characteristics: inspection.characteristics }),
       orders: orders.orders,
       material: batch.material,
       findings,

@@ -10,6 +10,7 @@ import type { CasePlan } from '../hardening/case-plan.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { PlacedChart, PlacedLadder, PlacedPlating, PlacedSize } from '../inspection/size-places.ts'
+import type { KitItem } from '../kit/plan-kit.ts'
 import type { OutsideOrder } from '../orders/order.ts'
 import type { PartKind } from '../part/part.ts'
 import type { PlatingPlan } from '../plating/plating-plan.ts'
@@ -71,6 +72,8 @@ export type Plan = {
   /** Absent without an engine. */
   readonly gasExchange?: GasExchange
   readonly inspection: { readonly characteristics: readonly Characteristic[] }
+  /** What every operation needs at hand, by operation: what the works has, and what is to get. */
+  readonly kit: readonly KitItem[]
   /** What goes to a firm with the pieces, one a visit, in order. */
   readonly orders: readonly OutsideOrder[]
   readonly material: MaterialNeed

@@ -118,6 +118,9 @@ export const toolNamed = <K extends ToolKind>(
     ? undefined
     : (toolsOf(shop, kind).find(({ name }) => name === wanted) ?? toolsToGet(kind).find(({ name }) => name === wanted))
 
+/** Of those that can be got the one of that name. */
+export const namedToGet = (wanted: string): Tool | undefined => TO_GET.find(({ name }) => name === wanted)
+
 /** Whether a tool is on hand by that name. */
 export const isOnHand = ({ tools }: Pick<Shop, 'tools'>, wanted: string): boolean =>
   tools.some(({ name }) => name === wanted)

@@ -228,6 +228,7 @@ export const SAMPLE_PLAN: Plan = {
   },
   gasExchange: GAS,
   inspection: { characteristics: CHARACTERISTICS },
+  kit: [],
   orders: [],
   material: {
     grade: '42CrMo4',
@@ -244,7 +245,5 @@ export const SAMPLE_PLAN: Plan = {
   },
   findings: [],
   workings: [],
-  fingerprint: 'sample',
-  date: '2026-11-25',
-  program: 'linerwright 0.1.0',
+  ...{ fingerprint: 'sample', date: '2026-11-25', program: 'linerwright 0.1.0' },
 }

@@ -148,6 +148,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
       },
     ],
   },
+  kit: [{ what: 'drill 40', kind: 'drill', operation: 20, quantity: 1, have: true }],
   orders: [EVERY_ORDER],
   material: {
     grade: '42CrMo4',

@@ -45,6 +45,7 @@ export const EVERY_OPERATION_FIELD: EveryField<Plan>['operations'] = [
         force: 100,
         forceBand: RANGE,
         power: 1,
+        wornOut: 3,
         deflection: 2,
         wheel: { speed: 30, spindleSpeed: 1600 },
         breakageMargin: 4,
