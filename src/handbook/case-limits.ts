@@ -45,3 +45,5 @@ export const REMOVAL_SHARE = { warn: 0.33, refuse: 0.5 } as const
 export const REMOVAL_SHARE_CARBURISED = { warn: 0.2, refuse: 0.5 } as const
 /** Case left on a running surface when the drawing asks no depth: estimate, 0.10 to 0.25. */
 export const LEAST_CASE_LEFT = 0.15
+/** The same of a thin process, which runs on its layer and not on the depth below it: the lower end of that estimate. */
+export const LEAST_CASE_UNDER_LAYER = 0.1

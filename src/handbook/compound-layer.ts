@@ -91,11 +91,14 @@ export const COMPOUND_LAYERS: readonly CompoundLayer[] = [
  */
 export const KEPT_LAYER = { under: 4, polished: 5, left: 5, source: 'common practice/estimate' } as const
 
+/** Thin processes whose layer is meant to be run on, as it comes or polished. */
+export const leavesLayerToRunOn = (process: string): boolean =>
+  process === 'nitrocarburising' || process === 'salt-bath nitriding'
+
 /** The least to ask of a layer that is kept; nothing where it is too thin, or too brittle, to be run on. */
 export function keptLayer({ process, usual }: CompoundLayer): Micrometre | undefined {
   const least = usual - KEPT_LAYER.under
-  const runs = process === 'nitrocarburising' || process === 'salt-bath nitriding'
-  return runs && least - KEPT_LAYER.polished >= KEPT_LAYER.left ? least : undefined
+  return leavesLayerToRunOn(process) && least - KEPT_LAYER.polished >= KEPT_LAYER.left ? least : undefined
 }
 
 /** The ways that a process is run in, with most stages first. */

@@ -1,7 +1,8 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
-import { DEEPEST_CASE, LEAST_CASE_LEFT, REMOVAL_SHARE } from '../handbook/case-limits.ts'
-import { DEPTH_TOLERANCE_SOURCE, type DepthTerm, upperTolerance } from '../handbook/case-tolerance.ts'
+import { DEEPEST_CASE, LEAST_CASE_LEFT, LEAST_CASE_UNDER_LAYER, REMOVAL_SHARE } from '../handbook/case-limits.ts'
+import { DEPTH_TOLERANCE_SOURCE, upperTolerance } from '../handbook/case-tolerance.ts'
+import { leavesLayerToRunOn } from '../handbook/compound-layer.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
 import { depthDefinition, type HardeningWindow } from '../handbook/hardening-processes.ts'
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
@@ -118,10 +119,10 @@ export function orderedDepth({
 type Asked = { readonly asked?: Known<'mm'>; readonly findings: readonly Finding[] }
 
 /** The drawing's depth; or what a running surface, or a pin of that wall, is usually left with. */
-function depthAsked(part: Part, { term }: HardeningWindow, wall: Millimetre): Asked {
+function depthAsked(part: Part, window: HardeningWindow, wall: Millimetre): Asked {
   const asked = part.hardening?.depth?.least
   if (asked !== undefined) return { asked: known(asked, 'mm', fromPart('/hardening/depth')), findings: [] }
-  const usual = usualDepth(part, term, wall)
+  const usual = usualDepth(part, window, wall)
   if (!usual) return { findings: [] }
   return {
     asked: known(usual.depth, 'mm', fromHandbook(usual.source)),
@@ -140,14 +141,17 @@ function depthAsked(part: Part, { term }: HardeningWindow, wall: Millimetre): As
 
 function usualDepth(
   { kind }: Part,
-  term: DepthTerm,
+  { term, process }: HardeningWindow,
   wall: Millimetre,
 ): { readonly depth: Millimetre; readonly source: string } | undefined {
   const pin = kind === 'pin'
   if (term === 'NHD') {
     return pin
       ? { depth: NITRIDED_PIN.outside, source: PIN_CASE_SOURCE }
-      : { depth: LEAST_CASE_LEFT, source: 'estimate for a running surface, 0.10 to 0.25' }
+      : {
+          depth: leavesLayerToRunOn(process) ? LEAST_CASE_UNDER_LAYER : LEAST_CASE_LEFT,
+          source: 'estimate for a running surface, 0.10 to 0.25',
+        }
   }
   const depth = pin && term === 'CHD' ? pinCase(wall)?.outside : undefined
   return depth === undefined ? undefined : { depth, source: PIN_CASE_SOURCE }

@@ -1,5 +1,6 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
+import { leavesLayerToRunOn } from '../handbook/compound-layer.ts'
 import { type HardeningWindow, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { nitridedGrade } from '../handbook/nitriding-steels.ts'
 import type { Part } from '../part/part.ts'
@@ -81,7 +82,7 @@ export function beyondUsual({
       code: deep ? 'case/deeper-than-usual' : 'case/long-cycle',
       path: '/hardening/depth',
       message: `${least} to ${most} mm${hours > 0 ? `, about ${fixed(hours, hours < 10 ? 1 : 0)} h,` : ''} ${refused ? 'would have to be ordered' : 'is ordered'}: ${beyond.join(', and ')}; decided by ${decidedBy}`,
-      hint: `${savedBy(ordered, hours)}: a truer set-up, a finer last soft cut, growth measured on a first article${instead}${refused ? '; or ask your hardener, and write what he reaches in the shop file under reached' : ''}`,
+      hint: `${savedBy(ordered, hours)}: a truer set-up, a finer last soft cut, growth measured on a first article${instead}${refused && leavesLayerToRunOn(window.process) ? '; or ask no more of size, form and roughness than a turned surface has, and use its layer as it comes' : ''}${refused ? '; or ask your hardener, and write what he reaches in the shop file under reached' : ''}`,
     }),
   ]
 }

@@ -35,6 +35,9 @@ export type Stretch = {
 
 export type ChartLine = WorkingDimension | FaceGrowth | Stretch
 
+/** A length that the growth of each millimetre is taken over is written to the micrometre. */
+const PLACES = 3
+
 /** A sum of working dimensions, each times its coefficient: where a face stands, below the first face. */
 type Sum = ReadonlyMap<string, number>
 
@@ -111,7 +114,8 @@ function resultant(name: string, sum: Sum, limits: ReadonlyMap<string, Limits>, 
     expression: terms
       .map(({ symbol, coefficient }, index) => {
         const sign = coefficient < 0 ? (index === 0 ? '-' : ' - ') : index === 0 ? '' : ' + '
-        return `${sign}${Math.abs(coefficient) === 1 ? '' : `${Math.abs(coefficient)} * `}${symbol}`
+        const size = Number(Math.abs(coefficient).toFixed(PLACES))
+        return `${sign}${size === 1 ? '' : `${size} * `}${symbol}`
       })
       .join(''),
     nominal: terms.reduce((total, { coefficient, size }) => total + coefficient * middleOf(size), 0),

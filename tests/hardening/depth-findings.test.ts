@@ -58,6 +58,14 @@ describe('depth and hardness', () => {
     expect(severity(part, 'case/depth-not-asked')).toBe('note')
     expect(planCase({ part, shop: SHOP, removal: [], wall: 4 }).case?.asked).toBe(0.15)
   })
+  // Estimate: 0.10 to 0.25 mm left; a nitrocarburised surface runs on its layer.
+  it('plans 0.10 of a thin process, and says to use its layer as it comes where grinding asks too much of it', () => {
+    const { depth: _unasked, ...hardening } = hardenedBy({ process: 'nitrocarburising' }).hardening ?? {}
+    const part = { ...SLEEVE, hardening } as Part
+    expect(planCase({ part, shop: SHOP, removal: [], wall: 4 }).case?.asked).toBe(0.1)
+    expect(found(part, 'case/deeper-than-usual', 0.2)?.hint).toContain('use its layer as it comes')
+    expect(found(SLEEVE, 'case/deeper-than-usual', 0.35, 8)?.hint ?? '').not.toContain('as it comes')
+  })
   it('does not carburise to a depth that nobody asks', () => {
     const { depth: _unasked, ...hardening } = hardenedBy({ process: 'carburising' }).hardening ?? {}
     const part = of({ grade: '16MnCr5' }, { ...SLEEVE, hardening } as Part)
