@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { BUILT, built, ROOT, STACK_TRACE, scratch } from './built-command.ts'
 
-const PART = 'parts/OX-131-07.yaml'
+const PART = 'parts/OX-112-03.yaml'
 
 /** Every file below it. */
 const filesIn = (folder: string): readonly string[] =>
@@ -87,7 +87,7 @@ describe('the built command and the disk', () => {
     const line = `"${process.execPath}" "${BUILT}" traveller ${PART} --out "${folder}" 2>&1 >&- | true; "${process.execPath}" "${BUILT}" workings ${PART} | head -n 1`
     const { stderr } = spawnSync('bash', ['-c', line], { encoding: 'utf8', cwd: ROOT })
     expect(stderr).not.toMatch(STACK_TRACE)
-    expect(filesIn(folder)).toHaveLength(7)
+    expect(filesIn(folder)).toHaveLength(5)
   })
 })
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { run } from '../../src/commands/program.ts'
 import { demo, desk } from './fake-world.ts'
 
-const part = demo('OX-131-07.yaml')
+const part = demo('OX-112-03.yaml')
 const shop = demo('shop.yaml')
 const OX = ['plan', 'p.yaml', '--json', '--date', '2026-11-30', '--batch', '2631', '--quantity', '12']
 
@@ -47,7 +47,7 @@ describe('the fingerprint', () => {
   it('a packet of the same batch for another quantity is not written over, but with --force', async () => {
     const world = desk({ 'p.yaml': part, 'shop.yaml': shop })
     const traveller = ['traveller', 'p.yaml', '--batch', '2631', '--format', 'html', '--quantity']
-    const [path = ''] = ['out/OX-131-07-A-2631/packet.html']
+    const [path = ''] = ['out/OX-112-03-A-2631/packet.html']
     expect(await run([...traveller, '12'], world)).toBe(0)
     const issued = world.files.get(path)
     expect(issued).toContain('fingerprint')

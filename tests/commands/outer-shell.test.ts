@@ -5,8 +5,8 @@ import { run } from '../../src/commands/program.ts'
 import { FileProblem } from '../../src/commands/world.ts'
 import { demo, desk } from './fake-world.ts'
 
-const liner = { 'liner.yaml': demo('OX-098-21.yaml'), 'shop.yaml': demo('shop.yaml') }
-const pin = { 'pin.yaml': demo('OX-131-07.yaml') }
+const part = { 'part.yaml': demo('OX-112-03.yaml'), 'shop.yaml': demo('shop.yaml') }
+const other = { 'other.yaml': demo('OX-105-02.yaml') }
 
 describe('the outer shell', () => {
   const shown = (error: unknown, trace = false) => {
@@ -38,42 +38,42 @@ describe('the outer shell', () => {
   })
 
   it('catches what a command throws, with --trace anywhere on the line', async () => {
-    const broken = desk(liner)
+    const broken = desk(part)
     const world = {
       ...broken,
       today: () => {
         throw new TypeError('the clock has stopped')
       },
     }
-    expect(await run(['plan', 'liner.yaml'], world)).toBe(3)
+    expect(await run(['plan', 'part.yaml'], world)).toBe(3)
     expect(broken.complained()).toMatch(/TypeError: the clock has stopped/)
     expect(broken.complained()).not.toMatch(/\n\s+at /)
-    expect(await run(['plan', 'liner.yaml', '--trace'], world)).toBe(3)
+    expect(await run(['plan', 'part.yaml', '--trace'], world)).toBe(3)
     expect(broken.complained()).toMatch(/\n\s+at /)
   })
 })
 
 describe('several files', () => {
   it('one that cannot be read is reported where it stands, the others are done, and the worst status is last', async () => {
-    const world = desk({ ...liner, ...pin })
-    expect(await run(['check', 'liner.yaml', 'nowhere.yaml', 'pin.yaml'], world)).toBe(2)
-    expect(world.printed()).toMatch(/^liner\.yaml: /m)
-    expect(world.printed()).toMatch(/^pin\.yaml: /m)
+    const world = desk({ ...part, ...other })
+    expect(await run(['check', 'part.yaml', 'nowhere.yaml', 'other.yaml'], world)).toBe(2)
+    expect(world.printed()).toMatch(/^part\.yaml: /m)
+    expect(world.printed()).toMatch(/^other\.yaml: /m)
     expect(world.complained()).toBe('linerwright: nowhere.yaml: cannot be read: there is no such file\n')
   })
 
   it('traveller lists what it has written although a later file is refused', async () => {
-    const world = desk({ ...liner, ...pin })
-    expect(await run(['traveller', 'liner.yaml', 'nowhere.yaml', '--format', 'html'], world)).toBe(2)
-    expect(world.printed()).toBe('out/OX-098-21-B-draft/packet.html\nout/OX-098-21-B-draft/plan.json\n')
-    expect(world.files.has('out/OX-098-21-B-draft/packet.html')).toBe(true)
+    const world = desk({ ...part, ...other })
+    expect(await run(['traveller', 'part.yaml', 'nowhere.yaml', '--format', 'html'], world)).toBe(2)
+    expect(world.printed()).toBe('out/OX-112-03-A-draft/packet.html\nout/OX-112-03-A-draft/plan.json\n')
+    expect(world.files.has('out/OX-112-03-A-draft/packet.html')).toBe(true)
   })
 
   it('a bar on a terminal is cleared before anything is written beside it', async () => {
-    const files = { ...liner, 'a.yaml': liner['liner.yaml'], 'b.yaml': liner['liner.yaml'] }
+    const files = { ...part, 'a.yaml': part['part.yaml'], 'b.yaml': part['part.yaml'] }
     const quiet = desk(files)
     const world = { ...quiet, terminal: { out: true, err: true, colour: false, columns: 30 } }
-    expect(await run(['check', 'liner.yaml', 'a.yaml', 'nowhere.yaml', 'b.yaml'], world)).toBe(2)
+    expect(await run(['check', 'part.yaml', 'a.yaml', 'nowhere.yaml', 'b.yaml'], world)).toBe(2)
     expect(quiet.complained()).toContain('\r\u001b[Klinerwright: nowhere.yaml: cannot be read')
     expect(quiet.complained().endsWith('\r\u001b[K')).toBe(true)
     for (const line of quiet.complained().replaceAll('\r\u001b[K', '\n').split('\n')) {
@@ -92,17 +92,17 @@ describe('options', () => {
     ['traveller', '--operation', '10'],
     ['workings', '--units', 'inch'],
   ])('%s does not take %s, which it would not obey', async (name, ...option) => {
-    const world = desk(liner)
-    expect(await run([name, 'liner.yaml', ...option], world)).toBe(2)
+    const world = desk(part)
+    expect(await run([name, 'part.yaml', ...option], world)).toBe(2)
     expect(world.complained()).toContain(`unknown option '${option[0]}'`)
   })
 
   it.each([['workings', '--json'], ['workings'], ['route', '--json'], ['route'], ['subcontract']])(
     '%s refuses an operation that the route does not have, with the list of those it has',
     async (...argv) => {
-      const world = desk(liner)
+      const world = desk(part)
       const [name = '', ...rest] = argv
-      expect(await run([name, 'liner.yaml', '--operation', '11', ...rest], world)).toBe(2)
+      expect(await run([name, 'part.yaml', '--operation', '11', ...rest], world)).toBe(2)
       expect(world.complained()).toMatch(/there is no operation 11: 10 Saw blanks, 20 /)
       expect(world.printed()).toBe('')
     },
@@ -111,8 +111,8 @@ describe('options', () => {
   it.each(['route', 'workings'])(
     '%s --operation shows that operation and no other, as text and as data',
     async name => {
-      const world = desk(liner)
-      expect(await run([name, 'liner.yaml', '--operation', '80', '--json'], world)).toBe(0)
+      const world = desk(part)
+      expect(await run([name, 'part.yaml', '--operation', '80', '--json'], world)).toBe(0)
       const { operations, workings } = JSON.parse(world.printed())
       const numbers = (operations ?? workings).map(
         (one: { number?: number; operation?: number }) => one.number ?? one.operation,
@@ -130,8 +130,8 @@ describe('plain data', () => {
   })
 
   it('the whole plan has no number with more', async () => {
-    const world = desk(liner)
-    await run(['plan', 'liner.yaml', '--json'], world)
+    const world = desk(part)
+    await run(['plan', 'part.yaml', '--json'], world)
     let count = 0
     JSON.parse(world.printed(), (_, value) => {
       if (typeof value !== 'number') return value
@@ -145,13 +145,13 @@ describe('plain data', () => {
 
 describe('an empty shop file', () => {
   it('is a finding, not the built-in shop', async () => {
-    const world = desk({ ...liner, 'shop.yaml': '' })
-    expect(await run(['check', 'liner.yaml'], world)).toBe(1)
+    const world = desk({ ...part, 'shop.yaml': '' })
+    expect(await run(['check', 'part.yaml'], world)).toBe(1)
     expect(world.printed()).toMatch(/^shop\.yaml:1:1 {2}error {2}input\/empty/m)
   })
 
   it('is no hindrance to a part that has none: the built-in shop stands in', async () => {
-    const world = desk({ 'liner.yaml': liner['liner.yaml'] })
-    expect(await run(['stock', 'liner.yaml', '--set', 'fixture.face-distance=90'], world)).toBe(0)
+    const world = desk({ 'part.yaml': part['part.yaml'] })
+    expect(await run(['stock', 'part.yaml', '--set', 'fixture.face-distance=90'], world)).toBe(0)
   })
 })

@@ -4,7 +4,7 @@ import { kindOfFile } from '../../src/part/file-kind.ts'
 import { demo, desk } from './fake-world.ts'
 
 const files = {
-  'p.yaml': demo('OX-131-07.yaml'),
+  'p.yaml': demo('OX-112-03.yaml'),
   'shop.yaml': demo('shop.yaml'),
   'batch.yaml': demo('batch-2631.yaml'),
 }
@@ -34,7 +34,7 @@ describe('a folder with part, shop and batch files', () => {
     expect(await run(['traveller', ...Object.keys(files), '--format', 'html'], world)).toBe(0)
     expect(world.complained()).toMatch(/^shop\.yaml: a shop file, passed over$/m)
     expect(world.complained()).toMatch(/^batch\.yaml: a batch file, passed over$/m)
-    expect(world.printed()).toBe('out/OX-131-07-A-draft/packet.html\nout/OX-131-07-A-draft/plan.json\n')
+    expect(world.printed()).toBe('out/OX-112-03-A-draft/packet.html\nout/OX-112-03-A-draft/plan.json\n')
   })
 
   it.each(['plan', 'traveller', 'stock'])('%s of a shop file alone is refused in one line', async name => {
@@ -48,7 +48,7 @@ describe('a folder with part, shop and batch files', () => {
     const [here, there] = [desk(files), desk(far)]
     await run(['traveller', 'p.yaml', '--format', 'html'], here)
     await run(['traveller', 'a/b/p.yaml', '--format', 'html'], there)
-    const path = 'out/OX-131-07-A-draft/packet.html'
+    const path = 'out/OX-112-03-A-draft/packet.html'
     expect(here.files.get(path)).toBe(there.files.get(path))
   })
 })

@@ -45,11 +45,21 @@ const printedOn = (paper: Paper) => {
 }
 const PRINTED = { a4: printedOn('a4'), letter: printedOn('letter') }
 
+/** Printed once more: the liner on A4, on letter a sleeve, of a third as many pages. */
+const TWICE = {
+  a4: async () => [await PRINTED.a4.packet(), await packet(plan, options('a4'))] as const,
+  letter: async () => {
+    const sleeve = demoPlan('OX-112-03')
+    return [await packet(sleeve, options('letter')), await packet(sleeve, options('letter'))] as const
+  },
+}
+
 describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
   const { packet: printed, texts } = PRINTED[paper]
+  const twice = TWICE[paper]
 
   it('gives the same bytes for the same plan', async () => {
-    const [first, again] = [await printed(), await packet(plan, options(paper))]
+    const [first, again] = await twice()
     expect(first.documents.map(({ name }) => name)).toEqual(again.documents.map(({ name }) => name))
     for (const [index, { pdf }] of first.documents.entries())
       expect(Buffer.compare(pdf, again.documents[index]?.pdf ?? new Uint8Array())).toBe(0)
