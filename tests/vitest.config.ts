@@ -14,6 +14,8 @@ export default defineConfig({
     testTimeout: 120_000,
     // All of a small machine: one is kept free otherwise, and half the time is lost.
     maxWorkers: availableParallelism(),
+    // What is built is loaded as Node loads it, not transformed again.
+    server: { deps: { external: [/\/dist\/[^/]+\.c?js$/] } },
     // A reviewed file is written when somebody asks for it, never because it was missing.
     update: 'none',
     reporters: results ? ['default', ['json', { outputFile: results }]] : ['default'],

@@ -1,5 +1,6 @@
 // Times the program against floors measured in the same run: an empty Node start, and raw pdfkit drawing as many text runs,
-// lines and pages as the packet has. Medians, and their ratios beside what is aimed at: absolute times are this machine's own.
+// lines and pages as the packet has. The least of each, since whatever else the machine does only adds to a time, and their ratios
+// beside what is aimed at: absolute times are this machine's own.
 import { execFileSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -12,9 +13,9 @@ import { nineWindows } from './nine-windows.mjs'
 const root = fileURLToPath(new URL('../../', import.meta.url))
 process.chdir(root)
 const desk = mkdtempSync(join(root, 'node_modules/.bench-'))
-const median = values => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]
+const least = values => Math.min(...values)
 
-/** Two commands in turn, so that a drift of the machine meets both. Median wall time of each, ms. */
+/** Two commands in turn, so that a drift of the machine meets both. Least wall time of each, ms. */
 function shellTimes(commands, runs) {
   const times = commands.map(() => [])
   for (let run = -1; run < runs; run++) {
@@ -24,7 +25,7 @@ function shellTimes(commands, runs) {
       if (run >= 0) times[i].push(Number(process.hrtime.bigint() - start) / 1e6)
     })
   }
-  return times.map(median)
+  return times.map(least)
 }
 
 async function warmTime(work, runs) {
@@ -34,10 +35,10 @@ async function warmTime(work, runs) {
     await work(run)
     if (run >= 0) times.push(performance.now() - start)
   }
-  return median(times)
+  return least(times)
 }
 
-/** Several works in turn, so that a drift of the machine meets all of them. Median of each, ms. */
+/** Several works in turn, so that a drift of the machine meets all of them. Least of each, ms. */
 async function inTurn(works, rounds) {
   const times = works.map(() => [])
   for (let round = -3; round < rounds; round++) {
@@ -47,7 +48,7 @@ async function inTurn(works, rounds) {
       if (round >= 0) times[i].push(performance.now() - start)
     }
   }
-  return times.map(median)
+  return times.map(least)
 }
 
 /** Line segments of what is drawn; each bar of a code is a shape of four. */
