@@ -113,6 +113,7 @@ function describe(world: World, ended: (status: number) => void): Command {
       '--columns <ours=theirs,...>',
       "columns of a firm's own list, as serial=Nr,seat=D1; --operation says after which",
     )
+    .option('--keep', 'add what was learnt to the shop file, as a row of measured:')
     .option('--pair <file>', 'a tray of pistons in CSV (serial, size), to pair with the bores as measured last')
     .option('--clearance <least..most>', 'clearance of a pair, mm, as 0.057..0.073')
     .option('--lost <piece@operation=why>', 'a piece that is lost; may be given again', gathered)

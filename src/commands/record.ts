@@ -11,6 +11,7 @@ import type { Plan } from '../plan/plan.ts'
 import { bookWith, contentOf, type Entry, entryOf, inOrder, type ResultsEntry, readBook } from '../record/book.ts'
 import { checkResults } from '../record/check-results.ts'
 import type { FinerGauge } from '../record/judge-results.ts'
+import { measuredRow } from '../record/measured-row.ts'
 import { pairBatch } from '../record/pair-batch.ts'
 import type { Clearance } from '../record/pair-pistons.ts'
 import { recordBatch } from '../record/record-batch.ts'
@@ -20,6 +21,7 @@ import type { Shop } from '../shop/shop.ts'
 import { fingerprintOf } from './fingerprint.ts'
 import { folderOf, issuedPlan } from './issue.ts'
 import { jsonText } from './json.ts'
+import { keepRow, proposalText, savedBy } from './keep-record.ts'
 import { load } from './load.ts'
 import type { Options } from './options.ts'
 import { pairingText } from './pairing-text.ts'
@@ -30,6 +32,8 @@ import { STATUS, UsageProblem, type World } from './world.ts'
 export type RecordOptions = Options & {
   readonly columns?: string
   readonly lost?: readonly string[]
+  /** Add what was learnt to the shop file. */
+  readonly keep?: boolean
   /** CSV of a tray of pistons. */
   readonly pair?: string
   /** `0.057..0.073` */
@@ -90,6 +94,9 @@ export function record(file: string, resultFiles: readonly string[], options: Re
           clearance: wanted,
         })
       : undefined
+  const proposed = recorded.learnt && measuredRow(plan, recorded.learnt, shop)
+  if (options.keep && proposed)
+    keepRow({ text: loaded.texts.shop, file: loaded.texts.shopFile, row: proposed.row, world })
   const all = [...findings, ...(tray?.findings ?? []), ...recorded.findings, ...moved]
   const { findings: _, ...data } = recorded
   world.out(
@@ -101,9 +108,14 @@ export function record(file: string, resultFiles: readonly string[], options: Re
           book: entries.map(({ results, date }) => ({ results, date })),
           ...data,
           ...(pairing && { pairing }),
+          ...(proposed && { measured: proposed }),
           findings: all,
         })
-      : recordedText(plan, recorded, options) + (pairing ? pairingText(pairing, options) : ''),
+      : recordedText(plan, recorded, options) +
+          (proposed
+            ? `\n${proposalText(proposed)}${savedBy(plan, loaded.part, shop, { loaded, row: proposed.row, world })}`
+            : '') +
+          (pairing ? pairingText(pairing, options) : ''),
   )
   reportBeside(all, world)
   return hasErrors(all) ? STATUS.errors : STATUS.fine

@@ -1,4 +1,4 @@
-import { chance, fixed, length, micrometre } from '../figures.ts'
+import { chance, fixed, inwardLimits, length, micrometre } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { GrindingList, Turn } from '../record/in-hand.ts'
 import type { Learnt } from '../record/learn.ts'
@@ -120,7 +120,7 @@ function grindingText(list: GrindingList, { units }: Pick<Options, 'units'>): st
   const known = list.case
     ? `; case ${mm(list.case.certified, 2)} ${list.case.by === 'certificate' ? 'certified' : 'ordered'}, ${mm(list.case.wanted)} to be left and taken later`
     : ''
-  const head = `${surface}, operation ${operation}: ${mm(lower)} to ${mm(upper)}${known}\n${
+  const head = `${surface}, operation ${operation}: ${inwardLimits(lower, upper, 3, units).join(' to ')}${known}\n${
     setUpPiece === undefined ? 'no piece bears an error in setting up' : `set up with piece ${setUpPiece}`
   }\n`
   const row = (turn: Turn): readonly string[] => {

@@ -2,7 +2,7 @@ import { BOW, type HardnessResult, type Reading } from '../part/results.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { characteristicOf, type IssuedPlan } from './characteristic-of.ts'
-import type { Judged } from './judge-results.ts'
+import { HARDENS, type Judged } from './judge-results.ts'
 import { grindingOrder, type InHand, type PieceWindow, pieceWindow, takenAt } from './piece-window.ts'
 
 /** A piece on the grinder's list, for one surface. */
@@ -31,11 +31,9 @@ export type GrindingList = {
   readonly lost: readonly Turn[]
 }
 
-const HARDENED: ReadonlySet<string> = new Set(['nitride', 'case-harden', 'induction-harden'])
-
 /** The operation that hardens the batch. */
 export const hardeningOf = ({ operations }: Pick<IssuedPlan, 'operations'>): number | undefined =>
-  operations.find(({ process }) => HARDENED.has(process))?.number
+  operations.find(({ process }) => HARDENS.has(process))?.number
 
 /** For every surface that is still to be finished: what each piece that came back can be ground to, in the order to grind them. */
 export function grindingLists({
@@ -52,8 +50,13 @@ export function grindingLists({
   const hardened = hardeningOf(plan)
   if (hardened === undefined) return []
   return firstFinishes(plan, hardened).flatMap((entry): readonly GrindingList[] => {
+    // What was measured since is no longer waiting to be finished.
+    const since = new Set(
+      judged.filter(({ feature, after }) => feature === entry.surface && after > hardened).map(({ serial }) => serial),
+    )
     const after = judged.filter(
-      ({ feature, after, sizes }) => feature === entry.surface && after === hardened && sizes.length > 0,
+      ({ serial, feature, after, sizes }) =>
+        feature === entry.surface && after === hardened && sizes.length > 0 && !since.has(serial),
     )
     const operation = plan.operations.find(({ number }) => number === entry.operation)
     const size = operation?.sizes.find(({ feature }) => feature === entry.surface)

@@ -32,7 +32,7 @@ export type Judged = {
   /** Whoever made it must prove it in limits. */
   readonly verdict: Verdict
   /** Of a firm's work: what we must prove to send it back. The same zones, read the other way. */
-  readonly received?: 'accept' | 'in doubt: no reason to send back' | 'send back'
+  readonly received?: 'accept' | 'in doubt: no reason to send back' | 'send back' | 'not as expected'
   /** That the worst place lies within the limits. */
   readonly chance: number
   /** What would settle a doubt, best first. */
@@ -89,7 +89,9 @@ function judgeGroup(
   const decides = sizes[at]?.value ?? form.mean
   const corrected = correctionOf(plan, of, read)
   const operation = plan.operations.find(({ number }) => number === (first.after ?? of.operation))
-  const outside = operation?.place === 'outside'
+  // What comes back from hardening is as large as it grew: nobody asked for a size.
+  const expected = operation !== undefined && HARDENS.has(operation.process)
+  const outside = operation?.place === 'outside' && !expected
   return {
     serial: first.serial,
     characteristic: of.number,
@@ -108,12 +110,16 @@ function judgeGroup(
     places: of.places,
     verdict,
     ...(outside && { received: RECEIVED[verdict] }),
+    ...(expected && verdict === 'out' && { received: 'not as expected' as const }),
     chance: chanceInLimits(decides, uncertainty / 2, zone),
     settle: verdict === 'in doubt' ? settledBy(distanceToLimit(decides, zone), uncertainty, gaugesFor(of)) : [],
     dates: [...new Set(read.flatMap(({ date }) => (date === undefined ? [] : [date])))],
     at: first.at,
   }
 }
+
+/** What hardens a batch. */
+export const HARDENS: ReadonlySet<string> = new Set(['nitride', 'case-harden', 'induction-harden'])
 
 const RECEIVED = {
   'in limits': 'accept',

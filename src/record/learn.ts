@@ -30,7 +30,8 @@ export type Learnt = {
     readonly ovality?: SeenOvality
   }[]
   readonly length?: LearntGrowth
-  readonly bow?: { readonly pieces: number; readonly most: Millimetre }
+  /** Largest seen, and what all of a like load stay below: a bow is a vector, as an oval is. */
+  readonly bow?: { readonly pieces: number; readonly most: Millimetre; readonly all: Millimetre }
   readonly findings: readonly Finding[]
 }
 
@@ -104,7 +105,16 @@ export function learn(plan: IssuedPlan, judged: readonly Judged[], readings: rea
     surfaces,
     // A length grows as a whole: twice what a side of an outside would.
     ...(lengths.length >= ENOUGH && { length: doubled(learnGrowth({ kind: 'outside', pairs: lengths, more })) }),
-    ...(bows.length > 0 && { bow: { pieces: bows.length, most: Math.max(...bows.map(({ value }) => value)) } }),
+    ...(bows.length > 0 && {
+      bow: {
+        pieces: bows.length,
+        most: Math.max(...bows.map(({ value }) => value)),
+        all: ovalityFromLengths(
+          bows.map(({ value }) => value),
+          more,
+        ).all,
+      },
+    }),
     findings,
   }
 }

@@ -1,44 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { jsonText } from '../../src/commands/json.ts'
 import { run } from '../../src/commands/program.ts'
-import type { Finding } from '../../src/finding.ts'
-import type { Recorded } from '../../src/record/record-batch.ts'
-import { demoPlan } from '../sheets/demo-packet.ts'
 import { demo, desk } from './fake-world.ts'
-
-const plan = demoPlan('OX-098-21')
-const BATCH = plan.batch.number
-const BOOK = `out/OX-098-21-B-${BATCH}/book.yaml`
-const HEAD = `results: {part: OX-098-21, revision: B, batch: ${BATCH}, date: 2026-12-14, temperature: 20}\n`
-const HARDENED = plan.operations.find(({ process }) => process === 'nitride')?.number ?? 0
-const TURNED = plan.operations.filter(({ process }) => process === 'turn').at(-1)?.number ?? 0
-
-const files = (given: Readonly<Record<string, string>> = {}) => ({
-  'liner.yaml': demo('OX-098-21.yaml'),
-  'shop.yaml': demo('shop.yaml'),
-  [`out/OX-098-21-B-${BATCH}/plan.json`]: jsonText(plan),
-  ...given,
-})
-
-async function recorded(given: Readonly<Record<string, string>>, ...more: readonly string[]) {
-  const world = desk(files(given))
-  const names = Object.keys(given).filter(name => name.startsWith('r'))
-  const status = await run(['record', 'liner.yaml', ...names, '--batch', BATCH, '--json', ...more], world)
-  const text = world.printed()
-  const said = text === '' ? undefined : (JSON.parse(text) as Recorded & { readonly findings: readonly Finding[] })
-  return { status, said, world, book: world.files.get(BOOK), complained: world.complained() }
-}
-
-/** Seats in four directions at one height: an oval of that length that lies at azimuth 0. */
-const piece = (serial: number, seat: number, oval: number, more = ''): string => {
-  const at = [seat + oval / 2, seat, seat - oval / 2, seat].map(value => value.toFixed(4)).join(', ')
-  return `  - {serial: ${serial}, seat: {50: [${at}]}${more}}\n`
-}
-const DIRECTIONS = 'directions: [0, 45, 90, 135]\npieces:\n'
-const turned = (pieces: string): string =>
-  `${HEAD.replace('12-14', '12-02')}after: {operation: ${TURNED}}\n${DIRECTIONS}${pieces}`
-const hardened = (pieces: string, more = ''): string =>
-  `${HEAD}after: {operation: ${HARDENED}}\n${DIRECTIONS}${pieces}${more}`
+import { BATCH, BOOK, files, HARDENED, HEAD, hardened, piece, plan, recorded, turned } from './issued-batch.ts'
 
 describe('record', () => {
   const before = turned(piece(1, 55.098, 0) + piece(2, 55.1, 0) + piece(3, 55.1, 0))
@@ -176,75 +139,5 @@ describe('record', () => {
     await run(['record', 'liner.yaml', 'r1.yaml', 'r2.yaml', '--batch', BATCH], world)
     expect(world.printed()).toMatch(/grind as planned/)
     expect(world.printed()).toMatch(/lost: 9 at 80, window cut at the wrong side/)
-  })
-})
-
-describe('record --pair', () => {
-  const HONED = plan.operations.find(({ process }) => process === 'hone')?.number ?? 0
-  // The worked lot, µm over and under 48: computed twice, independently, in the reference of records.
-  const BORES = [7, 12, 3, 15, 9, 5, 11, 14, 6, 10, 8, 13]
-  const PISTONS = [55, 61, 49, 67, 58, 52, 63, 50, 60, 57, 66, 54]
-  const honed = `${HEAD.replace('12-14', '12-20')}after: {operation: ${HONED}}\npieces:\n${BORES.map((b, index) => `  - {serial: ${index + 1}, bore: ${(48 + b / 1000).toFixed(4)}}\n`).join('')}`
-  const tray = `serial,size\n${PISTONS.map((p, index) => `${index + 1},${(48 - p / 1000).toFixed(4)}\n`).join('')}`
-
-  test('pairs the bores as they were measured last', async () => {
-    const { status, said } = await recorded(
-      { 'r1.yaml': honed, 'pistons.csv': tray },
-      '--pair',
-      'pistons.csv',
-      '--clearance',
-      '0.057..0.073',
-    )
-    expect(status).toBe(0)
-    const { pairing } = said as unknown as {
-      readonly pairing: {
-        readonly worst: number
-        readonly pairs: readonly { readonly bore: string; readonly piston: string }[]
-      }
-    }
-    expect(pairing.worst).toBeCloseTo(0.006, 9)
-    expect(pairing.pairs.map(({ bore, piston }) => `${bore}-${piston}`).join(' ')).toBe(
-      '1-2 2-12 3-4 4-3 5-5 6-11 7-1 8-8 9-7 10-10 11-9 12-6',
-    )
-  })
-
-  test('prints them, and what would use what is left', async () => {
-    const world = desk(files({ 'r1.yaml': honed, 'pistons.csv': `${tray}13,47.8000\n` }))
-    await run(
-      ['record', 'liner.yaml', 'r1.yaml', '--batch', BATCH, '--pair', 'pistons.csv', '--clearance', '0.057..0.073'],
-      world,
-    )
-    expect(world.printed()).toMatch(
-      /piston 13 \(47\.8000\) has no partner: a bore from 47\.8570 to 47\.8730 would serve/,
-    )
-  })
-
-  test.each([
-    ['a column that is none', 'serial,weight\n1,2\n', 'input/unknown-key'],
-    ['a piston twice', 'serial,size\n1,47.9\n1,47.8\n', 'results/twice'],
-    ['a word for a size', 'serial,size\n1,small\n', 'input/unreadable'],
-  ])('finds %s', async (_, text, code) => {
-    const { status, complained } = await recorded(
-      { 'r1.yaml': honed, 'pistons.csv': text },
-      '--pair',
-      'pistons.csv',
-      '--clearance',
-      '0.057..0.073',
-    )
-    expect(status).toBe(1)
-    expect(complained).toContain(code)
-  })
-
-  test('wants a clearance that is one', async () => {
-    for (const clearance of ['0.07', '0.08..0.05', 'a..b']) {
-      const { status } = await recorded(
-        { 'r1.yaml': honed, 'pistons.csv': tray },
-        '--pair',
-        'pistons.csv',
-        '--clearance',
-        clearance,
-      )
-      expect(status).toBe(2)
-    }
   })
 })
