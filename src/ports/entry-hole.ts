@@ -30,21 +30,34 @@ const ALIKE: Millimetre = 0.001
 const PLACES = 100
 
 /**
- * Where the hole is drilled, in machine X and Y about the rotary's centre line: on the side of the window that lies nearer to
- * it, where the outside slopes least, with a circle's room to the wall. The slot round the window then begins beside it, and
- * what lies inside stays in one piece. A window with less room has it where there is most.
+ * Where the hole is drilled, in machine X and Y about the rotary's centre line: as near to it as there is room, where the
+ * outside slopes least, and out of the middle, so that the slot round the window begins beside it and what lies inside stays in
+ * one piece. A window that reaches over the centre line has it there, by the edge that times nothing (`away` from the timing
+ * edge, along X); another by its nearer side. A window with less room has it where there is most.
  */
 export function entryPlace(
   outline: readonly Flat[],
   middle: Flat & { readonly room: Millimetre },
   radius: Millimetre,
-  side: -1 | 0 | 1,
+  { side, away }: { readonly side: -1 | 0 | 1; readonly away: -1 | 1 },
 ): Flat & { readonly room: Millimetre } {
-  const sides = sidesWithRoom(outline, middle, radius + ENTRY_WALL)
+  const hasRoom = (at: Flat): boolean => distanceTo(outline, at) >= radius + ENTRY_WALL
+  const on = { x: middle.x, y: 0 }
+  if (isInside(outline, on) && hasRoom(on)) {
+    const xs = outline.map(({ x }) => x)
+    const edge = away > 0 ? Math.max(...xs) : Math.min(...xs)
+    const x = lastWithRoom(x => hasRoom({ x, y: 0 }), on.x, edge)
+    const at = { x: away > 0 ? Math.floor(x * PLACES) / PLACES : Math.ceil(x * PLACES) / PLACES, y: 0 }
+    return { ...at, room: distanceTo(outline, at) }
+  }
+  if (!hasRoom(middle)) return middle
+  const ys = outline.map(({ y }) => y)
+  const sides = [Math.min(...ys), Math.max(...ys)].map(edge =>
+    Number(lastWithRoom(y => hasRoom({ x: middle.x, y }), middle.y, edge).toFixed(4)),
+  )
   // Of two as near, by the side that the port is on: a pair stays a pair.
   const nearness = (y: Millimetre): number => Math.abs(y) - (side < 0 ? -1 : 1) * Math.sign(y) * ALIKE
-  const nearest = sides.toSorted((a, b) => nearness(a) - nearness(b))[0]
-  if (nearest === undefined) return middle
+  const nearest = sides.toSorted((a, b) => nearness(a) - nearness(b))[0] ?? middle.y
   // Away from zero alike on both sides, so that the holes of a pair stay mirror images.
   const at = { x: middle.x, y: (Math.sign(nearest) * Math.round(Math.abs(nearest) * PLACES)) / PLACES + 0 }
   return { ...at, room: distanceTo(outline, at) }
@@ -53,20 +66,24 @@ export function entryPlace(
 /** Halvings: from the size of a window to a millionth of a millimetre. */
 const HALVINGS = 26
 
-/** On the line of one X through the middle, the last Y either way that has room to the outline; none where the middle has not. */
-function sidesWithRoom(outline: readonly Flat[], middle: Flat, room: Millimetre): readonly Millimetre[] {
-  const hasRoom = (y: Millimetre): boolean => distanceTo(outline, { x: middle.x, y }) >= room
-  if (!hasRoom(middle.y)) return []
-  const ys = outline.map(({ y }) => y)
-  return [Math.min(...ys), Math.max(...ys)].map(edge => {
-    let [within, beyond] = [middle.y, edge]
-    for (let i = 0; i < HALVINGS; i++) {
-      const half = (within + beyond) / 2
-      if (hasRoom(half)) within = half
-      else beyond = half
-    }
-    return Number(within.toFixed(4))
+/** From a place that has room on toward one that has none, the last that has. */
+function lastWithRoom(hasRoom: (at: Millimetre) => boolean, from: Millimetre, to: Millimetre): Millimetre {
+  let [within, beyond] = [from, to]
+  for (let i = 0; i < HALVINGS; i++) {
+    const half = (within + beyond) / 2
+    if (hasRoom(half)) within = half
+    else beyond = half
+  }
+  return within
+}
+
+/** Whether a ray from the point along +Y meets the outline an odd number of times. */
+function isInside(outline: readonly Flat[], { x, y }: Flat): boolean {
+  const meets = outline.filter((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a
+    return a.x > x !== b.x > x && a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y) > y
   })
+  return meets.length % 2 === 1
 }
 
 /** The ring counter-clockwise from its lowest point, rounded, so that equal outlines are searched in equal steps. */

@@ -141,7 +141,7 @@ export function planWindow({
     cutterPlane.map(p => ({ x: x + p.x, y: offset + p.y })),
     { ...inMachine(hole), room: hole.room },
     Math.max(chosen.drill, HELIX_HOLE.least * chosen.entered) / 2,
-    sideOf(port.at),
+    { side: sideOf(port.at), away: (port.role === 'inlet') === s > 0 ? 1 : -1 },
   )
   const tool = toolNamed(shop, 'end mill', chosen.tools.cutter)
   const shank = tool?.shank ?? chosen.cutter
