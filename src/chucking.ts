@@ -1,7 +1,19 @@
-import type { Millimetre } from './units.ts'
+import type { Millimetre, Newton } from './units.ts'
 
 /** The end that the tilted rotary holds: its chuck faces +X, so the other end than the head's, or the head's where that faces -X. */
 export const endInRotary = (headFaces: '+X' | '-X'): 'top' | 'bottom' => (headFaces === '+X' ? 'bottom' : 'top')
+
+export type HeldWith = 'hard jaws' | 'bored soft jaws' | 'pie jaws' | 'expanding mandrel' | 'centres'
+
+/** Of each jaw: what it is set to at standstill, what is left of it at the speed of the step that asks most. */
+export type JawForce = {
+  readonly jaws: number
+  readonly set: Newton
+  readonly left: Newton
+  /** The step that asks most, and whether the part would turn or slide in the jaws, or tilt. */
+  readonly step: string
+  readonly against: 'slip' | 'tilt'
+}
 
 /** One clamping of an operation, as much of it as the planner settles. */
 export type Chucking = {
@@ -12,4 +24,8 @@ export type Chucking = {
   readonly grip: { readonly surface: string; readonly length: Millimetre }
   /** What it is pushed against. */
   readonly stop: string
+  readonly heldWith?: HeldWith
+  readonly jawForce?: JawForce
+  /** How true it is set, and by what. */
+  readonly clocking?: string
 }

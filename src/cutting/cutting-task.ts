@@ -1,3 +1,4 @@
+import type { Chucking } from '../chucking.ts'
 import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { Finding } from '../finding.ts'
 import type { Part } from '../part/part.ts'
@@ -45,6 +46,8 @@ export type PlannedCuts = {
   readonly setUps?: readonly SetUp[]
   readonly clocking?: Clocking
   readonly grip?: MillingGrip
+  /** In the order of work; the steps name theirs. */
+  readonly chuckings?: readonly Chucking[]
   readonly places?: readonly PlacedPort[]
 }
 

@@ -5,23 +5,19 @@ import { feedForRoughness, RIDGES_OVER_THEORY, ridgeHeightOfRa, ridgesInTheory }
 import { TURNING_STARTS, turningSpeed } from '../handbook/turning-speeds.ts'
 import { fromHandbook, fromPart, type Known, known, told, worked } from '../known.ts'
 import { toleranceOf } from '../limits.ts'
-import type { Part } from '../part/part.ts'
-import { isNarrowRecess, roughedWith } from '../route/running-band.ts'
 import { habit } from '../shop/habit.ts'
 import { type Micrometre, type Millimetre, type MillimetrePerRevolution, micrometres } from '../units.ts'
 import { wallAt } from '../wall.ts'
 import { SCRATCH } from '../working.ts'
 import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
-import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
-import { turnFeatures } from './feature-turning.ts'
+import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
-import { plunge } from './groove-cutting.ts'
 import { type HeldCut, jawRemarks, shareWithinLobes, speedWithinLobes } from './jaw-force.ts'
 import { bend, reachInto } from './rough-turning.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
-import { type BandCut, boreCuts, type FaceCut, faceCuts, outsideCuts } from './turned-cuts.ts'
+import type { BandCut, FaceCut } from './turned-cuts.ts'
 import { forceOf, settlePass } from './turned-pass.ts'
 import { facingStep, turningStep } from './turning-step.ts'
 import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
@@ -32,44 +28,7 @@ const LEAST_SEMI_FINISH: Millimetre = 0.1
 /** A last cut is no lighter than this, or it rubs. Common practice, no source. */
 const LEAST_FINISH: Millimetre = 0.2
 
-/** Faces, bores and turns to the last soft size: a semi-finishing cut where there is stock for it, then two equal passes. */
-export function finishTurn(task: CuttingTask): PlannedCuts {
-  const { before, after, part } = task
-  const isPlunged = ({ feature }: BandCut): boolean => isNarrowRecess(part, feature) && isBetween(part, feature)
-  const lands = (cuts: readonly BandCut[]): readonly BandCut[] => cuts.filter(cut => !isPlunged(cut))
-  return {
-    steps: [
-      ...faceCuts(before, after).flatMap(face => finishFace(task, face)),
-      ...lands(boreCuts(before, after)).flatMap(cut => finishBore(task, cut)),
-      ...lands(outsideCuts(before, after)).flatMap(cut => finishOutside(task, cut)),
-      ...[...boreCuts(before, after), ...outsideCuts(before, after)]
-        .filter(isPlunged)
-        .flatMap(cut => plungeBand(task, cut)),
-      ...turnFeatures(task),
-    ],
-  }
-}
-
-/** A narrow recess between two bands takes a grooving tool, once they are finished; one at the mouth takes the boring bar. */
-const isBetween = ({ outside, bore }: Part, name: string): boolean =>
-  [outside, bore].some(bands => bands.slice(1, -1).some(band => band.name === name))
-
-function plungeBand(task: CuttingTask, cut: BandCut): readonly Step[] {
-  const beside = roughedWith(task.part, cut.feature)
-  const land = [...task.after.outside, ...task.after.bore].find(({ name }) => name === beside)?.diameter ?? cut.from
-  const half = WIDTH / 2
-  return plunge(task, {
-    name: cut.feature,
-    width: { lower: cut.length - half, upper: cut.length + half },
-    place: { deep: Math.abs(land - cut.to) / 2, side: cut.kind, diameter: land },
-    path: '/body',
-  })
-}
-
-/** Between two depths each with its own tolerance: a width that one plunge holds. */
-const WIDTH: Millimetre = 0.2
-
-function finishFace(task: CuttingTask, face: FaceCut): readonly Step[] {
+export function finishFace(task: CuttingTask, face: FaceCut): readonly Step[] {
   const tool = chooseTurningTool(task, 'smallest')
   if (!tool) return []
   const { feed, limitedBy } = feedWanted(task, face.feature, tool.noseRadius)
@@ -85,12 +44,12 @@ function finishFace(task: CuttingTask, face: FaceCut): readonly Step[] {
   return [facingStep(task, { tool: tool.name, action: `face ${face.feature}`, feature: face.feature }, pass, face)]
 }
 
-function finishOutside(task: CuttingTask, cut: BandCut): readonly Step[] {
+export function finishOutside(task: CuttingTask, cut: BandCut): readonly Step[] {
   const tool = chooseTurningTool(task, 'smallest')
   return tool ? bandSteps({ task, cut, tool: tool.name, nose: tool.noseRadius }) : []
 }
 
-function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
+export function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
   const bar = chooseBoringBar(task, cut.from, reachInto(task, cut), 'smallest')
   return bar ? bandSteps({ task, cut, tool: bar.name, nose: bar.noseRadius, bar }) : []
 }

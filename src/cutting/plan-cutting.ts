@@ -1,3 +1,4 @@
+import type { Chucking } from '../chucking.ts'
 import type { PlannedFeature } from '../features/feature-plan.ts'
 import type { Finding } from '../finding.ts'
 import { SPECIFIC_FORCE_SOURCE } from '../handbook/specific-force.ts'
@@ -11,7 +12,7 @@ import type { Clocking } from './clocking.ts'
 import { type CuttingMaterial, cuttingMaterial } from './cutting-material.ts'
 import type { CutsPlanner } from './cutting-task.ts'
 import { millFeatures } from './feature-milling.ts'
-import { finishTurn } from './finish-turning.ts'
+import { finishTurn } from './finish-held.ts'
 import { grindBore } from './grinding-bore.ts'
 import { grindTop } from './grinding-face.ts'
 import { grindOutside } from './grinding-outside.ts'
@@ -33,6 +34,8 @@ export type CuttingPlan = {
   /** By operation number; an operation that has none is not here. */
   readonly steps: ReadonlyMap<number, readonly Step[]>
   readonly time: ReadonlyMap<number, OperationTime>
+  /** Of turning and grinding, by operation number. */
+  readonly chuckings: ReadonlyMap<number, readonly Chucking[]>
   /** Of the milling of ports, in the order of cutting. */
   readonly setUps: readonly SetUp[]
   readonly clocking?: Clocking
@@ -92,6 +95,7 @@ export function planCutting({
   const findings: Finding[] = [...unknown]
   const steps = new Map<number, readonly Step[]>()
   const time = new Map<number, OperationTime>()
+  const chuckings = new Map<number, readonly Chucking[]>()
   const setUps: SetUp[] = []
   const places: PlacedPort[] = []
   let clocking: Clocking | undefined
@@ -128,6 +132,7 @@ export function planCutting({
       },
     })
     steps.set(operation.number, cuts.steps)
+    if (cuts.chuckings) chuckings.set(operation.number, cuts.chuckings)
     setUps.push(...(cuts.setUps ?? []))
     places.push(...(cuts.places ?? []))
     clocking = cuts.clocking ?? clocking
@@ -137,6 +142,7 @@ export function planCutting({
   return {
     steps,
     time,
+    chuckings,
     setUps,
     ...(clocking && { clocking }),
     ...(millingGrip && { millingGrip }),

@@ -16,6 +16,8 @@ export type Step = {
   /** What the step does, in the imperative: `rough seat`. */
   readonly action: string
   readonly feature?: string
+  /** Of the operation: the clamping that it is done in, where there are several. */
+  readonly chucking?: number
   /** Milling of ports: the set-up that it belongs to, and the window by name. */
   readonly setUp?: number
   readonly window?: string

@@ -8,6 +8,10 @@ import type { CuttingFamily } from './cutting-grades.ts'
 export const SHOP_TIMES = {
   toolChange: 0.08,
   rapid: 0.03,
+  /** Turn a part round: jaws cleaned, seated on the stop. */
+  turnRound: 1.3,
+  /** Chips cleared and the edge looked at, each chucking; once more after a drill over 25 mm. */
+  clearChips: 0.5,
   /** Rotary, unclamp to clamp. */
   index: 0.05,
   /** Spindle stopped, the slug of a window taken out of the bore. */

@@ -115,6 +115,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...operation,
       sizes: withPlaces({ part, operation, sizes, checked }),
       ...(operation.purpose === 'mill-ports' && 'chuckings' in ports && { chuckings: ports.chuckings }),
+      ...chuckingsOf(cutting, operation),
       steps: cutting.steps.get(operation.number) ?? [],
       time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
       shape: after,
@@ -176,6 +177,11 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...issue,
     },
   }
+}
+
+const chuckingsOf = ({ chuckings }: ReturnType<typeof planCutting>, { number }: Operation) => {
+  const held = chuckings.get(number)
+  return held ? { chuckings: held } : {}
 }
 
 /** The part after every operation: an operation that changes no size leaves it as it came. */

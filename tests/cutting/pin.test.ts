@@ -218,7 +218,7 @@ describe('the bore of a pin', () => {
   it('gets a drill between its limits', () => {
     const other = planOf(partFrom(PIN.replace('10 ±0.1', '10.6 ±0.1')), BUILT_IN_SHOP)
     expect(other.codes).toContain('cutting/to-get')
-    expect(other.steps('rough-turn').map(({ tool }) => tool)).toContain('drill 10.6, 8 D')
+    expect(other.steps('turn').map(({ tool }) => tool)).toContain('drill 10.6, 8 D')
   })
 
   it('gets chamfers for the centres; a solid pin gets centre holes', () => {

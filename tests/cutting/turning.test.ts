@@ -30,8 +30,8 @@ describe('roughing against the worked cut of 42CrMo4, annealed, 65 to 61 mm (der
     expect(pass.spindleSpeed).toBeCloseTo((1000 * pass.cuttingSpeed) / (Math.PI * 65), 9)
   })
 
-  it('cuts for the length, approach and overtravel', () => {
-    expect(pass.time).toBeCloseTo((80 + 4) / pass.tableFeed + 0.03, 9)
+  it('cuts for the length that stands out of the jaws, approach and overtravel: 80 less a grip of 24 and 2 clear', () => {
+    expect(pass.time).toBeCloseTo((54 + 4) / pass.tableFeed + 0.03, 9)
   })
 })
 
@@ -39,24 +39,29 @@ describe('a solid bar', () => {
   const { steps, codes } = cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)))
 
   it('is drilled with the largest drill that leaves something to bore, then bored', () => {
-    expect(steps.map(({ action }) => action)).toEqual(['drill through', 'rough bore', 'rough seat'])
+    expect(steps.map(({ action }) => action)).toEqual([
+      'drill through',
+      'rough bore',
+      'rough seat',
+      'rough seat, lower end',
+    ])
     expect(step(steps, 'drill through').tool).toBe('drill 40')
     expect(step(steps, 'rough bore').depth * step(steps, 'rough bore').passes).toBeCloseTo(3, 9)
     expect(codes).toEqual([])
   })
 
   it('is planned with a drill or a bar to get where none on hand goes through', () => {
-    expect(cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), withoutTools(BUILT_IN_SHOP, 'drill')).codes).toEqual(
-      ['cutting/to-get'],
-    )
+    expect(
+      cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), withoutTools(BUILT_IN_SHOP, 'drill')).codes,
+    ).toContain('cutting/to-get')
     const shop = withoutTools(BUILT_IN_SHOP, 'boring bar')
-    expect(cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), shop).codes).toEqual(['cutting/to-get'])
+    expect(cut(partOf(), stateOf('rough-turn', bar, tube(61, 46)), shop).codes).toContain('cutting/to-get')
   })
 
   it('is faced to the centre at no more than the limit of the spindle', () => {
     const longer = { ...bar, top: -1.2, outside: [{ name: 'bar', from: -1.2, to: 80, diameter: 65 }] }
     const faced = step(cut(partOf(), stateOf('rough-turn', longer, tube(61, 46))).steps, 'face top')
-    expect(faced.depth).toBeCloseTo(1.2, 9)
+    expect(faced.depth * faced.passes).toBeCloseTo(1.2, 9)
     expect(faced.remarks).toContain('not over 4000 rpm toward the centre')
   })
 
@@ -80,6 +85,8 @@ describe('limits of the machine', () => {
         const [weak, strong] = [at(Math.min(a, b)), at(Math.max(a, b))]
         for (const [index, { feed, passes, action }] of weak.entries()) {
           expect(strong[index]?.feed, action).toBeGreaterThanOrEqual(feed - 1e-12)
+          // A stronger feed may be more than the jaws hold: then it is cut less deep.
+          if (strong[index]?.limitedBy?.includes('what the jaws hold')) continue
           expect(strong[index]?.passes, action).toBeLessThanOrEqual(passes)
         }
       }),
@@ -96,7 +103,7 @@ describe('limits of the machine', () => {
 
   it('says that the motor was the limit', () => {
     expect(step(at(2), 'rough seat').limitedBy).toContain('motor power 2 kW')
-    expect(step(at(11), 'rough seat').limitedBy).toBeUndefined()
+    expect(step(at(11), 'rough seat').limitedBy ?? '').not.toContain('motor')
   })
 
   it('no spindle runs over its limit', () => {

@@ -68,10 +68,12 @@ function gripLines(
   { chuckings = [], purpose }: PlannedOperation,
   figures: PaperFigures,
 ): readonly string[] {
-  const held = chuckings.map(
-    ({ end, grip, stop }) =>
-      `Grip ${figures.length(grip.length, 1)} ${figures.unit} of ${grip.surface}, ${end} end out, against ${stop}.`,
-  )
+  const held = chuckings.map(({ number, end, grip, stop, heldWith }) => {
+    const gripped =
+      grip.length > 0 ? `${figures.length(grip.length, 1)} ${figures.unit} of ${grip.surface}` : grip.surface
+    if (heldWith === undefined) return `Grip ${gripped}, ${end} end out, against ${stop}.`
+    return `${number}: ${heldWith} on ${gripped}, ${end} end out, against ${stop}.`
+  })
   const passes = purpose === 'mill-ports' && clocking ? clockingLines(clocking, figures).slice(0, 1) : []
   return [...held, ...passes]
 }
