@@ -4,6 +4,9 @@ import { isOnHand } from './tools-to-get.ts'
 
 type Set = Pick<Shop, 'set'>
 
+/** Stands among what the shop file sets for an entry that it took over from the built-in list. */
+export const builtInOf = (list: string, name: string): string => `/${list}/built-in/${name}`
+
 /** Who gave what is on hand: a list of the shop file stands in place of the built-in one. */
 export const onHand = (
   { set, tools }: Set & Partial<Pick<Shop, 'tools'>>,
@@ -15,7 +18,7 @@ export const onHand = (
     : listed(set, list, name)
 
 const listed = (set: Shop['set'], list: string, name: string): Origin =>
-  set.has(`/${list}`)
+  set.has(`/${list}`) && !set.has(builtInOf(list, name))
     ? fromShop(`${list}, ${name}`)
     : fromBuiltIn(`built-in ${list}, ${name}: common practice, no source`)
 

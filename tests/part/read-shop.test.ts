@@ -5,6 +5,7 @@ import { readShop } from '../../src/part/read-shop.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { habit } from '../../src/shop/habit.ts'
 import { habitKey } from '../../src/shop/habit-key.ts'
+import { onHand } from '../../src/shop/origin.ts'
 import type { Tool } from '../../src/shop/tool.ts'
 
 const shopOf = (text: string) => {
@@ -119,5 +120,34 @@ habits: {saw-kerf: 1.6 mm, confidence: 90 %, yields: {turn: 0.99}}`)
     const { set: _, places: __, file: ___, name, tools, ...rest } = BUILT_IN_SHOP
     const shop = shopOf(stringify({ shop: { name }, ...(kebab({ ...rest, tools: tools.map(written) }) as object) }))
     expect({ ...shop, set: 0, places: 0, file: 0 }).toEqual({ ...BUILT_IN_SHOP, set: 0, places: 0, file: 0 })
+  })
+})
+
+describe('a list with built-in among its entries', () => {
+  const TEXT = `shop: {name: Oxmere Pump Works}
+tools:
+  - built-in
+  - {name: drill 10, kind: drill, diameter: 10, flute-length: 100, reach: 120, shank: 10, point: 140}
+gauges: [built-in]
+`
+  it('adds to the built-in list, and the own of one name goes before the built-in one', () => {
+    const { shop, findings } = readShop(TEXT, 'shop.yaml')
+    expect(findings.filter(({ severity }) => severity === 'error')).toEqual([])
+    expect(shop?.gauges).toEqual(BUILT_IN_SHOP.gauges)
+    expect(shop?.tools).toHaveLength(BUILT_IN_SHOP.tools.length)
+    expect(shop?.tools.filter(({ name }) => name === 'drill 10')).toMatchObject([{ fluteLength: 100 }])
+  })
+
+  it('says of each entry who gave it', () => {
+    const { shop } = readShop(TEXT, 'shop.yaml')
+    if (!shop) throw new Error('not read')
+    expect(onHand(shop, 'tools', 'drill 10').from).toBe('shop')
+    expect(onHand(shop, 'tools', 'drill 20').from).not.toBe('shop')
+  })
+
+  it('no other word is an entry', () => {
+    expect(readShop('tools: [built-out]\n', 'shop.yaml').findings.some(({ severity }) => severity === 'error')).toBe(
+      true,
+    )
   })
 })
