@@ -84,6 +84,9 @@ export function temperatureFindings(part: Part, window: HardeningWindow, tempera
 export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonly Finding[] {
   const findings: Finding[] = []
   const sides = treatedSides(part)
+  // Alike on both sides they move with the rings above and below: the shell of bands has it so, free of hoop force.
+  const bars =
+    part.ports.length > 0 ? ', and its bars between windows by several micrometres more, which is not reckoned' : ''
   if (boreOf(part) && sides.outside !== sides.bore && wall <= THIN_WALL) {
     findings.push(
       partFinding({
@@ -91,7 +94,7 @@ export function orderFindings(part: Part, shop: Shop, wall: Millimetre): readonl
         severity: 'warning',
         code: 'case/one-sided',
         path: '/hardening',
-        message: `only the ${sides.outside ? 'outside' : 'bore'} of a ${fixed(wall, 2)} mm wall is treated: a one-sided case bends a thin sleeve`,
+        message: `only the ${sides.outside ? 'outside' : 'bore'} of a ${fixed(wall, 2)} mm wall is treated: a one-sided case bends a thin sleeve${bars}`,
         hint: 'treat both sides, or measure a first article before the batch is finish-turned',
       }),
     )

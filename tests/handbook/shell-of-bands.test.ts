@@ -222,3 +222,26 @@ describe('release of a short tube', () => {
     [55, 5, 40.5],
   ])('reach of the ends at R %d t %d', (R, t, reach) => expect(endsReach({ R, t }, STEEL)).toBeCloseTo(reach, 1))
 })
+
+// Estimate: between windows a wall bears no hoop force, and its bars follow the rings above and below.
+describe('a band of windows', () => {
+  const cut = (bore: typeof CASE, outside: typeof CASE, land?: number): readonly ShellBand[] =>
+    [0, 40, 60].map(from => ({
+      ...tube(from, from === 40 ? 60 : from + 40, 60, outside, bore),
+      ...(from === 40 && land !== undefined && { land }),
+    }))
+  const most = (bore: typeof CASE, outside: typeof CASE): number => {
+    const whole = moved(cut(bore, outside), [], STEEL)
+    return Math.max(
+      ...moved(cut(bore, outside, 0.4), [], STEEL).map(({ w }, i) => 1000 * Math.abs(w - (whole[i]?.w ?? 0))),
+    )
+  }
+
+  it('moves as the wall does where both sides take the same case, so that growth needs no more of them', () => {
+    expect(most(CASE, CASE)).toBeLessThan(0.01)
+  })
+
+  it('moves otherwise by micrometres where one side alone does, which the part is warned of', () => {
+    expect(most(CASE, NONE)).toBeGreaterThan(2)
+  })
+})

@@ -178,6 +178,14 @@ describe('what the order must not lack', () => {
     expect(severity(hardenedBy({ masked: ['flange'] }), 'case/one-sided')).toBeUndefined()
     expect(severity(hardenedBy({ masked: ['bore'] }), 'case/one-sided', 0.06, 6.1)).toBeUndefined()
   })
+  it('one side masked of a wall with windows bows its bars besides', () => {
+    const said = (part: Part) =>
+      planCase({ part, shop: SHOP, removal: [], wall: 4 }).findings.find(({ code }) => code === 'case/one-sided')
+        ?.message
+    const masked = hardenedBy({ masked: ['bore'] })
+    expect(said({ ...masked, ports: bridged(4).ports })).toContain('bars between windows')
+    expect(said(masked)).not.toContain('bars')
+  })
   it('a coupon', () => {
     expect(severity(SLEEVE, 'case/no-coupon', 0.06, 4, withHabits({ couponPieces: 0 }))).toBe('error')
     expect(severity(SLEEVE, 'case/no-coupon')).toBeUndefined()
