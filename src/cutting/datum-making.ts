@@ -53,6 +53,7 @@ function milled(task: CuttingTask, datum: ClockingDatum, settingOf: SettingOf): 
       remarks: [
         START_AT_SMALL,
         where(datum),
+        'no program: by hand wheels or typed in, to the figures of the setting sheet',
         kind === 'flat'
           ? `${fixed(depth, 2)} deep, ${fixed(width, 1)} wide, over ${fixed(along, 1)} along the part`
           : `${fixed(depth, 2)} deep over ${fixed(along, 1)} along the part: down the middle, then both flanks to ${fixed(width, 0)} H9`,

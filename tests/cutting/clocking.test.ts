@@ -109,6 +109,7 @@ describe('how a datum of the drawing is made', () => {
     expect(first?.tableFeed).toBeGreaterThan(0)
     expect(first?.time).toBeGreaterThan(0)
     expect(first?.remarks.join()).toContain('first of all, tilt 0')
+    expect(first?.remarks.join()).toContain('no program: by hand wheels or typed in')
   })
   it('is a notch by a cutter that goes into its 3 mm, down the middle and along both flanks', () => {
     const [first] = steps(notch).steps

@@ -49,7 +49,7 @@ function madeLine(
         : `over ${length((place?.to ?? 0) - (place?.from ?? 0), 1)} ${unit} along the part, milled`
     return `Clock by the ${name}, ${size}, ${how} in a clamping of its own: it is there before the first pass, and every pass goes by it.`
   }
-  return `Clock by the ${name}, ${size}: mill it first, in the first clamping, tilt 0, rotary ${signed(angle(rotary, 3))}°, middle at X ${signed(length(x ?? 0))}, Y 0, floor at Z ${signed(length(floor ?? 0))} ${unit}.`
+  return `Clock by the ${name}, ${size}: mill it first, in the first clamping, tilt 0, rotary ${signed(angle(rotary, 3))}°, middle at X ${signed(length(x ?? 0))}, Y 0, floor at Z ${signed(length(floor ?? 0))} ${unit}. No program is written for it: by hand wheels to these figures, or typed in.`
 }
 
 function usedLine({ kind, name, clamping, rotary }: ClockingDatum): string {
