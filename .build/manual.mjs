@@ -30,6 +30,7 @@ const SAMPLES = {
   workings: [`workings ${PART} --operation 130`, 14],
   traveller: [`traveller parts/OX-112-03.yaml ${BATCH}`, 8],
   subcontract: [`subcontract ${PART} --operation 90 ${BATCH}`, 8],
+  quote: [`quote ${PART} --quantity 6,12,24 --start 2026-12-07 ${BATCH}`, 60],
   record: [`record parts/OX-112-03.yaml ${BATCH}`, 8],
 }
 

@@ -7,6 +7,8 @@ export type BatchRequest = {
   readonly quantity: number
   /** Heat number of the bar, when known. */
   readonly heat?: string
+  /** The day that the first operation is begun on, YYYY-MM-DD. Without it nothing has a date. */
+  readonly begins?: string
 }
 
 export type Batch = BatchRequest & {

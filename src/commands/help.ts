@@ -17,6 +17,7 @@ export type CommandName =
   | 'workings'
   | 'traveller'
   | 'subcontract'
+  | 'quote'
   | 'record'
 
 const BESIDE = 'Findings go to standard error.'
@@ -82,6 +83,14 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
     summary: 'the order and specification for one outside operation',
     says: `Issues the order for one visit to a firm into the folder of its part and batch, as traveller does, and prints the names of the files; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
     examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 90 --batch 2631'],
+  },
+  quote: {
+    summary: 'what a batch costs and when it is done, for one or several quantities',
+    says: `Prints what a batch costs by the rates, prices and price lists of the shop file: least, usual, most, what drives it and what goes into lost pieces; with a day to begin on, the days of every operation by the works' and the firms' own working days, the day that can be promised, when to send and to ring, and what waits longest. --calendar writes the days of the first quantity as a calendar file. ${BESIDE}`,
+    examples: [
+      'linerwright quote parts/OX-098-21.yaml --quantity 6,12,24,48 --start 2026-12-07',
+      'linerwright quote parts/OX-098-21.yaml --batch 2631 --start 2026-12-07 --calendar out/2631.ics',
+    ],
   },
   record: {
     summary: 'judge what was measured by the plan as issued, and learn from it',

@@ -60,6 +60,7 @@ export function load(file: string, options: Options, world: World): Loaded {
       number: batch.number ?? BATCH,
       quantity: options.quantity ?? batch.quantity ?? QUANTITY,
       ...(batch.heat !== undefined && { heat: batch.heat }),
+      ...begun(options.start ?? batch.begins),
     },
     ...(date !== undefined && { date }),
     findings: byPlace([...changedPart.findings, ...changedShop.findings, ...inPart, ...inShop, ...inBatch]),
@@ -88,6 +89,8 @@ function settingsOf(
     said: settings.flatMap(({ path }) => factSaid(path) ?? []),
   }
 }
+
+const begun = (begins: string | undefined) => (begins === undefined ? {} : { begins })
 
 /** `--batch` is a batch number, or a batch file by its ending. */
 function batchOf({ batch }: Options, world: World): { batch: BatchFile; findings: readonly Finding[] } {

@@ -14,6 +14,12 @@ export type Options = {
   readonly paper: 'a4' | 'letter'
   readonly units: Units
   readonly date?: string
+  /** The day that the first operation is begun on. */
+  readonly start?: string
+  /** Of a quote: several. */
+  readonly quantities?: readonly number[]
+  /** Calendar file to write. */
+  readonly calendar?: string
   readonly templates?: string
   readonly force?: boolean
   /** Whose paper. */
@@ -67,6 +73,11 @@ export const wholeNumber =
     }
     return value
   }
+
+/** `6,12,24,48` */
+export function wholeNumbers(most: number): (text: string) => readonly number[] {
+  return text => text.split(',').map(each => wholeNumber(most)(each.trim()))
+}
 
 export function calendarDate(text: string): string {
   const date = new Date(`${text}T00:00:00Z`)

@@ -2,7 +2,7 @@ import { Argument, Command, CommanderError, Option } from 'commander'
 import type { PartKind } from '../part/part.ts'
 import { withoutControls } from '../refusal.ts'
 import { type CommandName, EXIT_STATUS, HELP } from './help.ts'
-import { calendarDate, gathered, listed, readers, wholeNumber } from './options.ts'
+import { calendarDate, gathered, listed, readers, wholeNumber, wholeNumbers } from './options.ts'
 import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
 import type { View } from './view.ts'
@@ -105,6 +105,14 @@ function describe(world: World, ended: (status: number) => void): Command {
     .argument('<part>', PART)
     .action(async (file, options) => ended(await (await import('./subcontract.ts')).subcontract(file, options, world)))
 
+  planning(command('quote'), 'quantities')
+    .argument('<part>', PART)
+    .option('--calendar <file>', 'write the days as a calendar file (iCalendar, RFC 5545)')
+    .action(async (file, options) => {
+      const { quantity: quantities, ...others } = options
+      ended((await import('./quote.ts')).quote(file, { ...others, ...(quantities && { quantities }) }, world))
+    })
+
   planning(command('record'), 'units', 'operation')
     .argument('<part>', PART)
     .argument('[results...]', 'results files in YAML or CSV')
@@ -128,19 +136,26 @@ const exampleHead = (examples: readonly string[]): string => (examples.length > 
 const AS_MADE = ['--as-made', 'under --set and --sweep, ports given by their opening stay where they are cut'] as const
 
 /** Options that some commands obey. One that a command does not obey it does not take. */
-type Obeyed = 'units' | 'operation' | 'changes'
+type Obeyed = 'units' | 'operation' | 'changes' | 'quantities'
 
 /** Options of every command that plans, and of the others those that this one obeys. */
 function planning(command: Command, ...obeyed: readonly Obeyed[]): Command {
   command
     .option('--shop <file>', 'shop file (else shop.yaml beside the part, else the built-in shop)')
-    .option('--quantity <n>', 'good pieces wanted (else those of the batch file, else 10)', wholeNumber(1000))
     .option(
       '--batch <number>',
       'batch number, or a batch file (.yaml) that gives number, quantity, date and heat (else draft)',
     )
     .option('--date <YYYY-MM-DD>', 'date of issue (else that of the batch file, else today)', calendarDate)
+    .option(
+      '--start <YYYY-MM-DD>',
+      'day that the first operation is begun on (else that of the batch file, else nothing has a date)',
+      calendarDate,
+    )
     .option('--json', 'plain data on standard output and nothing else there')
+  if (obeyed.includes('quantities'))
+    command.option('--quantity <n,…>', 'good pieces wanted, several to be held side by side', wholeNumbers(1000))
+  else command.option('--quantity <n>', 'good pieces wanted (else those of the batch file, else 10)', wholeNumber(1000))
   if (obeyed.includes('operation'))
     command.option('--operation <n>', 'this operation only, by its number', wholeNumber(100_000))
   if (obeyed.includes('changes'))

@@ -13,6 +13,8 @@ export type BatchFile = {
   readonly date?: string
   /** Heat number of the bar. */
   readonly heat?: string
+  /** The day that the first operation is begun on, YYYY-MM-DD. */
+  readonly begins?: string
 }
 
 export type ReadBatch = { readonly batch?: BatchFile; readonly findings: readonly Finding[] }
@@ -23,14 +25,17 @@ export function readBatch(text: string, file: string): ReadBatch {
   if (!source) return { findings }
   const document = openDocument(source, validateBatch)
   const view = document.root.into('batch')
-  const date = view?.text('date')
-  if (date !== undefined && !isDate(date)) {
-    view?.report({ code: 'input/unreadable', message: `date "${date}" is no day`, hint: 'write YYYY-MM-DD' }, 'date')
-  }
+  const [date, begins] = (['date', 'begins'] as const).map(key => {
+    const day = view?.text(key)
+    if (day !== undefined && !isDate(day))
+      view?.report({ code: 'input/unreadable', message: `${key} "${day}" is no day`, hint: 'write YYYY-MM-DD' }, key)
+    return day
+  })
   const batch = present({
     number: view?.label('number'),
     quantity: view?.count('quantity'),
     date,
+    begins,
     heat: view?.label('heat'),
   })
   const sorted = byPlace(document.findings)

@@ -21,6 +21,7 @@ import type { Shop } from '../shop/shop.ts'
 import { ovalityBorne } from '../stock/ovality-borne.ts'
 import { withBatchChances } from '../stock/with-chances.ts'
 import { beginPlan } from './begin-plan.ts'
+import { datesAndPrices } from './dates-and-prices.ts'
 import type { Plan, PlannedOperation } from './plan.ts'
 
 /** What a plan is made of: all of it given, so that the same input makes the same plan. */
@@ -143,6 +144,14 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     ...(timing && { timingBreak: timing }),
     characteristics: inspection.characteristics,
   })
+  const priced = datesAndPrices({
+    shop,
+    request,
+    operations: planned,
+    orders: orders.orders,
+    batch: batch.batch,
+    material: batch.material,
+  })
   const rooms = [route, stock, features, ports, edges, batch, cutting, inspection]
   const findings = byPlace([...rooms.flatMap(room => room.findings), ...checkDrills(part, shop, asCut)])
   return {
@@ -170,10 +179,10 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...('gasExchange' in ports && ports.gasExchange && { gasExchange: ports.gasExchange }),
       inspection: { characteristics: inspection.characteristics },
       kit: planKit({ shop, operations: planned, characteristics: inspection.characteristics }),
-      orders: orders.orders,
       material: batch.material,
+      ...priced,
       findings,
-      workings: [...rooms, orders].flatMap(room => ('workings' in room ? room.workings : [])),
+      workings: [...rooms, orders, priced].flatMap(room => ('workings' in room ? room.workings : [])),
       ...issue,
     },
   }

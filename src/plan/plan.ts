@@ -1,5 +1,7 @@
 import type { Batch, MaterialNeed } from '../batch/batch.ts'
+import type { CalendarEntry, Delivery } from '../calendar/calendar.ts'
 import type { Chucking } from '../chucking.ts'
+import type { Cost } from '../cost/cost.ts'
 import type { Clocking } from '../cutting/clocking.ts'
 import type { MillingGrip } from '../cutting/milling-grip.ts'
 import type { SetUp } from '../cutting/set-up.ts'
@@ -77,6 +79,13 @@ export type Plan = {
   /** What goes to a firm with the pieces, one a visit, in order. */
   readonly orders: readonly OutsideOrder[]
   readonly material: MaterialNeed
+  /** Where the works gives all the prices that it takes. */
+  readonly cost?: Cost
+  /** What the works gives no price for, where it gives some. */
+  readonly unpriced?: readonly string[]
+  /** Where it is said on which day the batch is begun: of every operation the days, and when all of it is done. */
+  readonly calendar?: readonly CalendarEntry[]
+  readonly delivery?: Delivery
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
   /** Hash of the data of part, shop, batch, date and program version: given, not computed here. */

@@ -1,6 +1,7 @@
 import type { Plan } from '../../src/plan/plan.ts'
 import { EVERY_CASE_FIELD } from './every-case-field.ts'
 import { EVERY_CLOCKING_FIELD } from './every-clocking-field.ts'
+import { EVERY_DATE_AND_PRICE } from './every-date-and-price.ts'
 import { EVERY_FEATURE_FIELD } from './every-feature-field.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
@@ -26,6 +27,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
   batch: {
     number: '2631',
     quantity: 12,
+    begins: '2026-12-07',
     heat: '7745A',
     start: 16,
     confidence: 0.95,
@@ -164,6 +166,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     offcut: 100,
     because: ['next size up'],
   },
+  ...EVERY_DATE_AND_PRICE,
   findings: [{ code: 'input/converted', severity: 'note', message: 'planned as 302 HV', at: PLACE, hint: 'test it' }],
   workings: [
     {
