@@ -15,7 +15,9 @@ export function characteristicOf(
   const all = inspection.characteristics
   if (/^\d+$/.test(of)) return all.find(({ number }) => number === Number(of))
   const operation = operations.find(({ number }) => number === after)
-  const size = operation?.sizes.find(({ feature, edge, item }) => feature === of && !edge && !item)
+  const sizes = operation?.sizes.filter(({ feature, edge, item }) => feature === of && !edge && !item) ?? []
+  // A surface goes by its diameter, a length by itself; what else it has, and a port, by the name of the characteristic.
+  const size = sizes.find(({ measure }) => measure === 'diameter') ?? (sizes.length === 1 ? sizes[0] : undefined)
   if (size) return all.find(({ number }) => number === size.judge)
   // By its name: where it is measured, or at the checks up to the next operation that changes anything.
   const named = all.filter(({ name }) => name === of)
@@ -31,6 +33,10 @@ export function measuredAfter(
   after: number | undefined,
 ): readonly string[] {
   const sizes = operations.find(({ number }) => number === after)?.sizes ?? []
-  const names = inspection.characteristics.filter(({ operation }) => operation === after).map(({ name }) => name)
-  return [...new Set([...sizes.map(({ feature }) => feature), ...names])]
+  const surfaces = sizes.filter(({ measure }) => measure === 'diameter' || measure === 'length')
+  const judges = new Set(sizes.map(({ judge }) => judge))
+  const names = inspection.characteristics
+    .filter(({ operation, number }) => operation === after || judges.has(number))
+    .map(({ name }) => name)
+  return [...new Set([...surfaces.map(({ feature }) => feature), ...names])]
 }

@@ -66,7 +66,7 @@ function checkSerial(plan: IssuedPlan, serial: string, at: Place): readonly Find
 }
 
 function checkReading(plan: IssuedPlan, reading: Reading, gauges: readonly string[]): readonly Finding[] {
-  const { at, of, after, value, places } = reading
+  const { at, of, after } = reading
   const serial = checkSerial(plan, reading.serial, at)
   if (after !== undefined && !plan.operations.some(({ number }) => number === after))
     return [...serial, errorAt('results/unknown-operation', `the plan has no operation ${after}`, at, numbers(plan))]
@@ -93,23 +93,11 @@ function checkReading(plan: IssuedPlan, reading: Reading, gauges: readonly strin
           ),
         ]
       : []
-  const fine =
-    places > characteristic.places + 1 && characteristic.unit === 'mm' && !reading.gauge
-      ? [
-          warningAt(
-            'results/too-fine',
-            `${of}: ${value} has ${places} places; ${characteristic.gauge} reads ${characteristic.places}`,
-            at,
-            'say which gauge was used',
-          ),
-        ]
-      : []
   return [
     ...serial,
     ...sizeFindings(characteristic, reading),
     ...temperatureFindings(plan, characteristic, reading),
     ...unknown,
-    ...fine,
   ]
 }
 

@@ -38,6 +38,18 @@ export function wholeColumns(plan: IssuedPlan, { readings, at }: Results): reado
           ]
         : []
     const { lower, upper, unit } = characteristic
+    const places = Math.max(...column.map(reading => (reading.gauge ? 0 : reading.places)))
+    const tooFine =
+      unit === 'mm' && places > characteristic.places + 1
+        ? [
+            warningAt(
+              'results/too-fine',
+              `${first.of}: readings with ${places} places; ${characteristic.gauge} reads ${characteristic.places}`,
+              first.at,
+              'say which gauge was used',
+            ),
+          ]
+        : []
     const fine = unit === 'mm' && lower !== undefined && upper !== undefined && isFine(lower, upper)
     const cold =
       fine && column.some(({ temperature }) => temperature === undefined)
@@ -62,6 +74,6 @@ export function wholeColumns(plan: IssuedPlan, { readings, at }: Results): reado
             },
           ]
         : []
-    return [...alike, ...cold, ...short]
+    return [...alike, ...tooFine, ...cold, ...short]
   })
 }

@@ -117,6 +117,16 @@ describe('record', () => {
       'results/all-alike',
     ],
     [
+      'a port without saying which of its sizes',
+      `${HEAD}after: {operation: ${plan.operations.find(({ process }) => process === 'mill')?.number}}\npieces:\n  - {serial: 1, exhaust: 16.1}\n`,
+      'exhaust height',
+    ],
+    [
+      'more places than a caliper reads',
+      `${HEAD}after: {operation: 20}\npieces:\n  - {serial: 1, seat: 57.2501}\n`,
+      'results/too-fine',
+    ],
+    [
       'a gauge that is none',
       line('  - {serial: 1, seat: 55.13}\n').replace('pieces:', 'gauges: {seat: {gauge: a good eye}}\npieces:'),
       'results/unknown-gauge',
