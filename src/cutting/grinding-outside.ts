@@ -3,6 +3,7 @@ import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { told } from '../known.ts'
 import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
+import { type Held, inChuckings } from './chuckings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
 import { faceGrinding } from './grinding-face.ts'
@@ -53,7 +54,26 @@ export function grindOutside(task: CuttingTask): PlannedCuts {
       ],
     })
   })
-  return { steps: [...steps, ...dressing(task, wheel), ...faceGrinding(task)] }
+  return inChuckings([{ chucking: groundOn(task), steps: [...steps, ...dressing(task, wheel), ...faceGrinding(task)] }])
+}
+
+/** On a mandrel in the bore, or between the centres that the part brings along. */
+function groundOn({ operation, after, part, shop }: CuttingTask): Held['chucking'] {
+  const clocking = `set true within ${operation.setTrue ?? shop.habits.mandrelRunout} mm off axis`
+  if (operation.heldIn === 'centres') {
+    const surface = part.bore.length > 0 ? 'the 60° chamfers of the bore' : 'its centre holes'
+    return {
+      end: 'bottom',
+      grip: { surface, length: 0 },
+      stop: 'the centre, with a driver',
+      heldWith: 'centres',
+      clocking,
+    }
+  }
+  const surface = part.bore[0]?.name ?? 'bore'
+  const length = after.bottom - after.top
+  const stop = "the mandrel's shoulder, top face home"
+  return { end: 'bottom', grip: { surface, length }, stop, heldWith: 'expanding mandrel', clocking }
 }
 
 /** Whether a larger band stands against this end. */
