@@ -1,4 +1,4 @@
-import { mass } from '../../figures.ts'
+import { fixed, mass } from '../../figures.ts'
 import type { Finished, Marked, OutsideOrder, Party } from '../../orders/order.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PaperFigures } from './paper-figures.ts'
@@ -65,7 +65,7 @@ export function orderView(plan: Plan, order: OutsideOrder, figures: PaperFigures
     days: timeWords(order),
     sent: order.sent ?? '',
     wanted: order.due ?? '',
-    price: order.price === undefined ? '' : order.price.amount.toFixed(2),
+    price: order.price === undefined ? '' : fixed(order.price.amount, 2),
     currency: order.price?.currency ?? '',
     task: title,
     pieces: String(pieces),
