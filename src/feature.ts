@@ -65,12 +65,14 @@ export type Groove = Named & {
   readonly roughness?: Roughness
   /** Radius in its floor's corners, at most. */
   readonly corner?: Millimetre
+  /** Of a ring groove: the height that its ring is called. */
+  readonly ring?: Millimetre
 }
 
 export type Hole = Named & {
   readonly kind: 'hole'
   /** Square through the wall, or along the axis through a flange. */
-  readonly through: 'wall' | 'flange'
+  readonly through: 'wall' | 'flange' | 'groove floor'
   readonly band: string
   readonly at: readonly Degree[]
   /** Of a hole through the wall: its middle below the finished top face. */
@@ -80,21 +82,69 @@ export type Hole = Named & {
   readonly size: DrawnSize
 }
 
-/** Milled out of the lower end. */
+/** Turned out from the lower end, blind: what a piston is hollow by. */
+export type Inside = Named & {
+  readonly kind: 'inside'
+  readonly side: 'bore'
+  readonly band: string
+  readonly size: DrawnSize
+  /** Up from the lower end. */
+  readonly deep: DrawnSize
+  readonly corner: Millimetre
+}
+
+/** A crown that is turned to a sphere. */
+export type Dome = Named & {
+  readonly kind: 'dome'
+  readonly side: 'outside'
+  readonly band: string
+  readonly height: Millimetre
+}
+
+/** Across the part, through both bosses, square to the thrust direction. */
+export type PinBore = Named & {
+  readonly kind: 'pin bore'
+  readonly band: string
+  /** Azimuth of its axis. */
+  readonly at: readonly Degree[]
+  readonly size: DrawnSize
+  /** Its axis below the crown's edge. */
+  readonly depth: DrawnSize
+  /** Toward the thrust side. */
+  readonly offset: Millimetre
+  readonly roughness?: Roughness
+  /** Wire of the clip at either end. */
+  readonly clip?: Millimetre
+}
+
+/** A skirt smaller along the pin than across it, and smaller toward its ends. */
+export type Oval = Named & {
+  readonly kind: 'oval'
+  readonly side: 'outside'
+  readonly band: string
+  /** On diameter, along the pin. */
+  readonly ovality: Millimetre
+  /** On diameter, how much smaller the top of the skirt is than its size point. */
+  readonly taper: Millimetre
+}
+
+/** Milled out of the lower end, or through the skirt where it has an upper and a lower edge. */
 export type CutOut = Named & {
   readonly kind: 'cut-out'
   readonly band: string
   readonly at: readonly Degree[]
   /** Chord on the outside. */
   readonly width: DrawnSize
-  /** Up from the lower end. */
+  /** Up from the lower end, or of the window. */
   readonly height: DrawnSize
+  /** Of a window: its upper edge below the top face. */
+  readonly from?: DrawnSize
   readonly corner: Millimetre
 }
 
 /** What a drawing gives beside bands and ports. */
-export type Feature = Chamfer | Undercut | Underside | Groove | Hole | CutOut
+export type Feature = Chamfer | Undercut | Underside | Groove | Hole | CutOut | Inside | Dome | PinBore | Oval
 export type FeatureKind = Feature['kind']
 
-export const isTurned = (feature: Feature): feature is Chamfer | Undercut | Underside | Groove =>
-  feature.kind !== 'hole' && feature.kind !== 'cut-out'
+export const isTurned = (feature: Feature): feature is Chamfer | Undercut | Underside | Groove | Inside | Dome | Oval =>
+  feature.kind !== 'hole' && feature.kind !== 'cut-out' && feature.kind !== 'pin bore'

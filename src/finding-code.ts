@@ -68,7 +68,9 @@ type RouteCode =
   | 'route/waived' // A rule is waived, with the reason given: see that the reason still holds.
 
 /** Chamfers, undercuts, grooves, holes, cut-outs: src/features. */
-type FeatureCode = 'feature/growth-over-tolerance' // What grows or is ground off after a feature is cut varies by more than its tolerance: widen it, mask it, or measure a first article.
+type FeatureCode =
+  | 'feature/clearance' // A piston has too little or too much clearance in the liner that it fits: turn it smaller or larger, or hold both closer.
+  | 'feature/growth-over-tolerance' // What grows or is ground off after a feature is cut varies by more than its tolerance: widen it, mask it, or measure a first article.
 
 /** Sizes, stock and case: src/stock. */
 type StockCode =

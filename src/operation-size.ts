@@ -11,6 +11,12 @@ export type FeatureSize =
   | 'hole'
   | 'circle'
   | 'cut-out'
+  | 'inside'
+  | 'up'
+  | 'pin bore'
+  | 'clip'
+  | 'along the pin'
+  | 'skirt top'
 
 /** A size as it must measure when an operation is done. */
 export type OperationSize = Limits & {
@@ -42,10 +48,17 @@ export const FEATURE_WORDS: Readonly<Record<FeatureSize, string>> = {
   hole: 'Ø',
   circle: 'circle Ø',
   'cut-out': 'width',
+  inside: 'Ø',
+  up: 'depth from the lower end',
+  'pin bore': 'Ø',
+  clip: 'clip groove Ø',
+  'along the pin': 'along the pin Ø',
+  'skirt top': 'at its top Ø',
 }
 
 /** What shrinks as it is cut, or is gauged over; all else of a feature is a hollow that grows. */
-export const isOver = (of: FeatureSize): boolean => of === 'floor' || of === 'circle'
+const OVER: ReadonlySet<FeatureSize> = new Set(['floor', 'circle', 'along the pin', 'skirt top'])
+export const isOver = (of: FeatureSize): boolean => OVER.has(of)
 
 /** How a size is called at the bench: `bore Ø`, `length`, `exhaust top edge`, `exhaust bridge`, `boost width square to the stream`. */
 export function featureWords({

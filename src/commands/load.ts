@@ -2,9 +2,10 @@ import { dirname, join } from 'node:path'
 import type { BatchRequest } from '../batch/batch.ts'
 import { byPlace, type Finding, hasErrors } from '../finding.ts'
 import { type FileKind, kindOfFile } from '../part/file-kind.ts'
-import type { Part } from '../part/part.ts'
+import { fittedOf } from '../part/fitted.ts'
+import { type Part, placeOf } from '../part/part.ts'
 import { type BatchFile, readBatch, readBatchNumber } from '../part/read-batch.ts'
-import { readPart } from '../part/read-part.ts'
+import { type ReadPart, readPart } from '../part/read-part.ts'
 import { readShop } from '../part/read-shop.ts'
 import { fileOfSetting, setValues } from '../part/set-values.ts'
 import { type Setting, settingOf } from '../part/setting.ts'
@@ -44,7 +45,8 @@ export function load(file: string, options: Options, world: World): Loaded {
   const changedShop = setValues(shopWritten, shopFile ?? 'shop.yaml', set.shop, 'shop')
   const partText = changedPart.text ?? written
   const shopText = changedShop.text ?? shopWritten
-  const { part, findings: inPart } = readPart(partText, file)
+  const own = readPart(partText, file)
+  const { part, findings: inPart } = own.part?.fits === undefined ? own : withMate(own.part, own.findings, file, world)
   const { shop, findings: inShop } =
     shopFile === undefined && shopText === ''
       ? { shop: BUILT_IN_SHOP, findings: [] }
@@ -65,6 +67,22 @@ export function load(file: string, options: Options, world: World): Loaded {
     ...(date !== undefined && { date }),
     findings: byPlace([...changedPart.findings, ...changedShop.findings, ...inPart, ...inShop, ...inBatch]),
   }
+}
+
+/** The liner that a piston runs in stands in a file of its own, beside the piston's. */
+function withMate(part: Part, findings: readonly Finding[], file: string, world: World): ReadPart {
+  const mate = join(dirname(file), part.fits ?? '')
+  const at = placeOf(part, '/fits')
+  const fault = (message: string, hint: string): ReadPart => ({
+    part,
+    findings: [...findings, { code: 'input/feature', severity: 'error', message, hint, at }],
+  })
+  if (!world.exists(mate))
+    return fault(`fits: there is no ${part.fits} beside this file`, 'name the part file of the liner')
+  const read = readPart(world.readText(mate), mate)
+  const fitted = read.part && fittedOf(read.part)
+  if (!fitted) return fault(`fits: ${part.fits} has errors, or no bore`, `check ${part.fits} first`)
+  return { part: { ...part, fitted }, findings }
 }
 
 /**

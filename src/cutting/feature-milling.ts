@@ -65,7 +65,8 @@ function hole(task: CuttingTask, feature: PlannedFeature): readonly Step[] {
   const { name, at = [], across, through } = feature
   const size = task.sizes.find(one => one.feature === name && one.of === 'hole')
   if (!size) return []
-  const length = through === 'flange' ? (across?.height ?? 0) : wallOf(task, feature)
+  const blind = through === 'groove floor'
+  const length = blind ? PEG_DEEP : through === 'flange' ? (across?.height ?? 0) : wallOf(task, feature)
   const drills = toolsOf(task.shop, 'drill').filter(({ fluteLength }) => fluteLength >= length)
   const straight = drills.find(({ diameter }) => DRILLED <= size.upper - size.lower && fits(diameter, size))
   const under = drills
@@ -93,6 +94,8 @@ function hole(task: CuttingTask, feature: PlannedFeature): readonly Step[] {
 }
 
 /** Whole tolerance that a drill leaves; how much under a hole a drill goes before the reamer; a larger hole wants a flat. Common practice, no source. */
+/** A peg stands so far in the floor of its groove. Common practice, no source. */
+const PEG_DEEP: Millimetre = 4
 const DRILLED: Millimetre = 0.05
 const UNDER: Millimetre = 0.1
 const DIRECT: Millimetre = 6

@@ -7,6 +7,7 @@ import { chooseTurningTool } from './choose-turning-tool.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
 import { featureSpindle } from './feature-spindle.ts'
 import { plunge } from './groove-cutting.ts'
+import { relieveSkirt } from './piston-cuts.ts'
 import type { Step } from './step.ts'
 
 /** What is turned beside the bands, after the lands that it is cut into: undersides and undercuts, grooves, then the edges. */
@@ -14,16 +15,17 @@ export function turnFeatures(task: CuttingTask): readonly Step[] {
   const own = (task.features ?? []).filter(({ operation }) => operation === task.operation.number)
   return ORDER.flatMap(kind => own.filter(feature => feature.kind === kind)).flatMap(feature => {
     if (feature.kind === 'groove') return grooveSteps(task, feature)
+    if (feature.kind === 'oval') return relieveSkirt(feature)
     return contourSteps(task, feature)
   })
 }
 
 /** Lands stand already; a groove is cut before the edges of its lands are broken. */
-const ORDER: readonly PlannedFeature['kind'][] = ['underside', 'undercut', 'groove', 'chamfer', 'lead']
+const ORDER: readonly PlannedFeature['kind'][] = ['dome', 'underside', 'undercut', 'oval', 'groove', 'chamfer', 'lead']
 
 /** Along its own line with the finishing tool, which has the smallest nose. */
 function contourSteps(task: CuttingTask, feature: PlannedFeature): readonly Step[] {
-  const { kind, name, side = 'outside', line = [], angle, end, corner, written } = feature
+  const { kind, name, sphere, side = 'outside', line = [], angle, end, corner, written } = feature
   const tool = side === 'outside' ? chooseTurningTool(task, 'smallest')?.name : barFor(task, feature)
   if (tool === undefined) return []
   const diameter = diameterAt(task, feature)
@@ -42,6 +44,9 @@ function contourSteps(task: CuttingTask, feature: PlannedFeature): readonly Step
           `${written}: in along the shoulder, out at 15°; corner ${inWords(corner ?? 0)}, tool with a clearance for the face`,
         ]
       : []),
+    ...(sphere === undefined
+      ? []
+      : [`sphere of radius ${sphere.toFixed(2)}, from the rim to the centre; hold it against a template`]),
     ...(kind === 'underside' ? [`from the corner outward, in the chucking that turns the band below it`] : []),
   ]
   return [

@@ -22,6 +22,7 @@ import { lapOutside } from './lapping-outside.ts'
 import type { MillingGrip } from './milling-grip.ts'
 import type { OperationState } from './operation-state.ts'
 import { operationTime } from './operation-time.ts'
+import { borePin, turnInside } from './piston-cuts.ts'
 import type { PlacedPort } from './place-round.ts'
 import { millPorts } from './port-milling.ts'
 import { roughAndFinish } from './rough-and-finish.ts'
@@ -54,6 +55,8 @@ const PLANNERS: Readonly<Partial<Record<Purpose, CutsPlanner>>> = {
   turn: roughAndFinish,
   'mill-ports': millPorts,
   'mill-features': millFeatures,
+  'turn-inside': turnInside,
+  'bore-pin': borePin,
   'deburr-soft': deburrSoft,
   'deburr-ports': deburrPorts,
   'grind-outside': grindOutside,

@@ -27,7 +27,14 @@ export type PlannedFeature = {
   readonly angle?: Degree
   /** Of a hole or a cut-out: its azimuths, and its outline in one of them as half widths about its middle. */
   readonly at?: readonly Degree[]
-  readonly through?: 'wall' | 'flange'
+  readonly through?: 'wall' | 'flange' | 'groove floor'
+  /** Of a pin bore: its axis toward the thrust side, and the wire of its clips. */
+  readonly offset?: Millimetre
+  readonly clip?: Millimetre
+  /** Of a domed crown: its radius. */
+  readonly sphere?: Millimetre
+  /** Of an oval skirt: how far the axis is moved for each side, what radius the tool is set to, and where the relief fades out. */
+  readonly relief?: { readonly offset: Millimetre; readonly radius: Millimetre; readonly fades: Degree }
   readonly middle?: LinePoint
   readonly across?: { readonly width: Millimetre; readonly height: Millimetre }
   /** What a gauge sees beside its sizes. */

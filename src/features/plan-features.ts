@@ -3,7 +3,7 @@ import type { Finding } from '../finding.ts'
 import type { Growth } from '../hardening/growth.ts'
 import type { OperationSize } from '../operation-size.ts'
 import { type Part, placeOf } from '../part/part.ts'
-import type { Operation } from '../route/operation.ts'
+import type { Operation, Purpose } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import { openNotebook } from '../working.ts'
@@ -13,6 +13,7 @@ import type { MadeFeature } from './made-feature.ts'
 import { planChamfer } from './plan-chamfer.ts'
 import { planGroove } from './plan-groove.ts'
 import { planCutOut, planHole } from './plan-hole.ts'
+import { planDome, planInside, planOval, planPinBore } from './plan-piston.ts'
 import { planUndercut, planUnderside } from './plan-undercut.ts'
 
 /** Every feature of the drawing: where it is made, how large it is cut, and what it must measure at the end. */
@@ -73,5 +74,16 @@ function madeOf(given: FeaturesGiven, feature: Feature, milling: number): MadeFe
       return planHole(given, feature, milling)
     case 'cut-out':
       return planCutOut(given, feature, milling)
+    case 'inside':
+      return planInside(given, feature, numberOf(given, 'turn-inside'))
+    case 'pin bore':
+      return planPinBore(given, feature, numberOf(given, 'bore-pin'))
+    case 'dome':
+      return planDome(given, feature)
+    case 'oval':
+      return planOval(given, feature)
   }
 }
+
+const numberOf = ({ operations, turning }: FeaturesGiven, wanted: Purpose): number =>
+  operations.find(({ purpose }) => purpose === wanted)?.number ?? turning

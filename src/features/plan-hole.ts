@@ -78,11 +78,14 @@ export function planHole(given: FeaturesGiven, feature: Hole, operation: number)
 
 export function planCutOut(given: FeaturesGiven, feature: CutOut, operation: number): MadeFeature {
   const { part } = given
-  const { name, band, width, height, corner, at } = feature
+  const { name, band, width, height, corner, at, from } = feature
   const around = part.outside.find(one => one.name === band)
   const sizes = (wide: Limits): readonly OperationSize[] => [
     { ...limitsOf(wide), feature: name, measure: 'width', of: 'cut-out', drawn: width.written },
     { ...limitsOf(height), feature: name, measure: 'height', of: 'cut-out', drawn: height.written },
+    ...(from
+      ? [{ ...limitsOf(from), feature: name, measure: 'depth', of: 'place', drawn: from.written } as const]
+      : []),
   ]
   return {
     planned: {
@@ -93,7 +96,10 @@ export function planCutOut(given: FeaturesGiven, feature: CutOut, operation: num
       written: feature.written,
       at,
       corner,
-      middle: { depth: part.length.nominal - height.nominal / 2, radius: (around?.size.nominal ?? 0) / 2 },
+      middle: {
+        depth: from ? from.nominal + height.nominal / 2 : part.length.nominal - height.nominal / 2,
+        radius: (around?.size.nominal ?? 0) / 2,
+      },
       across: { width: width.nominal, height: height.nominal },
     },
     cut: sizes(hollowAsCut(given, feature, width, operation)),

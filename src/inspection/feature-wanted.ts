@@ -15,6 +15,12 @@ const KIND: Readonly<Record<FeatureSize, GaugeKind>> = {
   hole: 'contour',
   circle: 'outside',
   'cut-out': 'length',
+  inside: 'bore',
+  up: 'depth',
+  'pin bore': 'bore',
+  clip: 'bore',
+  'along the pin': 'outside',
+  'skirt top': 'outside',
 }
 
 const REMARK: Readonly<Partial<Record<FeatureSize, string>>> = {
@@ -23,6 +29,10 @@ const REMARK: Readonly<Partial<Record<FeatureSize, string>>> = {
   'floor in the bore': 'with the hooked jaws',
   hole: 'a pin of the lower limit goes in, one of the upper does not',
   circle: 'over two pins, less one pin',
+  'pin bore': 'two heights, two directions, each boss; a mandrel through both shows whether they are in line',
+  clip: 'a clip goes in and turns',
+  'along the pin': 'at the size point, square to the thrust direction',
+  'skirt top': 'in the thrust direction, just below the rings',
 }
 
 /** A size of a chamfer, groove, hole or cut-out. */
@@ -39,7 +49,12 @@ export function featureSizeWanted(size: OperationSize & { readonly of: FeatureSi
     upper,
     feature,
     written: isOver(of) ? 'shaft' : 'hole',
-    weight: of === 'groove' || of === 'floor' || of === 'floor in the bore' ? 'major' : 'minor',
+    weight:
+      of === 'pin bore'
+        ? 'critical'
+        : of === 'groove' || of === 'along the pin' || of === 'floor' || of === 'floor in the bore'
+          ? 'major'
+          : 'minor',
     ...(remark !== undefined && { remark }),
   }
 }
@@ -94,7 +109,7 @@ function surfaceWanted({ name, roughness, square, kind, middle }: PlannedFeature
 }
 
 function placeWanted({ name, at = [], kind, corner }: PlannedFeature, where: Where): readonly Wanted[] {
-  if (at.length === 0) return []
+  if (at.length === 0 || kind === 'pin bore') return []
   const hours = at.map(azimuth => clockPosition(azimuth)).join(', ')
   return [
     toLookAt({

@@ -12,6 +12,8 @@ import { tidy } from './quantity.ts'
 /** Of the wall, how much the chamfers of one end may take; how much of it an undercut may. Common practice, no source. */
 const CHAMFERED = 0.7
 const UNDERCUT = 1 / 3
+/** What a pin keeps of its wall at the end face, mm. */
+const PIN_END: Millimetre = 0.5
 /** Of its diameter, how near the middle of a hole may stand to an end. Common practice, no source. */
 const HOLE_EDGE = 1
 
@@ -154,6 +156,7 @@ function thinEdges(part: Part): readonly PartFault[] {
     })
     const taken = near.reduce((sum, { length, angle }) => sum + middleOf(length) * Math.tan(radians(angle)), 0)
     const last = near.at(-1)
+    if (part.kind === 'pin' && wall !== undefined && wall - taken >= PIN_END - 1e-9) return []
     if (!last || wall === undefined || taken <= CHAMFERED * wall) return []
     return [
       fault(

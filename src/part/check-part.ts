@@ -2,6 +2,7 @@ import type { Finding } from '../finding.ts'
 import { checkFeatures } from './check-features.ts'
 import { checkGrooves } from './check-grooves.ts'
 import { checkNames } from './check-names.ts'
+import { checkPiston } from './check-piston.ts'
 import { checkPlatedBore } from './check-plated-bore.ts'
 import { checkPlausible } from './check-plausible.ts'
 import { checkPortExtents } from './check-port-extents.ts'
@@ -15,6 +16,7 @@ const CHECKS: readonly ((part: Part) => readonly PartFault[])[] = [
   checkWalls,
   checkGrooves,
   checkFeatures,
+  checkPiston,
   checkPortExtents,
   checkPlatedBore,
   checkPlausible,

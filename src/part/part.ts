@@ -170,6 +170,15 @@ export type Waiver = {
 
 export type GeneralTolerance = 'f' | 'm' | 'c' | 'v'
 
+/** What a piston runs in. */
+export type Fitted = {
+  readonly number: string
+  readonly revision: string
+  readonly grade: string
+  /** The running bore. */
+  readonly bore: Limits
+}
+
 export type Part = {
   readonly number: string
   readonly title: string
@@ -191,6 +200,9 @@ export type Part = {
   readonly datum?: Datum
   /** Chamfers, undercuts, grooves, holes, cut-outs: in the order of the file. */
   readonly features: readonly Feature[]
+  /** File of the liner that a piston runs in, and what has been read of it. */
+  readonly fits?: string
+  readonly fitted?: Fitted
   readonly generalTolerance: GeneralTolerance
   readonly waive: readonly Waiver[]
   /** Where every value of the part file stands, by pointer: `/ports/1/corner`. */

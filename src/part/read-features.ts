@@ -1,17 +1,22 @@
 import { type Band, bandAt } from '../band.ts'
 import type { CutOut, Feature, Groove, Hole } from '../feature.ts'
-import { type Degree, wrapped } from '../units.ts'
+import type { DrawnSize } from '../limits.ts'
 import { present } from './open-document.ts'
 import type { GeneralTolerance } from './part.ts'
+import { azimuthsOf } from './read-azimuths.ts'
 import { readBandFeatures } from './read-band-features.ts'
+import { readEnds } from './read-ends.ts'
+import { readPiston } from './read-piston.ts'
 import type { View } from './view.ts'
 
-type Body = { readonly outside: readonly Band[]; readonly bore: readonly Band[] }
+type Body = { readonly outside: readonly Band[]; readonly bore: readonly Band[]; readonly length: DrawnSize }
 
 /** All that the drawing gives beside bands, faces and ports. */
 export function readFeatures(body: View, bands: Body, general: GeneralTolerance): readonly Feature[] {
   return [
     ...readBandFeatures(body, bands, general),
+    ...readEnds(body, bands, general),
+    ...readPiston(body, { ...bands, general }),
     ...body.each('grooves').flatMap((view, index) => grooveOf(view, index, bands, general) ?? []),
     ...body.each('holes').flatMap((view, index) => holeOf(view, index, bands, general) ?? []),
     ...(body.into('bottom')?.each('skirt-cut-outs') ?? []).flatMap(
@@ -109,13 +114,4 @@ function cutOutOf(view: View, index: number, { outside }: Body, general: General
   const many = at.length > 1 ? `${at.length} × ` : ''
   const written = `${many}${width.nominal} wide, ${height.nominal} high`
   return { kind: 'cut-out', name, written, band: band.name, at, width, height, corner, path: view.path }
-}
-
-/** `at`, its mirror image with `mirror: true`, or `count` of them evenly round. */
-function azimuthsOf(view: View): readonly Degree[] {
-  const at = view.quantity('at', 'angle', { from: -360, upTo: 360 }) ?? 0
-  const count = view.count('count') ?? 1
-  if (count > 1) return Array.from({ length: count }, (_, turn) => wrapped(at + (360 * turn) / count))
-  const own = wrapped(at)
-  return view.flag('mirror') && own !== 0 && own !== 180 ? [own, wrapped(-at)] : [own]
 }

@@ -79,7 +79,7 @@ function partOf(root: View, places: Part['places'], file: string): Part | undefi
     waive,
     places,
     file,
-    ...present({ engine, hardening, plating, datum }),
+    ...present({ engine, hardening, plating, datum, fits: root.text('fits') }),
   }
 }
 

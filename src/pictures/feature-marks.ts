@@ -71,7 +71,7 @@ function featureRuns({ shape, seen, view }: PartView, feature: PlannedFeature): 
   const runs = (radius: Millimetre, from: Degree): readonly (readonly XY[])[] =>
     radius <= 0
       ? []
-      : at.flatMap(azimuth =>
+      : (feature.kind === 'pin bore' ? at.flatMap(azimuth => [azimuth, azimuth + 180]) : at).flatMap(azimuth =>
           seenRuns(outlineOn(feature, azimuth, radius), from).map(run => run.map(point => seen(point, radius))),
         )
   return [...runs(outside, outsideSeen(view)), ...runs(bore, boreSeen(view))]

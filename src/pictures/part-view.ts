@@ -138,7 +138,7 @@ const onPaperScale = (at: PartView['at']): number => (at(1, 0).x - at(0, 0).x) /
 
 /** Edges of the bore behind the section: its ends, its steps and what is turned into it, seen as lines across. */
 function boreEdges({ shape, at, features }: PartView): readonly Mark[] {
-  if (shape.bore.length === 0) return []
+  if (shape.bore.length === 0 && !features.some(({ side }) => side === 'bore')) return []
   return cornersOf(outlineWith(shape, features, 'bore'), Math.max).map(({ depth, radius }) =>
     line(at(depth, 0), at(depth, radius), OUTLINE),
   )

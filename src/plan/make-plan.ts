@@ -4,6 +4,7 @@ import { portsAsCut } from '../cutting/ports-as-cut.ts'
 import { timingBreak } from '../edges/edge-break.ts'
 import { planEdges } from '../edges/plan-edges.ts'
 import { planFeatures } from '../features/plan-features.ts'
+import { planFit } from '../features/plan-fit.ts'
 import { byPlace, type Finding } from '../finding.ts'
 import { planInspection } from '../inspection/plan-inspection.ts'
 import { withChartPlaces, withLadderPlaces, withPlaces, withPlatingPlaces } from '../inspection/size-places.ts'
@@ -62,6 +63,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     shapes: stock.shapes,
     growth: stock.case?.growth ?? stock.quench?.growth,
   })
+  const fitted = planFit(part)
   const edges = planEdges({ part, shop, operations, ports: ports.ports, stock })
 
   const sizes = new Map<number, readonly OperationSize[]>(
@@ -152,7 +154,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
     batch: batch.batch,
     material: batch.material,
   })
-  const rooms = [route, stock, features, ports, edges, batch, cutting, inspection]
+  const rooms = [route, stock, features, fitted, ports, edges, batch, cutting, inspection]
   const findings = byPlace([...rooms.flatMap(room => room.findings), ...checkDrills(part, shop, asCut)])
   return {
     findings,
@@ -172,6 +174,7 @@ export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Pl
       ...(stock.plating && { plating: withPlatingPlaces(stock.plating, checked) }),
       ports: asCut,
       features: features.features,
+      ...(fitted.fit && { fit: fitted.fit }),
       setUps: cutting.setUps,
       ...(cutting.clocking && { clocking: cutting.clocking }),
       ...(cutting.millingGrip && { millingGrip: cutting.millingGrip }),

@@ -7,6 +7,7 @@ import type { MillingGrip } from '../cutting/milling-grip.ts'
 import type { SetUp } from '../cutting/set-up.ts'
 import type { OperationTime, Step } from '../cutting/step.ts'
 import type { PlannedFeature } from '../features/feature-plan.ts'
+import type { Fit } from '../features/plan-fit.ts'
 import type { Finding } from '../finding.ts'
 import type { CasePlan } from '../hardening/case-plan.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
@@ -63,6 +64,8 @@ export type Plan = {
   readonly ports: readonly PlannedPort[]
   /** Chamfers, undercuts, grooves, holes, cut-outs, each with the operation that makes it. */
   readonly features: readonly PlannedFeature[]
+  /** Of a piston whose file names its liner. */
+  readonly fit?: Fit
   /** The milling of the ports, in the order of cutting: one tilt and one tool each. */
   readonly setUps: readonly SetUp[]
   /** How the tilts are gone through, and what brings azimuth 0 back. */

@@ -10,6 +10,8 @@ export type Purpose =
   | 'turn'
   | 'mill-ports'
   | 'mill-features'
+  | 'turn-inside'
+  | 'bore-pin'
   | 'deburr-soft'
   | 'nitride'
   | 'case-harden'

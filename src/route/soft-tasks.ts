@@ -1,12 +1,13 @@
 import { endInRotary } from '../chucking.ts'
-import { type Feature, isTurned } from '../feature.ts'
+import type { Feature } from '../feature.ts'
 import { cautionsFor } from '../handbook/residual-hazards.ts'
 import type { Part } from '../part/part.ts'
 import type { Process } from '../process.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { FinishingNeeds } from './needs.ts'
+import { pistonTasks } from './piston-tasks.ts'
 import type { Task } from './rules/route-rule.ts'
-import { chamfered, roughAndRelieved, roughedAndFinished } from './turning-tasks.ts'
+import { chamfered, roughAndRelieved, roughedAndFinished, roughedAround } from './turning-tasks.ts'
 
 export type TaskSketch = Omit<Task, 'place' | 'workCentre' | 'cautions' | 'name'> & {
   readonly name: string
@@ -32,6 +33,7 @@ export function softTasks(
   stressRelieved: boolean,
 ): readonly TaskSketch[] {
   const marked = markedSurface(part, needs)
+  const piston = pistonTasks(part)
   return [
     {
       purpose: 'saw-blanks',
@@ -42,7 +44,11 @@ export function softTasks(
       surfaces: ['length'],
       why: ['one blank a piece, with stock to face at both ends'],
     },
-    ...(stressRelieved ? roughAndRelieved(part) : roughedAndFinished(part)),
+    ...(stressRelieved
+      ? roughAndRelieved(part)
+      : piston.length > 0
+        ? roughedAround(part, piston)
+        : roughedAndFinished(part)),
     ...(part.ports.length > 0 ? millPorts(part, endInRotary(headFaces)) : millFeatures(part)),
     {
       purpose: 'deburr-soft',
@@ -84,7 +90,8 @@ function millPorts(part: Part, held: 'top' | 'bottom'): readonly TaskSketch[] {
   ]
 }
 
-const milledFeatures = ({ features }: Part): readonly Feature[] => features.filter(feature => !isTurned(feature))
+const milledFeatures = ({ features }: Part): readonly Feature[] =>
+  features.filter(({ kind }) => kind === 'hole' || kind === 'cut-out')
 
 /** Holes and cut-outs of a part without ports, which are else made in the clamping of the ports. */
 function millFeatures(part: Part): readonly TaskSketch[] {

@@ -7,10 +7,14 @@ import type { TaskSketch } from './soft-tasks.ts'
 
 const bands = (part: Part): readonly string[] => [...part.outside, ...part.bore].map(({ name }) => name)
 const FACES = ['top', 'bottom', 'length'] as const
-const turnedFeatures = ({ features }: Part): readonly string[] => features.filter(isTurned).map(({ name }) => name)
+const turnedFeatures = ({ features }: Part): readonly string[] =>
+  features.filter(feature => isTurned(feature) && feature.kind !== 'inside').map(({ name }) => name)
 
 /** Heat lies between: the lathe has the part twice. */
-export function roughAndRelieved(part: Part): readonly TaskSketch[] {
+export const roughAndRelieved = (part: Part): readonly TaskSketch[] => roughedAround(part, stressRelief(part))
+
+/** Other work lies between roughing and finishing. */
+export function roughedAround(part: Part, between: readonly TaskSketch[]): readonly TaskSketch[] {
   return [
     {
       purpose: 'rough-turn',
@@ -21,7 +25,7 @@ export function roughAndRelieved(part: Part): readonly TaskSketch[] {
       surfaces: [...bands(part), ...FACES],
       why: ['takes the bulk off while the part may still move'],
     },
-    ...stressRelief(part),
+    ...between,
     {
       ...finishedIn(part),
       purpose: 'finish-turn',
@@ -87,6 +91,8 @@ function finishHolding(part: Part): string {
     const bored = bore.length > 0 && !drilledBore(part) ? 'bore, ' : ''
     return `Hold ${seat} in bored soft jaws; ${bored}face to length and renew the ${centres}; then between centres in them, driven by the end face, turn ${seat} end to end`
   }
+  if (part.features.some(feature => feature.kind === 'inside'))
+    return 'Seat the register on its spigot and draw the piston down by a bolt through a dummy pin; lands, skirt, ring grooves and crown in one holding'
   if (bore.length === 0) return `Hold ${seat} in bored soft jaws; finish ${first}; turn round in soft jaws for the rest`
   return `Hold ${seat} in bored soft jaws; finish ${first} and the bore in one holding; turn round on an expanding mandrel in the bore for the rest`
 }

@@ -2,7 +2,7 @@ import type { Plan } from '../../src/plan/plan.ts'
 import { EVERY_CASE_FIELD } from './every-case-field.ts'
 import { EVERY_CLOCKING_FIELD } from './every-clocking-field.ts'
 import { EVERY_DATE_AND_PRICE } from './every-date-and-price.ts'
-import { EVERY_FEATURE_FIELD } from './every-feature-field.ts'
+import { EVERY_FEATURE_FIELD, EVERY_FIT_FIELD } from './every-feature-field.ts'
 import type { EveryField } from './every-field-of.ts'
 import { EVERY_FIXTURE_FIELD } from './every-fixture-field.ts'
 import { EVERY_GAS_FIELD } from './every-gas-field.ts'
@@ -123,6 +123,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
   },
   ports: [EVERY_PORT_FIELD],
   features: [EVERY_FEATURE_FIELD],
+  fit: EVERY_FIT_FIELD,
   setUps: [EVERY_SET_UP_FIELD],
   millingGrip: EVERY_MILLING_GRIP_FIELD,
   clocking: EVERY_CLOCKING_FIELD,

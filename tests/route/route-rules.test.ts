@@ -32,6 +32,10 @@ const CASES: Readonly<Record<string, { readonly orders: Pair; readonly leaves: P
     orders: [task('finish-turn'), task('mill-features')],
     leaves: [task('deburr-soft'), task('mill-features')],
   },
+  'pin-bored-before-lands': {
+    orders: [task('bore-pin'), task('finish-turn')],
+    leaves: [task('bore-pin'), task('grind-outside')],
+  },
   'marked-on-a-finished-face': {
     orders: [task('finish-turn'), task('deburr-soft', MARKS)],
     leaves: [task('mill-ports'), task('deburr-soft', MARKS)],

@@ -9,6 +9,8 @@ const PROCESS: Readonly<Record<Purpose, Process>> = {
   'finish-turn': 'turn',
   turn: 'turn',
   'mill-features': 'mill',
+  'turn-inside': 'turn',
+  'bore-pin': 'drill',
   'mill-ports': 'mill',
   'deburr-soft': 'deburr',
   nitride: 'nitride',

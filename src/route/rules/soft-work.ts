@@ -43,6 +43,14 @@ export const SOFT_WORK_RULES: readonly RouteRule[] = [
     applies: (first, then) => first.process === 'turn' && then.purpose === 'mill-features',
   },
   {
+    name: 'pin-bored-before-lands',
+    because: 'the pin bore is bored from the register, and lands and skirt are turned last, drawn down by it',
+    source: COMMON_PRACTICE,
+    applies: (first, then) =>
+      (first.purpose === 'bore-pin' && then.purpose === 'finish-turn') ||
+      (first.purpose === 'turn-inside' && then.purpose === 'bore-pin'),
+  },
+  {
     name: 'marked-on-a-finished-face',
     because: 'a number cut before finish turning is turned off',
     source: COMMON_PRACTICE,
