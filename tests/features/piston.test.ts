@@ -80,12 +80,12 @@ describe('a piston in aluminium', () => {
     expect(order.filter(purpose => made.includes(purpose))).toEqual(made)
   })
 
-  it('has its ring grooves cut after the skirt is finished and relieved', () => {
+  it('has its ring grooves cut after their land is finished, and the skirt relieved after it is round', () => {
     const steps =
       plan.operations.find(({ purpose }) => purpose === 'finish-turn')?.steps.map(({ action }) => action) ?? []
     const at = (action: string): number => steps.indexOf(action)
     expect(at('relieve shape of skirt, both sides')).toBeGreaterThan(at('finish skirt'))
-    expect(at('groove ring groove 1')).toBeGreaterThan(at('relieve shape of skirt, both sides'))
+    expect(at('groove ring groove 1')).toBeGreaterThan(at('finish crown land'))
   })
 
   it('is checked for all of it at the end', () => {
