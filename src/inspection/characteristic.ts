@@ -25,4 +25,6 @@ export type Characteristic = {
   readonly plan: string
   /** One line that the inspector needs. */
   readonly remark?: string
+  /** The characteristic under which it was read before, where nothing has changed it since. */
+  readonly readAt?: number
 }

@@ -11,6 +11,7 @@ import type { Shop } from '../shop/shop.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { Characteristic } from './characteristic.ts'
 import { type Found, gaugeFindings, roughnessFindings } from './inspection-findings.ts'
+import { withReadBefore } from './read-before.ts'
 import { sampleOf, workSamples } from './sample-size.ts'
 import { warmGiven } from './size-wanted.ts'
 import type { Wanted } from './wanted.ts'
@@ -35,7 +36,10 @@ export function planInspection({
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))
   return {
-    characteristics: found.map((one, index) => characteristic(part, one, index + 1, pieces)),
+    characteristics: withReadBefore(
+      found.map((one, index) => characteristic(part, one, index + 1, pieces)),
+      operations,
+    ),
     findings: [...gaugeFindings(part, shop, found), ...roughnessFindings(part, operations)],
     workings: workingsOf(planned, found, pieces),
   }

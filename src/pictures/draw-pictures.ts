@@ -23,11 +23,14 @@ const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
 /** Where that saves a page. */
 const SMALL_ROOM: Room = { width: WIDTH, height: onPaper(60) }
-/** Half the width of a sheet, beside the sizes that an order tells of. */
-const ORDER_ROOM: Room = { width: onPaper(88), height: onPaper(76) }
-const PLAN_VIEW_ROOM: Room = { width: WIDTH, height: onPaper(105) }
+/** Half the width of a sheet. */
+const HALF = onPaper(88)
+/** Beside the sizes that an order tells of. */
+const ORDER_ROOM: Room = { width: HALF, height: onPaper(76) }
+/** Two beside each other. */
+const PLAN_VIEW_ROOM: Room = { width: HALF, height: onPaper(72) }
 const CHART_ROOM: Room = { width: WIDTH, height: onPaper(85) }
-const FIXTURE_ROOM: Room = { width: WIDTH, height: onPaper(128) }
+const FIXTURE_ROOM: Room = { width: HALF, height: onPaper(74) }
 const AREA_ROOM: Room = { width: WIDTH, height: onPaper(80) }
 const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
 

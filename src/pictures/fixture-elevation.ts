@@ -30,7 +30,8 @@ import { firstCutMarks, roughingMarks } from './roughing-marks.ts'
 import { scalesThatFit, scaleWritten } from './scale.ts'
 import { inMachine, type MachinePoint, placesOf, type SetUp, tiltedPlace } from './set-up.ts'
 
-const LABEL_ROOM = { width: onPaper(90), height: onPaper(14) }
+/** Labels take half of a narrow room. */
+const LABEL_ROOM = { width: onPaper(90), share: 0.45, height: onPaper(14) }
 
 /** The set-up seen along +Y: pivot, rotary centre line, the blank as milled, and the cutter in every window's place. */
 export function drawFixture({
@@ -58,10 +59,12 @@ export function drawFixture({
   const part = { width: right - left, height: high - low }
   const caption = (scale: number): readonly string[] => [
     `Tilt ${angle(tilt)}°. Seen along +Y: X to the right, Z up, both from the pivot${units === 'inch' ? ', in inches' : ''}. Scale ${scaleWritten(scale)}. Cutter axis down -Z. ${assumedWords(fixture, assumed, units)}`,
-    'Windows at their middle on the finished bore. Prove the setting with the spindle stopped. The machine’s own manual and local rules go first.',
   ]
   const foot = captionBlock(caption(1), room.width, measure).height
-  const space = { width: room.width - LABEL_ROOM.width, height: room.height - LABEL_ROOM.height - foot }
+  const space = {
+    width: room.width - Math.min(LABEL_ROOM.width, LABEL_ROOM.share * room.width),
+    height: room.height - LABEL_ROOM.height - foot,
+  }
   const scales = scalesThatFit(part, space, 2)
   let marks: readonly Mark[] = []
   let listed: Listed = { marks: [], captions: [] }

@@ -23,7 +23,8 @@ import { scalesThatFit, scaleWritten } from './scale.ts'
 
 const CAPTION = 14
 /** Kept free around the part for labels. */
-const LABEL_ROOM = { width: onPaper(88), height: onPaper(40) }
+/** Labels take half of a narrow room. */
+const LABEL_ROOM = { width: onPaper(88), share: 0.5, height: onPaper(40) }
 
 type Turned = { readonly at: (azimuth: Degree, radius: Millimetre) => XY; readonly page: (azimuth: Degree) => Degree }
 
@@ -39,7 +40,10 @@ export function drawPlanView(plan: Plan, room: Room, measure: Measure, units: Un
   const datum = drawnDatum(plan.clocking?.datum)
   const widest = Math.max(2 * outside, datum?.place.diameter ?? 0)
   const part = { width: widest, height: widest }
-  const space = { width: room.width - LABEL_ROOM.width, height: room.height - LABEL_ROOM.height - CAPTION }
+  const space = {
+    width: room.width - Math.min(LABEL_ROOM.width, LABEL_ROOM.share * room.width),
+    height: room.height - LABEL_ROOM.height - CAPTION,
+  }
   const frame = { x: 0, y: 0, width: room.width, height: room.height - CAPTION }
   let marks: readonly Mark[] = []
   let listed: Listed = { marks: [], captions: [] }

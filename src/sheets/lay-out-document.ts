@@ -2,7 +2,7 @@ import type { Picture } from '../pictures/picture.ts'
 import { alignDecimals } from './align-decimals.ts'
 import type { Item, Tag } from './display-list.ts'
 import { slicesOf } from './layout.ts'
-import { isNode, type Node } from './markup.ts'
+import { has, isNode, type Node } from './markup.ts'
 import { footItems, headItems, type SheetTitle, type TitleBlock } from './page-frame.ts'
 import { paginate } from './paginate.ts'
 import type { Fill, View } from './render-template.ts'
@@ -15,10 +15,13 @@ export type SheetToPrint = SheetTitle & {
   readonly view: View
   /** Words that it is asked for by, beside its corner: the numbers of its operations, a name. */
   readonly names: readonly string[]
+  /** Shares the page of the sheet before it where both find room on one. */
+  readonly joins?: boolean
 }
 
 /** A sheet as marked up, with its drawings and the numbers of the pages that it takes: none on a screen. */
 export type LaidSheet = SheetTitle & {
+  readonly names: readonly string[]
   readonly nodes: readonly Node[]
   readonly pictures: ReadonlyMap<string, Picture>
   readonly from: number
@@ -57,16 +60,23 @@ export function layOutDocument(
   { measure }: Pick<Typeface, 'measure'>,
 ): LaidDocument {
   const sheet = sheetOf(paper, way)
-  let to = 0
-  const laid = sheets.map(({ template, view, documentType, corner, heading }) => {
+  const lay = (nodes: readonly Node[], section: Tag): Bodies =>
+    screenOnly ? { bodies: [], pictures: drawn.pictures } : bodiesOf({ nodes, section, sheet, measure, ...drawn })
+  const joined: Laid[] = []
+  for (const { template, view, documentType, corner, heading, names, joins } of sheets) {
     const nodes = alignDecimals(fill(template, view))
-    const title = { documentType, corner, heading, nodes }
     const section: Tag = { type: 'Sect' }
-    if (screenOnly) return { ...title, pictures: drawn.pictures, from: 0, to: 0, section, bodies: [] }
-    const { bodies, pictures } = bodiesOf({ nodes, section, sheet, measure, ...drawn })
+    const one = { documentType, corner, heading, names, nodes, section, ...lay(nodes, section) }
+    const before = joins && !screenOnly ? joined.at(-1) : undefined
+    const both = before && together(before, one, lay)
+    if (both) joined.splice(-1, 1, both)
+    else joined.push(one)
+  }
+  let to = 0
+  const laid = joined.map(one => {
     const from = to + 1
-    to += bodies.length
-    return { ...title, pictures, from, to, section, bodies }
+    to += one.bodies.length
+    return screenOnly ? { ...one, from: 0, to: 0 } : { ...one, from, to }
   })
   const pages = laid.flatMap(({ section, bodies, from, ...title }) =>
     bodies.map((items, index) => [
@@ -77,6 +87,37 @@ export function layOutDocument(
   )
   return { sheet, paper, block, set, pages, sheets: laid.map(({ section: _, bodies: __, ...rest }) => rest) }
 }
+
+type Laid = SheetTitle &
+  Bodies & { readonly nodes: readonly Node[]; readonly names: readonly string[]; readonly section: Tag }
+
+/** Two sheets as one, where one page takes both. */
+function together(
+  before: Laid,
+  { nodes, corner, heading, names }: Laid,
+  lay: (nodes: readonly Node[], section: Tag) => Bodies,
+): Laid | undefined {
+  if (before.bodies.length > 1) return undefined
+  const all = [...before.nodes.map(unpinned), ...nodes]
+  const section: Tag = { type: 'Sect' }
+  const { bodies, pictures } = lay(all, section)
+  if (bodies.length > 1) return undefined
+  const both = (a: string, b: string, between: string): string => (a === b ? a : `${a}${between}${b}`)
+  return {
+    ...before,
+    corner: before.corner.length + corner.length > 12 ? before.corner : both(before.corner, corner, ' '),
+    heading: both(before.heading, heading, '; '),
+    names: [...before.names, ...names],
+    nodes: all,
+    section,
+    bodies,
+    pictures,
+  }
+}
+
+/** What stood at the foot of a page stands where it comes. */
+const unpinned = (node: Node): Node =>
+  isNode(node) && has(node, 'bottom') ? { ...node, classes: node.classes.filter(name => name !== 'bottom') } : node
 
 type Bodies = { readonly bodies: readonly (readonly Item[])[]; readonly pictures: ReadonlyMap<string, Picture> }
 

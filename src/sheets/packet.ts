@@ -21,7 +21,7 @@ export function packet(plan: Plan, options: PacketOptions): Promise<Printed> {
   const wants = (reader: Reader): boolean => readers === undefined || readers.includes(reader)
   return printSets(plan, options, {
     onPaper: ({ reader }) => reader !== 'asked' && reader !== 'file' && wants(reader),
-    onScreen: ({ reader }) => reader !== 'asked' && wants('file'),
+    onScreen: () => wants('file'),
   })
 }
 
@@ -30,7 +30,7 @@ export type Choice = {
   readonly onPaper: (set: PacketSet) => boolean
   readonly onScreen: (set: PacketSet) => boolean
   /** Left out: all sheets of a set. */
-  readonly only?: (sheet: PacketSet['sheets'][number], set: PacketSet) => boolean
+  readonly only?: (names: readonly string[]) => boolean
   /** Printed in every head. */
   readonly note?: string
 }
@@ -48,7 +48,7 @@ export function printSets(plan: Plan, options: PacketOptions, choice: Choice): P
       name,
       onPaper: formats.pdf && choice.onPaper(set),
       onScreen: formats.html && choice.onScreen(set),
-      ...(only && { only: sheets.map(sheet => only(sheet, set)) }),
+      ...(only && { only }),
       set: title,
       way,
       screenOnly: reader === 'file',

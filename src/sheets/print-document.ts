@@ -28,8 +28,8 @@ export type NamedDocument = DocumentToPrint & {
   readonly name: string
   readonly onPaper: boolean
   readonly onScreen: boolean
-  /** Of each sheet whether it is wanted on paper; left out: all are. */
-  readonly only?: readonly boolean[]
+  /** Whether a sheet of such names is wanted on paper; left out: all are. */
+  readonly only?: (names: readonly string[]) => boolean
 }
 
 /** Lays every document out once and paints what is asked for. Same input, same bytes. */
@@ -49,8 +49,8 @@ export async function printDocuments(given: readonly NamedDocument[], options: P
 }
 
 /** Some sheets of a document, each numbered as it is in the whole. */
-function sheetsOf(laid: LaidDocument, only: readonly boolean[]): LaidDocument {
-  const sheets = laid.sheets.filter((_, index) => only[index])
+function sheetsOf(laid: LaidDocument, only: (names: readonly string[]) => boolean): LaidDocument {
+  const sheets = laid.sheets.filter(({ names }) => only(names))
   return {
     ...laid,
     pages: sheets.flatMap(({ from, to }) => laid.pages.slice(from - 1, to)),

@@ -1,13 +1,11 @@
-import type { Characteristic } from '../inspection/characteristic.ts'
 import type { OutsideOrder } from '../orders/order.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Reader } from '../reader.ts'
+import { floorSheets } from './floor-sheets.ts'
+import { inspectionSheets } from './inspection-sheets.ts'
 import type { SheetToPrint } from './lay-out-document.ts'
 import { orderSheets } from './order-sheets.ts'
 import type { Way } from './theme.ts'
-import { inspectionView } from './views/inspection-view.ts'
-import { materialView } from './views/material-view.ts'
-import { operationView } from './views/operation-view.ts'
 import type { PaperFigures } from './views/paper-figures.ts'
 import { portsView } from './views/ports-view.ts'
 import { routeCardView } from './views/route-card-view.ts'
@@ -40,10 +38,17 @@ export function packetSets(plan: Plan, pictures: readonly string[], figures: Pap
       reader: 'inspection',
       name: 'inspection',
       title: 'Inspection',
-      way: 'upright',
-      sheets: STAGES.flatMap(stage => inspectionSheets(plan, stage, figures)),
+      way: 'across',
+      sheets: inspectionSheets(plan, figures),
     },
     ...plan.orders.map(order => orderSet(plan, order, figures)),
+    {
+      reader: 'asked',
+      name: 'check-paper',
+      title: 'Check paper',
+      way: 'upright',
+      sheets: plan.ports.length === 0 ? [] : [CHECK_PAPER],
+    },
     {
       reader: 'file',
       name: 'file',
@@ -68,40 +73,13 @@ const orderSet = (plan: Plan, order: OutsideOrder, figures: PaperFigures): Packe
   })),
 })
 
-const floorSheets = (plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] => [
-  {
-    template: 'route-card',
-    documentType: 'Route card',
-    corner: plan.part.number,
-    heading: `Route of batch ${plan.batch.number}`,
-    view: routeCardView(plan, figures),
-    names: ['route'],
-  },
-  {
-    template: 'material',
-    documentType: 'Material sheet',
-    corner: 'Bar',
-    heading: 'Bar to pull and cut',
-    view: materialView(plan, figures),
-    names: ['material'],
-  },
-  ...plan.operations.map(operation => ({
-    template: 'operation',
-    documentType: 'Operation sheet',
-    corner: String(operation.number),
-    heading: operation.name,
-    view: operationView(plan, operation, figures),
-    names: [String(operation.number)],
-  })),
-  ...portSheets(plan, pictures, figures),
-]
-
-function portSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
-  if (plan.ports.length === 0) return []
-  const milling = plan.operations.find(({ purpose }) => purpose === 'mill-ports')
-  const heading = milling ? `Port setting for operation ${milling.number}` : 'Port setting'
-  const view = portsView(plan, figures, pictures)
-  return [{ template: 'ports', documentType: 'Port setting sheet', corner: 'Ports', heading, view, names: ['ports'] }]
+const CHECK_PAPER: SheetToPrint = {
+  template: 'check-paper',
+  documentType: 'Check paper',
+  corner: '1:1',
+  heading: 'Ports at true size, to cut out',
+  view: {},
+  names: ['check-paper'],
 }
 
 /** What nobody carries about: it is looked up. */
@@ -115,6 +93,7 @@ const fileSheets = (plan: Plan, pictures: readonly string[], figures: PaperFigur
     names: ['calendar'],
   },
   ...stockSheets(plan, pictures, figures),
+  ...portsFile(plan, pictures, figures),
   ...(plan.workings.length === 0
     ? []
     : [
@@ -129,35 +108,16 @@ const fileSheets = (plan: Plan, pictures: readonly string[], figures: PaperFigur
       ]),
 ]
 
+function portsFile(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
+  if (plan.ports.length === 0) return []
+  const view = portsView(plan, figures, pictures)
+  const heading = 'Ports: edges, timing, areas'
+  return [{ template: 'ports-file', documentType: 'Ports', corner: 'Ports', heading, view, names: ['ports-file'] }]
+}
+
 function stockSheets(plan: Plan, pictures: readonly string[], figures: PaperFigures): readonly SheetToPrint[] {
   if (plan.stock.length === 0 && plan.ladders.length === 0) return []
   const view = stockView(plan, figures, pictures)
   const heading = 'Stock left for finishing'
   return [{ template: 'stock', documentType: 'Stock sheet', corner: 'Stock', heading, view, names: ['stock'] }]
-}
-
-type Stage = Characteristic['stage']
-const STAGES: readonly Stage[] = ['in-process', 'before-sending', 'on-return', 'final']
-const STAGE_WORDS: { readonly [stage in Stage]: string } = {
-  'in-process': 'in process',
-  'before-sending': 'before sending',
-  'on-return': 'on return',
-  final: 'final',
-}
-
-function inspectionSheets(plan: Plan, stage: Stage, figures: PaperFigures): readonly SheetToPrint[] {
-  const characteristics = plan.inspection.characteristics.filter(characteristic => characteristic.stage === stage)
-  if (characteristics.length === 0) return []
-  const words = STAGE_WORDS[stage]
-  const view = inspectionView(plan, characteristics, figures)
-  return [
-    {
-      template: 'inspection',
-      documentType: `Inspection sheet, ${words}`,
-      corner: 'Check',
-      heading: `Inspection ${words}`,
-      view,
-      names: ['inspection'],
-    },
-  ]
 }

@@ -14,16 +14,19 @@ export function sheetNames(plan: Plan): readonly string[] {
 
 /** Single sheets of an issued plan again, each with the number that it has in its set, and marked as a copy. */
 export function sheetsAgain(plan: Plan, names: readonly string[], options: PacketOptions): Promise<Printed> {
-  const isAsked = (sheet: Sheet): boolean => sheet.names.some(name => names.includes(name))
-  const note = 'COPY of the sheet as issued'
+  const isWanted = (own: readonly string[]): boolean => own.some(name => names.includes(name))
+  const isAsked = (sheet: Sheet): boolean => isWanted(sheet.names)
+  const isIssued = ({ reader }: PacketSet): boolean => reader !== 'asked'
+  const issued = packetSets(plan, [], paperFigures('mm')).filter(set => set.sheets.some(isAsked))
   return printSets(
     plan,
     { ...options, formats: { pdf: true, html: false } },
     {
       onPaper: ({ reader, sheets }) => reader !== 'file' && sheets.some(isAsked),
       onScreen: () => false,
-      only: isAsked,
-      note,
+      only: isWanted,
+      // What was not issued is no copy.
+      ...(issued.some(isIssued) && { note: 'COPY of the sheet as issued' }),
     },
   )
 }

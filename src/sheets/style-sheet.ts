@@ -38,7 +38,7 @@ td.size { font-size: ${TYPE.text}pt }
 .num { text-align: right; white-space: pre }
 .mid { text-align: center }
 .right { text-align: right }
-td.write { min-width: 18mm; height: 8mm; border: 0.25mm solid #808080; border-radius: 1mm; padding: 0 1mm }
+td.write { min-width: 15mm; height: 8mm; border: 0.25mm solid #808080; border-radius: 1mm; padding: 0 1mm }
 tr:has(td.write) > * { vertical-align: middle }
 table:has(td.write) { border-collapse: separate; border-spacing: 1mm 0 }
 .ring { display: inline-block; min-width: 3.6mm; height: 3.6mm; line-height: 3.4mm; border: 0.25mm solid #000; border-radius: 2mm; text-align: center; font-size: ${TYPE.table}pt }

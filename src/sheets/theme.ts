@@ -19,7 +19,7 @@ export const onGrid = (height: Point): Point => Math.ceil(height / LINE_HEIGHT -
 
 /** Room to write: ISO sets none; what a pencil needs in an oily hand. */
 export const WRITE: { readonly width: Point; readonly height: Point; readonly round: Point } = {
-  width: onPaper(18),
+  width: onPaper(15),
   height: onPaper(8),
   round: onPaper(1),
 }
@@ -31,7 +31,8 @@ export const CELL_GAP: Point = onPaper(2)
 /** Lines between the rows of a table: an aid for the eye alone. */
 export const ROW_GREY = 0.6
 
-const HEAD_LINES = 4
+/** Lying paper has fewer lines to spare. */
+const HEAD_LINES: { readonly [way in Way]: number } = { upright: 4, across: 3 }
 const FOOT_LINES = 3
 
 /** Where things stand on a page, points from its top left corner. */
@@ -67,7 +68,7 @@ export function sheetOf(paper: Paper, way: Way = 'upright'): Sheet {
     left: onPaper(20),
     right: onPaper(width - 10),
     top,
-    bodyTop: top + lines(HEAD_LINES),
+    bodyTop: top + lines(HEAD_LINES[way]),
     bodyBottom: top + lines(count - FOOT_LINES),
     footTop: top + lines(count - FOOT_LINES),
   }

@@ -148,6 +148,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
         sample: 12,
         plan: 'all',
         remark: 'clear of the ports',
+        readAt: 1,
       },
     ],
   },

@@ -27,12 +27,12 @@ it('the map has a hole to punch only in windows that are drilled, and the plan a
 })
 
 it('every cutter that mills a window is on the setting sheet, in the order of the set-ups, with what it cuts', () => {
-  for (const { window, cutter } of view.settings) {
+  for (const { window, mills: lines } of view.settings) {
     const mills = plan.setUps.filter(
       ({ work, windows }) =>
         work !== 'drill entry holes' && windows.some(({ name }) => name.replace(', window', '') === window),
     )
-    expect(cutter.split(', ').map(Number)).toEqual(mills.map(({ diameter }) => diameter))
+    expect(lines.map(line => line.split(', sticks out ')[0])).toEqual(mills.map(({ tool }) => tool))
     const rows = view.depths.filter(row => row.window === window)
     expect(rows.map(({ tool }) => tool)).toEqual(mills.map(({ tool }) => tool))
     expect(rows.map(({ reach }) => Number(reach.split(' / ')[1]))).toEqual(mills.map(({ stickOut }) => stickOut))

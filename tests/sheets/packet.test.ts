@@ -104,8 +104,15 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
       .flatMap(({ pages }) => pages)
       .join(' ')
       .replaceAll(' ', '')
-    for (const { holding, cautions, sizes } of plan.operations) {
-      for (const text of [holding, ...cautions]) expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
+    const told = plan.orders.flatMap(({ cautions }) => cautions)
+    for (const { holding, cautions, sizes, place, purpose } of plan.operations) {
+      // The port sheet says it with the fixture's figures.
+      const held = purpose === 'mill-ports' ? 'Set, in this order' : holding
+      // A firm has its cautions on its order.
+      for (const text of [held, ...(place === 'house' ? cautions : told)])
+        expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
+      // Matrices and first-off boxes have the pair to judge by one limit below the other.
+      if (purpose === 'final-inspection' || purpose === 'mill-ports') continue
       for (const { lower, upper } of sizes) {
         const found = [...whole.matchAll(/(\d+\.\d+)\/(\d+\.\d+)/g)].map(([, a, b]) =>
           [Number(a), Number(b)].toSorted((a, b) => a - b),

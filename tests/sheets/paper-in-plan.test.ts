@@ -56,8 +56,8 @@ const KINDS: readonly Kind[] = [
     is: (text, { batch }) => /^(?:Piece|Marked) /.test(text) && upTo(text.replace(/^\w+ /, ''), batch.start),
   },
   {
-    kind: 'the number of a piece to mark',
-    is: (text, { batch }, template) => template === 'material' && upTo(text, batch.start),
+    kind: 'the number of a piece to mark or to measure',
+    is: (text, { batch }, template) => ['material', 'matrix'].includes(template) && upTo(text, batch.start),
     once: true,
   },
   {
@@ -125,18 +125,22 @@ const strangers = ({ plan, sets }: Packet): readonly string[] => sets.flatMap(se
 
 function strangersIn(plan: Plan, { document, laid }: Printed): readonly string[] {
   const raws = rawsByText()
-  return laid.sheets.flatMap((sheet, index) => {
-    const asked = document.sheets[index]
-    if (!asked) return []
-    const about = aboutOf(plan, asked)
-    const isOfKind = kindsOn(plan, asked.template)
+  return laid.sheets.flatMap(sheet => {
+    // Two that find room on one page are one sheet.
+    const asked = document.sheets.filter(({ names }) => names.every(name => sheet.names.includes(name)))
+    const pools = asked.map(one => aboutOf(plan, one))
+    const about = {
+      numbers: new Set(pools.flatMap(({ numbers }) => [...numbers])),
+      words: new Set(pools.flatMap(({ words }) => [...words])),
+    }
+    const kinds = asked.map(({ template }) => kindsOn(plan, template))
+    const isOfKind = (text: string): boolean => kinds.some(is => is(text))
+    const where = `${asked[0]?.template} ${sheet.corner}`
     return laid.pages.slice(sheet.from - 1, sheet.to).flatMap((page, at) =>
       textsOf(page)
         .filter(({ text }) => text !== `${sheet.from + at} of ${laid.pages.length}`)
         .filter(({ text }) => !isOfKind(text))
-        .flatMap(text =>
-          unknownIn(text, about, raws).map(token => `${asked.template} ${asked.corner}: ${token} in "${text.text}"`),
-        ),
+        .flatMap(text => unknownIn(text, about, raws).map(token => `${where}: ${token} in "${text.text}"`)),
     )
   })
 }

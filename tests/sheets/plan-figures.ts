@@ -45,70 +45,51 @@ export function twinOf(plan: Plan): Plan {
   return twin(JSON.parse(JSON.stringify(plan)), '') as Plan
 }
 
-export type SheetId = { readonly template: string; readonly corner: string; readonly documentType: string }
+export type SheetId = { readonly template: string; readonly corner: string; readonly names: readonly string[] }
 
 /** The part of the Plan that a sheet is about. */
-export function aboutOf(plan: Plan, { template, corner, documentType }: SheetId): Pool {
+export function aboutOf(plan: Plan, { template, corner, names }: SheetId): Pool {
   const { part, shop, batch, material, operations } = plan
   const everywhere = [part, shop.name, batch, material.grade, plan.date, plan.fingerprint, plan.program]
-  const number = Number(corner)
-  const operation = operations.find(each => each.number === number)
+  const here = operations.filter(({ number }) => names.includes(String(number)))
   const routed = operations.map(({ steps: _, shape: __, sizes: ___, ...rest }) => rest)
-  const at = <T extends { readonly operation: number }>(rows: readonly T[]): readonly T[] =>
-    rows.filter(row => row.operation === number)
   const checks = plan.inspection.characteristics
-  const milled = operations.filter(({ purpose }) => purpose === 'mill-ports')
-  const hardens = operation?.process === 'nitride' || operation?.process.endsWith('harden') === true
+  const checked = checks.filter(({ operation }) => here.some(({ number }) => number === operation))
+  const last = Math.max(0, ...here.map(({ number }) => number))
+  const worked = [
+    everywhere,
+    routed,
+    here,
+    checked,
+    plan.ladders.map(({ states }) => states.filter(state => state.operation <= last)),
+  ]
+  const milled = [plan.ports, plan.setUps, plan.fixture, plan.clocking, plan.millingGrip, shop.fixture]
   const order = plan.orders.find(({ operations: visit }) => visit.join('+') === corner)
   switch (template) {
     case 'route-card':
     case 'calendar':
       return poolOf(everywhere, material, routed, plan.findings)
-    case 'material':
-      return poolOf(
-        everywhere,
-        material,
-        operations.filter(({ purpose }) => purpose === 'saw-blanks'),
-      )
+    case 'material': {
+      const kit = [operations.flatMap(({ steps }) => steps.map(({ tool }) => tool)), checks.map(({ gauge }) => gauge)]
+      return poolOf(worked, material, kit)
+    }
     case 'operation':
-      return poolOf(
-        everywhere,
-        routed,
-        operation,
-        at(plan.stock),
-        at(checks),
-        operation?.process === 'saw' && material,
-        hardens && plan.case,
-        plan.plating,
-        milled.some(each => each.number === number) && [
-          plan.ports,
-          plan.fixture,
-          plan.clocking,
-          plan.millingGrip,
-          shop.fixture,
-        ],
-        plan.ladders.map(({ states }) => states.filter(state => state.operation <= number)),
-      )
-    case 'ports':
-      return poolOf(
-        everywhere,
-        milled,
-        plan.ports,
-        plan.setUps.map(({ windows }) => windows.map(({ limits }) => limits)),
-        plan.fixture,
-        plan.clocking,
-        plan.millingGrip,
-        shop.fixture,
-        plan.gasExchange,
-      )
+      return poolOf(worked, plan.plating)
+    case 'bench':
+      return poolOf(worked, plan.ports)
+    case 'ports-left':
+    case 'ports-right':
+    case 'ports-cutting':
+      return poolOf(worked, milled)
+    case 'check-paper':
+      return poolOf(everywhere, milled)
+    case 'ports-file':
+      return poolOf(everywhere, routed, milled, plan.gasExchange)
     case 'stock':
       return poolOf(everywhere, plan.stock, plan.ladders, plan.axial, plan.case, plan.plating)
-    case 'inspection':
-      return poolOf(
-        everywhere,
-        routed,
-        checks.filter(({ stage }) => documentType.endsWith(stage.replace('-', ' '))),
-      )
+    case 'matrix':
+    case 'characteristics':
+      return poolOf(everywhere, routed, checks)
     case 'order':
       return poolOf(
         everywhere,

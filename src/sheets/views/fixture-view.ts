@@ -9,6 +9,8 @@ import { DASH, type PaperFigures } from './paper-figures.ts'
 /** A window with its name: a bridged port has two, and the name carries which. */
 export type NamedWindow = {
   readonly name: string
+  /** In the set-ups. */
+  readonly is: { readonly port: string; readonly at: number; readonly window: number }
   readonly window: PortWindow
   /** As the set-ups cut it; absent where none does. */
   readonly asCut?: WindowAsCut
@@ -76,20 +78,20 @@ export type FixtureView = {
 export function inOrder(plan: Plan): readonly NamedWindow[] {
   const { ports, fixture } = plan
   const named = ports.flatMap(port =>
-    port.windows.map((window, index) => {
-      const asCut = windowAsCut(plan, { port: port.name, at: port.at, window: index + 1 })
-      return { port, number: index + 1, name: nameOf(port, index), window, ...(asCut ? { asCut } : {}) }
+    port.windows.map((window, index): NamedWindow => {
+      const is = { port: port.name, at: port.at, window: index + 1 }
+      const asCut = windowAsCut(plan, is)
+      return { is, name: nameOf(port, index), window, ...(asCut && { asCut }) }
     }),
   )
   if (!fixture) return named
-  const place = ({ port, number }: (typeof named)[number]): number =>
-    fixture.order.findIndex(step => step.port === port.name && step.at === port.at && step.window === number)
+  const place = ({ is }: NamedWindow): number =>
+    fixture.order.findIndex(step => step.port === is.port && step.at === is.at && step.window === is.window)
   return named
     .toSorted((a, b) => place(a) - place(b))
     .map(item => {
       const step = fixture.order[place(item)]
-      const { name, window, asCut } = item
-      return { name, window, ...(asCut ? { asCut } : {}), ...(step ? { step } : {}) }
+      return { ...item, ...(step && { step }) }
     })
 }
 

@@ -1,7 +1,11 @@
 import { mass } from '../../figures.ts'
-import type { Plan } from '../../plan/plan.ts'
+import type { Plan, PlannedOperation } from '../../plan/plan.ts'
+import { pieceNames } from '../piece-names.ts'
 import type { PaperFigures } from './paper-figures.ts'
-import { sizeRows } from './size-rows.ts'
+import { codeOf } from './route-card-view.ts'
+import { type SizeRow, sizeRows } from './size-rows.ts'
+import { type SlipRow, slipRows } from './slip-rows.ts'
+import { type StepRow, stepRows } from './step-rows.ts'
 
 export type MaterialView = {
   readonly unit: string
@@ -12,7 +16,8 @@ export type MaterialView = {
   readonly bars: string
   readonly mass: string
   readonly blankMass: string
-  readonly blank: string
+  /** What is sawn, and the bar as it is delivered. */
+  readonly sawn: readonly SizeRow[]
   readonly pitch: string
   readonly offcut: string
   readonly start: string
@@ -20,18 +25,30 @@ export type MaterialView = {
   readonly because: readonly string[]
   /** One row a bar, numbered. */
   readonly cuts: readonly { readonly bar: string; readonly upTo: string }[]
-  /** Piece numbers, in two columns. */
-  readonly left: readonly string[]
-  readonly right: readonly string[]
+  /** Pieces by name, three beside each other: `S` for set-up, `C` for the coupon, then by number. */
+  readonly pieces: readonly { readonly names: readonly string[] }[]
+  readonly saw: SawView | undefined
+  readonly kit: readonly KitRow[]
 }
 
-export function materialView(plan: Plan, figures: PaperFigures): MaterialView {
+/** The operation that cuts the blanks. */
+type SawView = {
+  readonly holding: string
+  readonly steps: readonly StepRow[]
+  readonly cautions: readonly string[]
+  readonly slips: readonly SlipRow[]
+  readonly code: string
+}
+
+type KitRow = { readonly what: string; readonly items: string }
+
+const ACROSS = 4
+
+export function materialView(plan: Plan, figures: PaperFigures, slips: readonly PlannedOperation[] = []): MaterialView {
   const { material, batch } = plan
   const { length, unit } = figures
   const saw = plan.operations.find(({ purpose }) => purpose === 'saw-blanks')
-  const [sawn] = saw ? sizeRows(saw, figures) : []
-  const pieces = Array.from({ length: batch.start }, (_, index) => String(index + 1))
-  const half = Math.ceil(pieces.length / 2)
+  const pieces = pieceNames(plan)
   return {
     unit,
     grade: material.grade,
@@ -41,7 +58,7 @@ export function materialView(plan: Plan, figures: PaperFigures): MaterialView {
     bars: String(material.bars),
     mass: mass(material.mass),
     blankMass: mass(material.blankMass),
-    blank: sawn ? sawn.limits : length(material.blankLength, 1),
+    sawn: saw ? sizeRows(saw, figures) : [],
     pitch: length(material.pitch, 1),
     offcut: length(material.offcut, 0),
     start: String(batch.start),
@@ -51,7 +68,37 @@ export function materialView(plan: Plan, figures: PaperFigures): MaterialView {
       bar: String(index + 1),
       upTo: String(material.piecesPerBar),
     })),
-    left: pieces.slice(0, half),
-    right: pieces.slice(half),
+    pieces: Array.from({ length: Math.ceil(pieces.length / ACROSS) }, (_, row) => {
+      const names = pieces.slice(row * ACROSS, (row + 1) * ACROSS)
+      return { names: [...names, ...Array.from({ length: ACROSS - names.length }, () => '')] }
+    }),
+    saw: saw && {
+      holding: saw.holding,
+      steps: stepRows(saw.steps, figures),
+      cautions: saw.cautions,
+      slips: slipRows(plan, [saw, ...slips], figures),
+      code: codeOf([plan.part.number, plan.part.revision, batch.number, String(saw.number)]),
+    },
+    kit: kitRows(plan),
   }
+}
+
+/** What is fetched before the batch begins, with the operations that ask for it. */
+function kitRows({ operations, inspection }: Plan): readonly KitRow[] {
+  const house = operations.filter(({ place, process }) => place === 'house' && process !== 'inspect')
+  const tools = house.flatMap(({ number, steps }) => steps.map(({ tool }) => ({ tool, number })))
+  const numbers = new Set(operations.filter(({ place }) => place === 'house').map(({ number }) => number))
+  const gauges = inspection.characteristics
+    .filter(({ operation }) => numbers.has(operation))
+    .map(({ gauge, operation }) => ({ tool: gauge, number: operation }))
+  return [
+    { what: 'Tools', items: listed(tools) },
+    { what: 'Gauges', items: listed(gauges) },
+  ].filter(({ items }) => items !== '')
+}
+
+function listed(uses: readonly { readonly tool: string; readonly number: number }[]): string {
+  const by = new Map<string, Set<number>>()
+  for (const { tool, number } of uses) by.set(tool, (by.get(tool) ?? new Set()).add(number))
+  return [...by].map(([tool, numbers]) => `${tool} (${[...numbers].join(', ')})`).join('; ')
 }

@@ -2,7 +2,7 @@ import { angle, area, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
 import { cureLines, type EdgeRow, edgeRows } from './edge-rows.ts'
-import { type FixtureView, fixtureView, inOrder } from './fixture-view.ts'
+import { type FixtureView, fixtureView, inOrder, type NamedWindow } from './fixture-view.ts'
 import { type GasView, gasView } from './gas-view.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
@@ -20,20 +20,11 @@ export type PortsView = FixtureView & {
     readonly x: string
     readonly y: string
     readonly z: string
-    /** Diameters of the end mills, in the order of cutting. */
-    readonly cutter: string
+    /** A line for each end mill, in the order of cutting: how far it sticks out, the limits of its middle. */
+    readonly mills: readonly string[]
     readonly hole: string
     readonly holeX: string
     readonly holeY: string
-  }[]
-  /** Of the middle of every cutter that finishes, in the order of cutting. */
-  readonly limits: readonly {
-    readonly window: string
-    readonly tool: string
-    readonly fromX: string
-    readonly toX: string
-    readonly fromY: string
-    readonly toY: string
   }[]
   readonly edges: readonly {
     readonly window: string
@@ -56,46 +47,32 @@ export type PortsView = FixtureView & {
     readonly window: string
     readonly flow: string
   }[]
-  /** Pictures by name, as many as were drawn. */
-  readonly fixtures: readonly string[]
+  /** Pictures by name, as many as were drawn, two beside each other. */
+  readonly drawn: readonly { readonly left: string; readonly right: string }[]
 }
 
 export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<string>): PortsView {
   const { length, unit } = figures
-  const named = inOrder(plan)
   return {
     unit,
     ...fixtureView(plan, figures),
     gas: gasView(plan),
     axes: axesOf(plan, figures),
-    settings: named.map(({ name, window, step, asCut }) => ({
-      window: name,
-      clock: step?.clock ?? DASH,
-      rotary: signed(angle(window.rotary, 3)),
-      tilt: signed(angle(window.tilt, 3)),
-      x: signed(length(window.x)),
-      y: signed(length(window.crossOffset)),
-      z: signed(length(window.z)),
-      cutter: (asCut?.mills ?? [{ diameter: window.cutter }]).map(({ diameter }) => length(diameter, 2)).join(', '),
-      ...holeOf(window, asCut?.hole === false ? undefined : length),
-    })),
-    limits: plan.setUps.flatMap(({ tool, windows }) =>
-      windows.flatMap(({ name, limits }) =>
-        limits === undefined
-          ? []
-          : [
-              {
-                window: name,
-                tool,
-                fromX: signed(length(limits.x[0])),
-                toX: signed(length(limits.x[1])),
-                fromY: signed(length(limits.y[0])),
-                toY: signed(length(limits.y[1])),
-              },
-            ],
-      ),
-    ),
-    edges: named.map(({ name, window }) => ({
+    settings: inOrder(plan).map(named => {
+      const { name, window, step, asCut } = named
+      return {
+        window: name,
+        clock: step?.clock ?? DASH,
+        rotary: signed(angle(window.rotary, 3)),
+        tilt: signed(angle(window.tilt, 3)),
+        x: signed(length(window.x)),
+        y: signed(length(window.crossOffset)),
+        z: signed(length(window.z)),
+        mills: millLines(plan, named, figures),
+        ...holeOf(window, asCut?.hole === false ? undefined : length),
+      }
+    }),
+    edges: inOrder(plan).map(({ name, window }) => ({
       window: name,
       ...edgesOf(window, length),
       width: length(window.width, 2),
@@ -110,8 +87,28 @@ export function portsView(plan: Plan, figures: PaperFigures, pictures: Iterable<
       window: area(port.area.window),
       flow: area(port.area.flow),
     })),
-    fixtures: [...pictures].filter(name => name === 'fixture' || name.startsWith('fixture-')),
+    drawn: inPairs(['plan-view', ...[...pictures].filter(name => /^fixture(-|$)/.test(name))]),
   }
+}
+
+const inPairs = (names: readonly string[]): PortsView['drawn'] =>
+  names.flatMap((left, index) => (index % 2 === 0 ? [{ left, right: names[index + 1] ?? '' }] : []))
+
+/** `end mill 3 sticks out 22.0: X +27.050 to +40.172, Y +2.789 to +12.011` */
+function millLines({ setUps }: Plan, { is, window, asCut }: NamedWindow, { length }: PaperFigures): readonly string[] {
+  const lines = setUps.flatMap(({ tool, stickOut, work, windows }) => {
+    const here = windows.find(
+      ({ port, at, window: number }) => port === is.port && at === is.at && number === is.window,
+    )
+    if (!here || work === 'drill entry holes') return []
+    const { limits } = here
+    const from = limits
+      ? `: X ${signed(length(limits.x[0]))} to ${signed(length(limits.x[1]))}, Y ${signed(length(limits.y[0]))} to ${signed(length(limits.y[1]))}`
+      : ''
+    return [`${tool}, sticks out ${stickOut === undefined ? DASH : length(stickOut, 1)}${from}`]
+  })
+  if (lines.length > 0) return lines
+  return (asCut?.mills ?? [{ diameter: window.cutter }]).map(({ diameter }) => `cutter Ø ${length(diameter, 2)}`)
 }
 
 function holeOf(

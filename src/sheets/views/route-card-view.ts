@@ -12,6 +12,8 @@ export type RouteCardView = {
   readonly extras: readonly string[]
   readonly bar: string
   readonly heat: string
+  /** Small half-sections: the part after every operation. */
+  readonly strip: string
   /** Read by the gun: part, revision, batch. */
   readonly code: string
   readonly operations: readonly {
@@ -47,6 +49,7 @@ export function routeCardView(plan: Plan, figures: PaperFigures): RouteCardView 
     extras: batch.extras.filter(({ pieces }) => pieces > 0).map(({ what, pieces }) => `${pieces} ${what}`),
     bar: `${material.bars} × ${material.grade} Ø${figures.length(material.barDiameter, 1)} × ${figures.length(material.barLength, 0)} ${figures.unit}`,
     heat: batch.heat ?? '',
+    strip: `strip-${operations.at(-1)?.number ?? ''}`,
     code: codeOf([part.number, part.revision, batch.number]),
     operations: operations.map(operation => ({
       number: String(operation.number),

@@ -18,7 +18,7 @@ export type StepRow = {
 }
 
 export const stepRows = (steps: readonly Step[], { length }: PaperFigures): readonly StepRow[] =>
-  steps.map(step => ({
+  steps.map((step, index) => ({
     action: step.action,
     tool: step.tool,
     cuttingSpeed: some(step.cuttingSpeed, 0),
@@ -28,18 +28,22 @@ export const stepRows = (steps: readonly Step[], { length }: PaperFigures): read
     depth: step.depth > 0 ? length(step.depth, step.depth < 0.1 ? 3 : 2) : DASH,
     passes: String(step.passes),
     time: step.time > 0 ? minutes(step.time) : DASH,
-    remarks: [...measures(step), ...(step.limitedBy ? [`held back by ${step.limitedBy}`] : []), ...step.remarks].join(
-      '; ',
-    ),
+    // Forces and power are for whoever doubts, unless they govern: the plan has them.
+    remarks: [
+      ...(step.limitedBy && step.limitedBy !== steps[index - 1]?.limitedBy ? [heldBack(step, step.limitedBy)] : []),
+      ...step.remarks.filter(remark => !isSaidAbove(steps, index, remark)),
+    ].join('; '),
   }))
 
-function measures({ force: push, power: drive, deflection }: Step): readonly string[] {
-  const parts = [
-    push === undefined ? undefined : `force ${force(push)} N`,
-    drive === undefined ? undefined : `power ${power(drive)} kW`,
-    deflection === undefined ? undefined : `tool bends ${fixed(deflection, deflection < 10 ? 1 : 0)} µm`,
-  ].filter(part => part !== undefined)
-  return parts.length > 0 ? [parts.join(', ')] : []
+/** What holds for the step above goes on; how far a starting value may be off is said once. */
+const isSaidAbove = (steps: readonly Step[], index: number, remark: string): boolean =>
+  steps[index - 1]?.remarks.includes(remark) === true ||
+  (remark.startsWith('start at; ') && steps.slice(0, index).some(({ remarks }) => remarks.includes(remark)))
+
+function heldBack({ force: push, power: drive }: Step, by: string): string {
+  if (drive !== undefined && /power/.test(by)) return `held back by ${by}: takes ${power(drive)} kW`
+  if (push !== undefined && /force|thrust|bend/.test(by)) return `held back by ${by}: ${force(push)} N`
+  return `held back by ${by}`
 }
 
 const some = (value: number, places: number): string => (value > 0 ? fixed(value, places) : DASH)

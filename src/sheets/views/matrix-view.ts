@@ -1,0 +1,49 @@
+import type { Characteristic } from '../../inspection/characteristic.ts'
+import type { Plan } from '../../plan/plan.ts'
+import { pieceNames } from '../piece-names.ts'
+import { type CheckRow, checkRow } from './check-rows.ts'
+import { DASH, type PaperFigures } from './paper-figures.ts'
+
+/** Pieces down, characteristics across: a column is a gauge that is picked up once, a lost piece one line struck out. */
+export type MatrixView = {
+  readonly columns: readonly {
+    readonly number: string
+    readonly name: string
+    readonly unit: string
+    readonly operation: string
+    /** The two limits to judge by, below each other. */
+    readonly low: string
+    readonly high: string
+  }[]
+  readonly pieces: readonly {
+    readonly piece: string
+    readonly cells: readonly { readonly measure: boolean }[]
+  }[]
+  /** Read on the coupon of the load, in the foot. */
+  readonly coupon: readonly CheckRow[]
+}
+
+export function matrixView(
+  plan: Plan,
+  { columns, coupon }: { readonly columns: readonly Characteristic[]; readonly coupon: readonly Characteristic[] },
+  figures: PaperFigures,
+): MatrixView {
+  // The set-up piece and the coupon are not delivered.
+  const measured = pieceNames(plan).filter(name => /^\d/.test(name))
+  const most = Math.max(0, ...columns.map(({ sample }) => sample))
+  return {
+    columns: columns.map(one => {
+      const { number, name, unit, operation, accept, limits } = checkRow(plan, one, figures)
+      const [low = '', high = ''] = (accept === DASH ? limits : accept).split('\u00a0/\u00a0')
+      return { number, name: short(name), unit, operation, low, high }
+    }),
+    pieces: measured.slice(0, most).map((piece, index) => ({
+      piece,
+      cells: columns.map(({ sample }) => ({ measure: index < sample })),
+    })),
+    coupon: coupon.map(one => checkRow(plan, one, figures)),
+  }
+}
+
+/** In a narrow column; the list of characteristics has the whole name. */
+const short = (name: string): string => name.replace(/ diameter$/, ' Ø').replace(/, (?:finished|as returned)$/, '')
