@@ -108,8 +108,8 @@ describe.each<Paper>(['a4', 'letter'])('the packet on %s', paper => {
     for (const { holding, cautions, sizes, place, purpose } of plan.operations) {
       // The port sheet says it with the fixture's figures.
       const held = purpose === 'mill-ports' ? 'Set, in this order' : holding
-      // A firm has its cautions on its order.
-      for (const text of [held, ...(place === 'house' ? cautions : told)])
+      // A firm has what it must mind on its order.
+      for (const text of place === 'house' ? [held, ...cautions] : told)
         expect(whole).toContain(text.replaceAll(' ', '').normalize('NFKC'))
       // Matrices and first-off boxes have the pair to judge by one limit below the other.
       if (purpose === 'final-inspection' || purpose === 'mill-ports') continue
