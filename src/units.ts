@@ -107,6 +107,7 @@ export const millimetres = (length: Micrometre): Millimetre => length / 1000
 export const metres = (length: Millimetre): Metre => length / 1000
 export const cubicMillimetres = (volume: CubicCentimetre): CubicMillimetre => 1000 * volume
 export const cubicCentimetres = (volume: CubicMillimetre): CubicCentimetre => volume / 1000
+export const kilonewtons = (force: Newton): number => force / 1000
 export const watts = (power: Kilowatt): Watt => 1000 * power
 export const kilowatts = (power: Watt): Kilowatt => power / 1000
 export const millimetresPerMinute = (speed: MetrePerMinute): MillimetrePerMinute => 1000 * speed

@@ -1,4 +1,4 @@
-import { chance, fixed, inwardLimits, length, micrometre } from '../figures.ts'
+import { chance, fixed, inwardLimits, length, micrometre, roundedDown } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { GrindingList, Turn } from '../record/in-hand.ts'
 import type { Learnt } from '../record/learn.ts'
@@ -132,7 +132,7 @@ function grindingText(list: GrindingList, { units }: Pick<Options, 'units'>): st
       mm(inHand.bow),
       window.from === undefined || window.to === undefined ? 'none' : `${mm(window.from)} to ${mm(window.to)}`,
       mm(Math.max(0, window.bears.most)),
-      wordsOf(turn, mm),
+      wordsOf(turn, units),
       turn.assumed.join('; '),
     ]
   }
@@ -154,14 +154,14 @@ function grindingText(list: GrindingList, { units }: Pick<Options, 'units'>): st
   )
 }
 
-function wordsOf({ window, inHand }: Turn, mm: (value: number) => string): string {
+function wordsOf({ window, inHand }: Turn, units: Options['units']): string {
   switch (window.verdict) {
     case 'grind as planned':
       return 'grind as planned'
     case 'part of the limits only':
       return window.narrow ? 'that part of the limits only, and set truer' : 'that part of the limits only'
     case 'set true':
-      return `set true within ${mm(Math.floor(window.bears.most * 1000) / 1000)} for ${mm(inHand.eccentricity)}`
+      return `set true within ${roundedDown(window.bears.most, 3, units)} for ${length(inHand.eccentricity, units)}`
     case 'cannot clean up':
       return 'will not clean up: do not straighten; concession, plate, or another use'
     case 'case too thin':

@@ -2,7 +2,7 @@ import type { JawForce } from '../chucking.ts'
 import { jawPull } from '../handbook/chuck-distortion.ts'
 import { forceOfJaws, HOLDING, slipOfDrilling, slipOfTurning, tiltOfTurning } from '../handbook/holding.ts'
 import { fromHandbook, told, worked } from '../known.ts'
-import type { Millimetre, Newton } from '../units.ts'
+import { kilonewtons, type Millimetre, type Newton } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -153,7 +153,7 @@ function tooMuch(task: CuttingTask, grip: JawGrip, { step, out }: Loaded, set: N
   task.report({
     code: 'cutting/grip-too-light',
     severity: 'warning',
-    message: `${step.action}: ${figure(grip.length)} mm of Ø${figure(grip.diameter)} in the jaws, ${figure(out)} mm out, would need ${figure(set / 1000)} kN of all jaws together; a manual chuck of 200 gives ${HOLDING.capacity / 1000}`,
+    message: `${step.action}: ${figure(grip.length)} mm of Ø${figure(grip.diameter)} in the jaws, ${figure(out)} mm out, would need ${figure(kilonewtons(set))} kN of all jaws together; a manual chuck of 200 gives ${kilonewtons(HOLDING.capacity)}`,
     hint: step.action.startsWith('drill')
       ? 'drill it in two sizes, or grip it longer'
       : 'carry the free end on a centre, grip it longer, or use a power chuck',

@@ -1,3 +1,4 @@
+import { micrometre } from '../figures.ts'
 import type { Place } from '../finding.ts'
 import { materialOf } from '../handbook/materials.ts'
 import { EXPANSION } from '../handbook/thermal-expansion.ts'
@@ -199,7 +200,7 @@ function atTwenty(plan: IssuedPlan, { value, temperature, gaugeTemperature, gaug
 function settledBy(distance: number, uncertainty: number, gauges: readonly FinerGauge[]): readonly string[] {
   const finer = gauges.find(gauge => gauge.uncertainty < distance && gauge.uncertainty < uncertainty)
   return [
-    ...(finer ? [`measure with ${finer.name}, uncertain by ${(finer.uncertainty * 1000).toFixed(1)} µm`] : []),
+    ...(finer ? [`measure with ${finer.name}, uncertain by ${micrometre(finer.uncertainty, 1)} µm`] : []),
     'the mean of five readings, where repeating is what makes this gauge uncertain',
     'a concession of the customer in writing',
   ]

@@ -1,3 +1,4 @@
+import { roundedUp } from '../figures.ts'
 import { chooseMeasured } from '../shop/measured.ts'
 import type { HardenedBy, Measured, MeasuredLoad } from '../shop/record.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -10,7 +11,7 @@ import type { Learnt } from './learn.ts'
 export type ProposedRow = { readonly row: Measured; readonly before?: Measured }
 
 /** Ovality, bow and growth are written to the micrometre, outward. */
-const outward = (value: Millimetre): Millimetre => Math.ceil(value * 1000 - 1e-6) / 1000
+const outward = (value: Millimetre): Millimetre => Number(roundedUp(value, 3))
 const tenth = (value: Millimetre): Millimetre => Math.round(value * 1e4) / 1e4
 
 /**

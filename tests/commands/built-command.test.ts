@@ -76,7 +76,7 @@ describe('the built command and the disk', () => {
     const folder = scratch()
     const line = `ulimit -f 100; "${process.execPath}" "${BUILT}" traveller ${PART} --out "${folder}"`
     const { status, stderr } = spawnSync('bash', ['-c', line], { encoding: 'utf8', cwd: ROOT })
-    expect(stderr).toMatch(/^linerwright: .*\.pdf: cannot be written: /m)
+    expect(stderr).toMatch(/^linerwright: .*\.(pdf|html): cannot be written: /m)
     expect(stderr).not.toMatch(STACK_TRACE)
     expect(status).toBe(2)
     expect(filesIn(folder)).toEqual([])

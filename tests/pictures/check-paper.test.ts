@@ -102,7 +102,7 @@ describe('a drawn datum in the pictures', () => {
 
   it('is a chord as wide as the flat in plan, its middle as deep as drawn', () => {
     const rim = (flat.clocking?.datum?.place?.diameter ?? 0) / 2
-    const scales = [1, 0.5, 2]
+    const scales = [1, 0.5, 0.2, 2]
     const chords = pictureOf(flat, 'plan-view').marks.flatMap(mark => {
       if (mark.kind !== 'path' || mark.steps.length !== 2) return []
       const [a, b] = mark.steps

@@ -90,15 +90,12 @@ describe('any plated bore', () => {
         const { verdict, margin } = honing(plan)
         expect(verdict === 'ok').toBe(margin.cleanUp >= -1e-9 && (margin.plating ?? -1) >= -1e-9)
         const order = plan.operations.map(({ purpose }) => purpose)
-        const placed = [
-          'deburr-soft',
-          'hone-for-plating',
-          'check-before-plating',
-          'plate',
-          'check-after-plating',
-          'hone-bore',
-        ]
+        const placed = ['deburr-soft', 'hone-for-plating', 'plate', 'hone-bore']
         expect(order.filter(purpose => placed.includes(purpose))).toEqual(placed)
+        // Checked before the visit to the plater, and when it comes back: lines of the operation that comes next.
+        const plate = plan.operations.find(({ purpose }) => purpose === 'plate')?.number ?? 0
+        const checked = plan.operations.flatMap(({ checks = [] }) => checks.filter(({ of }) => of.includes(plate)))
+        expect(checked.map(({ kind }) => kind)).toEqual(['despatch', 'receipt'])
         for (const size of [...plan.sizes.values()].flat()) expect(size.lower).toBeLessThanOrEqual(size.upper)
       }),
       { numRuns: 30 },
