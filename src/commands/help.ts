@@ -81,7 +81,7 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   subcontract: {
     summary: 'the order and specification for one outside operation',
-    says: `Issues the order for one visit to a firm into the folder of its part and batch, as traveller does, and prints the names of the files; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well. A plan with errors gets no order. ${BESIDE}`,
+    says: `Issues the order for one visit to a firm into the folder of its part and batch, as traveller does, and prints the names of the files; operations that follow on at one firm are one order. --operation may be left out where the part goes out once. --json gives the order itself as well; --as prints nothing but the order, in plain text for an e-mail or as YAML, and writes no file. A plan with errors gets no order. ${BESIDE}`,
     examples: ['linerwright subcontract parts/OX-098-21.yaml --operation 90 --batch 2631'],
   },
   quote: {

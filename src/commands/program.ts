@@ -103,6 +103,12 @@ function describe(world: World, ended: (status: number) => void): Command {
 
   printing(planning(command('subcontract'), 'units', 'operation'))
     .argument('<part>', PART)
+    .addOption(
+      new Option('--as <form>', 'print the order itself, for an e-mail or another program, and write nothing').choices([
+        'text',
+        'yaml',
+      ]),
+    )
     .action(async (file, options) => ended(await (await import('./subcontract.ts')).subcontract(file, options, world)))
 
   planning(command('quote'), 'quantities')

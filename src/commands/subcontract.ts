@@ -1,6 +1,8 @@
+import { stringify } from 'yaml'
 import { hasErrors } from '../finding.ts'
 import type { OutsideOrder } from '../orders/order.ts'
 import type { Plan } from '../plan/plan.ts'
+import { orderText } from '../sheets/order-text.ts'
 import { nameOfOrder } from '../sheets/sets.ts'
 import { subcontract as print } from '../sheets/subcontract.ts'
 import { planToIssue, writeIssued } from './issue.ts'
@@ -13,7 +15,11 @@ import { counted, reportBeside } from './report.ts'
 import { STATUS, UsageProblem, type World } from './world.ts'
 
 /** The order of the visit that an outside operation belongs to. */
-export async function subcontract(file: string, options: Options, world: World): Promise<number> {
+export async function subcontract(
+  file: string,
+  options: Options & { readonly as?: 'text' | 'yaml' },
+  world: World,
+): Promise<number> {
   const { plan, findings } = planFile(file, options, world)
   reportBeside(findings, world)
   if (!plan || hasErrors(findings)) {
@@ -21,6 +27,14 @@ export async function subcontract(file: string, options: Options, world: World):
     return STATUS.errors
   }
   const order = orderOf(plan, options)
+  if (options.as !== undefined) {
+    world.out(
+      options.as === 'text'
+        ? orderText(plan, order, options.units)
+        : stringify(order, { lineWidth: 0, aliasDuplicateObjects: false }),
+    )
+    return STATUS.fine
+  }
   const issued = planToIssue(plan, options, world)
   const printed = await print(issued, order, paperOptions(options, world))
   const written = writeIssued({ plan: issued, printed, screen: nameOfOrder(order), options, world })
