@@ -1,5 +1,5 @@
 import { ELASTIC_MODULUS, LARGEST_BAR_IN_BORE, LONGEST_OVERHANG } from '../handbook/boring-bar.ts'
-import { handOrGet } from '../shop/tools-to-get.ts'
+import { handOrGet, isOnHand } from '../shop/tools-to-get.ts'
 import type { Millimetre } from '../units.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
@@ -17,7 +17,10 @@ export type StandingBar = {
 /** The bar ends this far beyond the band it bores. Common practice, no source. */
 const BEYOND: Millimetre = 5
 
-/** The thickest bar that leaves room for chips and reaches the band from the nearer face; roughing likes a larger nose. */
+/**
+ * The thickest bar that leaves room for chips and reaches the band from the nearer face; roughing likes a larger nose. A plain
+ * bar from both ends is sooner taken than a damped one that is bought for it.
+ */
 export function chooseBoringBar(
   task: CuttingTask,
   bore: Millimetre,
@@ -26,26 +29,31 @@ export function chooseBoringBar(
 ): StandingBar | undefined {
   const whole = depth + BEYOND
   const half = depth / 2 + BEYOND
-  const standing = (out: Millimetre) =>
+  const standing = (out: Millimetre, bought: 'plain' | 'damped') =>
     handOrGet(
       task.shop,
       'boring bar',
       bars =>
         bars
           .filter(({ diameter, reach }) => diameter <= LARGEST_BAR_IN_BORE * bore + 1e-9 && reach >= out - 1e-9)
+          .filter(
+            ({ name, material }) => isOnHand(task.shop, name) || (material === 'damped') === (bought === 'damped'),
+          )
           .toSorted(
             (a, b) => b.diameter - a.diameter || (nose === 'largest' ? -1 : 1) * (a.noseRadius - b.noseRadius),
           )[0],
     )
-  const through = standing(whole)
-  const bar = through ?? standing(half)
+  const plain = standing(whole, 'plain')
+  const halfWay = plain ? undefined : standing(half, 'plain')
+  const through = plain ?? (halfWay ? undefined : standing(whole, 'damped'))
+  const bar = through ?? halfWay ?? standing(half, 'damped')
   const overhang = through ? whole : half
   if (!bar) {
     task.report({
       code: 'cutting/no-boring-bar',
       severity: 'error',
       message: `no boring bar that is sold goes into a bore of ${figure(bore)} mm and reaches ${figure(overhang)} mm, half-way from either end: it may be at most ${figure(LARGEST_BAR_IN_BORE * bore)} mm thick`,
-      hint: 'have it bored or gun drilled by agreement: a damped bar reaches ten diameters',
+      hint: 'have it bored or gun drilled by agreement: even a damped bar reaches ten diameters only',
       path: '/body/bore',
     })
     return undefined

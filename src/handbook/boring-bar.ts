@@ -8,15 +8,21 @@ const F: Input<'N'> = { meaning: 'force across the end of the bar', unit: 'N', f
 
 /**
  * Source of the moduli: steel: Isakov, Cutting Tool Engineering, July 2019, and steel data sheets (206 to 210 GPa);
- * carbide and heavy metal: memory.
+ * carbide and heavy metal: memory. A damped bar is steel round its damper, and bends as steel does.
  */
-export const ELASTIC_MODULUS = { steel: 206_000, quillSteel: 210_000, carbide: 580_000, heavyMetal: 330_000 } as const
+export const ELASTIC_MODULUS = {
+  steel: 206_000,
+  quillSteel: 210_000,
+  carbide: 580_000,
+  heavyMetal: 330_000,
+  damped: 206_000,
+} as const
 
 /**
  * How far a bar may stand out, in diameters. Source: common practice, no source; the figures are those of a published
- * table that could not be identified. 3 for a good finish with a steel bar.
+ * table that could not be identified. 3 for a good finish with a steel bar. Damped: memory, 10 and more.
  */
-export const LONGEST_OVERHANG = { steel: 4, heavyMetal: 5, carbide: 6 } as const
+export const LONGEST_OVERHANG = { steel: 4, heavyMetal: 5, carbide: 6, damped: 10 } as const
 
 /** So that the chips get out. Source: common practice, no source: 0.7 to 0.8 of the bore. */
 export const LARGEST_BAR_IN_BORE = 0.8

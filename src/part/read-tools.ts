@@ -129,7 +129,13 @@ function noPocketTwice(views: readonly View[]): void {
 const isKind = (kind: string): kind is ToolKind => Object.hasOwn(OF_KIND, kind)
 
 const barMaterial = (grade = ''): BarMaterial =>
-  /carbide/i.test(grade) ? 'carbide' : /heavy|tungsten/i.test(grade) ? 'heavyMetal' : 'steel'
+  /damped/i.test(grade)
+    ? 'damped'
+    : /carbide/i.test(grade)
+      ? 'carbide'
+      : /heavy|tungsten/i.test(grade)
+        ? 'heavyMetal'
+        : 'steel'
 
 /** Written `A 220`, `C 150`, `CBN 280`. */
 function stoneMark(view: View): { readonly abrasive: Abrasive | undefined; readonly grit: number | undefined } {

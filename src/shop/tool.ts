@@ -29,7 +29,7 @@ export type Drill = Named<'drill'> & Shanked & { readonly point: Degree }
 
 export type TurningTool = Named<'turning tool'> & { readonly noseRadius: Millimetre }
 
-export type BarMaterial = 'steel' | 'heavyMetal' | 'carbide'
+export type BarMaterial = 'steel' | 'heavyMetal' | 'carbide' | 'damped'
 
 export type BoringBar = Named<'boring bar'> & {
   readonly diameter: Millimetre

@@ -44,9 +44,10 @@ const DRILLS: readonly Drill[] = DRILL_SIZES.flatMap(diameter =>
 const BAR_NOSES: readonly (readonly [BarMaterial, number])[] = [
   ['steel', 0.4],
   ['carbide', 0.4],
+  ['damped', 0.4],
 ]
 
-/** As far out as steel and carbide may stand; under 10 mm of solid carbide. */
+/** As far out as each may stand; under 10 mm of solid carbide, for a damper goes into no thinner bar (memory). */
 const BARS: readonly BoringBar[] = [4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50].flatMap(diameter =>
   BAR_NOSES.filter(([material]) => material === 'carbide' || diameter >= 10).map(([material, nose]) => ({
     name: `boring bar ${diameter}, ${material}`,

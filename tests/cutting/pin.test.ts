@@ -215,6 +215,21 @@ describe('the bore of a pin', () => {
     },
   )
 
+  /** Memory: a damped bar stands out ten diameters, a carbide one six (common practice); it fills four fifths of the hole at most. */
+  describe('that is long and slender', () => {
+    const text = PIN.replace('16 h5', '34 h5').replace('10 ±0.1', '18.5 ±0.1')
+    it.each([
+      ['with a plain bar from both ends as far as one reaches', 100, 'boring bar 10', 'cutting/from-both-ends'],
+      // Half of 128 mm lies beyond the 60 of a carbide bar of 10, and within the 100 of a damped one.
+      ['with a damped bar to get beyond that', 128, 'boring bar 10, damped', 'cutting/to-get'],
+    ])('is bored %s', (_, length, bar, code) => {
+      const { steps, codes } = planOf(partFrom(text.replace('50 ±0.05', `${length} ±0.2`)), BUILT_IN_SHOP)
+      expect(steps('turn').find(({ action }) => action === 'rough bore')?.tool).toBe(bar)
+      expect(codes).toContain(code)
+      expect(codes).not.toContain('cutting/no-boring-bar')
+    })
+  })
+
   it('gets a drill between its limits', () => {
     const other = planOf(partFrom(PIN.replace('10 ±0.1', '10.6 ±0.1')), BUILT_IN_SHOP)
     expect(other.codes).toContain('cutting/to-get')

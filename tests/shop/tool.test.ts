@@ -68,11 +68,12 @@ describe('what a shop file may leave out is filled in where it is read', () => {
     })
   })
 
-  it('a bar is of steel unless its grade says carbide or heavy metal', () => {
+  it('a bar is of steel unless its grade says carbide, heavy metal or damped', () => {
     const material = (grade: string) => tool(`kind: boring bar, diameter: 16, reach: 60, nose-radius: 0.4${grade}`)
     expect(material('')).toMatchObject({ material: 'steel' })
     expect(material(', grade: solid carbide')).toMatchObject({ material: 'carbide' })
     expect(material(', grade: heavy metal')).toMatchObject({ material: 'heavyMetal' })
+    expect(material(', grade: damped on carbide')).toMatchObject({ material: 'damped' })
   })
 
   it('stones are read from their marking', () => {
