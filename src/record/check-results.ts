@@ -83,7 +83,7 @@ function checkReading(plan: IssuedPlan, reading: Reading, gauges: readonly strin
   }
   const gauge = reading.gauge?.gauge
   const unknown =
-    gauge !== undefined && gauge !== characteristic.gauge && !gauges.includes(gauge)
+    gauge !== undefined && !gauges.includes(gauge) && !isPlanned(plan, gauge)
       ? [
           warningAt(
             'results/unknown-gauge',
@@ -179,3 +179,7 @@ const repeated = ({ serial, of, at }: Reading, before: Reading): Finding =>
     at,
     'delete one if it is a slip',
   )
+
+/** A gauge that the plan names, to get where the works has none. */
+const isPlanned = ({ inspection }: IssuedPlan, gauge: string): boolean =>
+  inspection.characteristics.some(characteristic => characteristic.gauge === gauge)
