@@ -9,7 +9,7 @@ export const setUpCost: Formula<{ t_s: 'min'; R_h: '' }, ''> = formula({
   meaning: 'cost of a set-up',
   unit: '',
   expression: 't_s * R_h / 60',
-  inputs: { t_s: { meaning: 'set-up', unit: 'min', from: 0, upTo: 1e6 }, R_h: RATE },
+  inputs: { t_s: { meaning: 'set-up', unit: 'min', from: 0 }, R_h: RATE },
   source: TEXTBOOK,
   example: { given: { t_s: 45, R_h: 62 }, gives: 46.5 },
   value: ({ t_s, R_h }) => (t_s * R_h) / 60,
@@ -22,7 +22,7 @@ export const runCost: Formula<{ N_i: ''; t_1: 'min'; R_h: '' }, ''> = formula({
   expression: 'N_i * t_1 * R_h / 60',
   inputs: {
     N_i: { meaning: 'pieces expected to come to it', unit: '', from: 0, upTo: 1e6 },
-    t_1: { meaning: 'time of a piece', unit: 'min', from: 0, upTo: 1e6 },
+    t_1: { meaning: 'time of a piece', unit: 'min', from: 0 },
     R_h: RATE,
   },
   source: TEXTBOOK,
