@@ -1,7 +1,7 @@
 import { Argument, Command, CommanderError, Option } from 'commander'
-import type { PartKind } from '../part/part.ts'
 import { withoutControls } from '../refusal.ts'
 import { type CommandName, EXIT_STATUS, HELP } from './help.ts'
+import type { NewKind } from './new.ts'
 import { calendarDate, gathered, listed, readers, wholeNumber, wholeNumbers } from './options.ts'
 import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
@@ -9,7 +9,7 @@ import type { View } from './view.ts'
 import { STATUS, type World } from './world.ts'
 
 const PART = 'part file in YAML'
-const KINDS: readonly PartKind[] = ['liner', 'sleeve', 'pin', 'piston']
+const KINDS: readonly NewKind[] = ['liner', 'sleeve', 'pin', 'piston', 'shop', 'batch', 'results']
 
 /** Runs one command line and returns its exit status. What a command needs is loaded when it is called, not before. */
 export async function run(argv: readonly string[], world: World): Promise<number> {
@@ -54,10 +54,10 @@ function describe(world: World, ended: (status: number) => void): Command {
 
   command('new')
     .addArgument(new Argument('<kind>', 'what to make').choices(KINDS))
-    .argument('<file>', 'part file to write')
+    .argument('<file>', 'file to write')
     .option('--schema', 'put the schema beside the file, for an editor that completes keys')
     .option('--force', 'write over a file that is there')
-    .action(async (kind, file, options) => ended((await import('./new.ts')).newPart(kind, file, options, world)))
+    .action(async (kind, file, options) => ended((await import('./new.ts')).newFile(kind, file, options, world)))
 
   planning(command('check'))
     .argument('<part...>', `${PART}; a shop or a batch file is checked too`)

@@ -15,7 +15,7 @@ export type SchemaPlace = {
  * Nowhere, when the program is installed for the whole machine: a path there would be this machine's own.
  */
 export function schemaFor(
-  name: 'part' | 'shop' | 'batch',
+  name: 'part' | 'shop' | 'batch' | 'results',
   file: string,
   { schema, force }: Options,
   world: World,

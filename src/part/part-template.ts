@@ -6,10 +6,14 @@ import type { PartKind } from './part.ts'
  * characters it has; `schema` is where an editor finds the schema of the file.
  */
 export const partTemplate = (kind: PartKind, number = 'NEW-1', schema?: string): string =>
-  `${schema === undefined ? '' : `# yaml-language-server: $schema=${schema}\n`}${HEAD}\n${TEMPLATES[kind].replace('NUMBER', () => inBrackets(number))}${FOOT}`
+  `${schemaLine(schema)}${HEAD}\n${TEMPLATES[kind].replace('NUMBER', () => asWritten(number))}${FOOT}`
+
+/** What tells an editor where the schema of the file is. */
+export const schemaLine = (schema: string | undefined): string =>
+  schema === undefined ? '' : `# yaml-language-server: $schema=${schema}\n`
 
 /** Text as it may stand between brackets: in double quotes unless it is letters, digits, points and hyphens. */
-const inBrackets = (text: string): string =>
+export const asWritten = (text: string): string =>
   /^[A-Za-z][\w.-]*$/.test(text) ? stringify(text).trim() : JSON.stringify(text)
 
 const HEAD = `# Lengths are millimetres and angles degrees, unless a unit is written: 1.890 in. Sizes are written as on the drawing:
