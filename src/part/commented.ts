@@ -26,7 +26,7 @@ export function keysWithText(node: Described, values: Values, depth = 1, above =
     const offered = values.offered?.[path] ?? LEFT_OUT.exec(says)?.[1]
     if (offered !== undefined) return [besides(`#${indent}${key}: ${offered}`, says)]
     return child.properties === undefined
-      ? [`# ${key}: ${says}`]
+      ? toRead(`${key}: ${says}`)
       : [besides(`#${indent}${key}:`, says), ...keysWithText(child, values, depth + 1, `${path}.`)]
   })
 }
@@ -34,9 +34,26 @@ export function keysWithText(node: Described, values: Values, depth = 1, above =
 /** The keys of an entry of a list with what the schema says of each, to be read only. */
 export const keysExplained = (node: Described, above = ''): readonly string[] =>
   Object.entries(node.properties ?? {}).flatMap(([key, child]) => [
-    `# ${above}${key}: ${child.description ?? ''}`,
+    ...toRead(`${above}${key}: ${child.description ?? ''}`),
     ...keysExplained(child, `${above}${key}.`),
   ])
+
+/** Letters on a line that is to be read. */
+const WIDTH = 120
+
+/** Text behind a # and one space, broken between words: more than one space stands before what may be said. */
+export function toRead(text: string): readonly string[] {
+  const lines: string[] = []
+  let line = '#'
+  for (const word of text.split(' ')) {
+    if (line !== '#' && line.length + 1 + word.length > WIDTH) {
+      lines.push(line)
+      line = '#'
+    }
+    line = `${line} ${word}`
+  }
+  return [...lines, line]
+}
 
 const COLUMN = 44
 

@@ -1,4 +1,4 @@
-import { keysExplained, keysWithText } from './commented.ts'
+import { keysExplained, keysWithText, toRead } from './commented.ts'
 import { schemaLine } from './part-template.ts'
 import schema from './results.schema.json' with { type: 'json' }
 
@@ -25,7 +25,7 @@ ${keysExplained(properties.gauges.additionalProperties).join('\n')}
 #gauges:
 #  bore: {gauge: two-point bore gauge set on a ring, id: 14, set-on: 47.998}
 
-# ${properties.pieces.description}
+${toRead(properties.pieces.description).join('\n')}
 ${keysExplained(properties.pieces.items).join('\n')}
 #pieces:
 #  - {serial: 1, seat: {20: [55.102, 55.102, 55.104, 55.103]}, bore: {20: [47.850, 47.850, 47.851, 47.851]}}

@@ -1,6 +1,6 @@
 import { BUILT_IN_MACHINES } from '../shop/built-in-machines.ts'
 import type { Machine } from '../shop/shop.ts'
-import { type Described, keysExplained, keysWithText } from './commented.ts'
+import { type Described, keysExplained, keysWithText, toRead } from './commented.ts'
 import { schemaLine } from './part-template.ts'
 import schema from './shop.schema.json' with { type: 'json' }
 
@@ -46,12 +46,12 @@ const { properties } = schema
 /** Behind a # as a whole: what is not written, the built-in works says. */
 const section = (key: 'habits' | 'nc-words' | 'port-checks' | 'fixture', says: string): string => {
   const node: Described = properties[key]
-  return [says, `#${key}:`, ...keysWithText(node, { offered: OFFERED }, 1, `${key}.`)].join('\n')
+  return [...toRead(says), `#${key}:`, ...keysWithText(node, { offered: OFFERED }, 1, `${key}.`)].join('\n')
 }
 
 const list = (key: 'firms' | 'machines' | 'tools' | 'gauges' | 'measured' | 'reached', says: string): string => {
   const node: Described = properties[key].items
-  return [says, ...keysExplained(node)].join('\n')
+  return [...toRead(says), ...keysExplained(node)].join('\n')
 }
 
 /** A machine as the shop file writes it. */
@@ -72,7 +72,7 @@ export const shopTemplate = (
 shop:
 ${keysWithText(properties.shop, { filled: { 'shop.name': 'Our works' }, offered: OFFERED }, 1, 'shop.').join('\n')}
 
-${list('firms', '# Outside firms. Each of your own goes above `built-in`, whose firms have no names and do what yours do not.')}
+${list('firms', 'Outside firms. Each of your own goes above `built-in`, whose firms have no names and do what yours do not.')}
 firms:
 #  - name: Quillfen Hardening
 #    processes: [nitride, stress-relieve, case-harden, induction-harden]
@@ -94,25 +94,25 @@ firms:
 # ${properties['bar-prices'].description}
 #bar-prices: {42CrMo4: 2.60, 31CrMoV9: 3.90, 16MnCr5: 2.20}
 
-${list('machines', '# Work centres. The built-in ones stand behind the #: take it away from those that you have, change them, and delete\n# `- built-in`. With `- built-in` left there, what you write is added.')}
+${list('machines', 'Work centres. The built-in ones stand behind the #: take it away from those that you have, change them, and delete `built-in`. With it left there, what you write is added.')}
 machines:
   - built-in
 ${BUILT_IN_MACHINES.map(machineLine).join('\n')}
 
-${list('tools', '# Tools on hand: what you write is added to the built-in ones. Delete `- built-in` once all of yours are here.')}
+${list('tools', 'Tools on hand: what you write is added to the built-in ones. Delete `built-in` once all of yours are here.')}
 tools:
   - built-in
 #  - {name: end mill 5, kind: end mill, price: 19, diameter: 5, teeth: 4, flute-length: 13, shank: 6, reach: 30}
 #  - {name: drill 12, kind: drill, diameter: 12, flute-length: 80, shank: 12, reach: 95, point: 140}
 
-${list('gauges', '# Gauges: what you write is added to the built-in ones. Delete `- built-in` once all of yours are here.')}
+${list('gauges', 'Gauges: what you write is added to the built-in ones. Delete `built-in` once all of yours are here.')}
 gauges:
   - built-in
 #  - {name: outside micrometer 100 to 125, kind: outside, from: 100, to: 125, resolution: 0.001, uncertainty: 0.007}
 
-${section('habits', '# What the works holds and leaves. Measure your own: these are common practice.')}
+${section('habits', 'What the works holds and leaves. Measure your own: these are common practice.')}
 
-${list('measured', `# ${properties.measured.description} The command \`record\` proposes rows.`)}
+${list('measured', `${properties.measured.description} The command \`record\` proposes rows.`)}
 #measured:
 #  - process: gas nitriding
 #    grade: 42CrMo4
@@ -130,13 +130,13 @@ ${list('measured', `# ${properties.measured.description} The command \`record\` 
 #    ovality: 0.018
 #    bow: 0.010
 
-${list('reached', `# ${properties.reached.description}`)}
+${list('reached', properties.reached.description)}
 #reached:
 #  - {grade: 42CrMo4, surface: 620 HV, core: 300 HV}
 
-${section('port-checks', `# ${properties['port-checks'].description}`)}
+${section('port-checks', properties['port-checks'].description)}
 
-${section('nc-words', `# ${properties['nc-words'].description} The machine's own manual has the last word.`)}
+${section('nc-words', `${properties['nc-words'].description} The machine's own manual has the last word.`)}
 
-${section('fixture', `# ${properties.fixture.description} MEASURE IT BEFORE ANY PROGRAM: the figures here are invented, and\n# none of them is your machine's. No program is written until they stand here as measured. Prove every program dry.`)}
+${section('fixture', `${properties.fixture.description} MEASURE IT BEFORE ANY PROGRAM: the figures here are invented, and none of them is your machine's. No program is written until they stand here as measured. Prove every program dry.`)}
 `

@@ -49,6 +49,11 @@ describe('a shop, batch or results file to start from', () => {
     expect(missing).toEqual([])
   })
 
+  it.each(KINDS)('%s: breaks what is only to be read into lines of 124 letters at most', async kind => {
+    const { text } = await written(kind)
+    expect(text.split('\n').filter(line => /^# \S/.test(line) && line.length > 124)).toEqual([])
+  })
+
   it.each(KINDS)('%s: stays where it is there already, unless told otherwise', async kind => {
     const { world, path } = await written(kind)
     world.files.set(path, 'mine')
@@ -69,6 +74,31 @@ describe('a shop, batch or results file to start from', () => {
 })
 
 describe('the shop file to start from', () => {
+  it('names the schema of the package in the project around it', async () => {
+    const world = desk({ '/works/node_modules/linerwright/dist/shop.schema.json': '{}' })
+    await run(['new', 'shop', '/works/pump/shop.yaml'], world)
+    expect(String(world.files.get('/works/pump/shop.yaml'))).toMatch(
+      /^# yaml-language-server: \$schema=\.\.\/node_modules\/linerwright\/dist\/shop\.schema\.json\n/,
+    )
+  })
+
+  it('puts a firm of the works before the built-in ones', async () => {
+    const { text, path } = await written('shop')
+    const { shop } = readShop(allSaid(text), path)
+    expect(shop?.firms.map(({ name }) => name)).toEqual([
+      'Quillfen Hardening',
+      ...BUILT_IN_SHOP.firms.map(({ name }) => name),
+    ])
+  })
+
+  it('lets no program be written before the fixture is measured', async () => {
+    const { world, path } = await written('shop')
+    world.files.set('/works/OX-098-21.yaml', demo('OX-098-21.yaml'))
+    await run(['ports', '/works/OX-098-21.yaml', '--shop', path, '--nc', '/works/nc'], world)
+    expect(world.complained()).toContain('ports/fixture-not-measured')
+    expect([...world.files.keys()].filter(name => name.startsWith('/works/nc'))).toEqual([])
+  }, 60_000)
+
   it('is the built-in works, with nothing of the fixture or the habits taken for said', async () => {
     const { text, path } = await written('shop')
     const { shop } = readShop(text, path)
