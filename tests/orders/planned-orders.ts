@@ -62,7 +62,7 @@ const INDUCTION = [
 
 /** Every part of the demo, and parts that nobody prepared the words for. */
 export const PLANS: readonly (readonly [string, Plan])[] = [
-  ...['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'].map(
+  ...['OX-098-21', 'OX-098-30', 'OX-098-31', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'].map(
     name => [name, planOf(demo(name))] as const,
   ),
   ['a liner that all goes out', planOf(demo('OX-098-21'), NO_GRINDERS)],

@@ -24,7 +24,7 @@ const inMillimetres = drawPictures(plan, measure)
 const named = (name: string): readonly string[] => wordsOf(pictures.get(name) ?? { ...EMPTY })
 const EMPTY: Picture = { width: 0, height: 0, alternative: '', marks: [] }
 
-describe.each(['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])(
+describe.each(['OX-098-21', 'OX-098-30', 'OX-098-31', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])(
   '%s on sheets in inches',
   name => {
     const each = name === 'OX-098-21' ? plan : demoPlan(name)

@@ -22,19 +22,22 @@ function planned(text: string, shop: Shop | undefined) {
 const CUTS = new Set(['saw', 'turn', 'drill', 'mill', 'grind', 'hone', 'lap'])
 
 describe('every part of the demo works is planned whole', () => {
-  it.each(['OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])('%s, without an error', number => {
-    const { plan, errors } = planned(readFileSync(`parts/${number}.yaml`, 'utf8'), oxmere)
-    expect(errors).toEqual([])
-    const house = plan?.operations.filter(({ place, process }) => place === 'house' && CUTS.has(process)) ?? []
-    expect(house.length).toBeGreaterThan(1)
-    for (const { name, steps } of house) expect(steps.length, name).toBeGreaterThan(0)
-    for (const { verdict, margin, told } of plan?.stock ?? []) {
-      // A lap takes micrometres, and no comparator tells under one a side: what is to spare cannot be told from none.
-      if (verdict === 'marginal') expect(margin.cleanUp).toBeLessThan(told?.value ?? 0)
-      else expect(verdict).toBe('ok')
-      expect(margin.cleanUp).toBeGreaterThanOrEqual(0)
-    }
-  })
+  it.each(['OX-098-30', 'OX-098-31', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])(
+    '%s, without an error',
+    number => {
+      const { plan, errors } = planned(readFileSync(`parts/${number}.yaml`, 'utf8'), oxmere)
+      expect(errors).toEqual([])
+      const house = plan?.operations.filter(({ place, process }) => place === 'house' && CUTS.has(process)) ?? []
+      expect(house.length).toBeGreaterThan(1)
+      for (const { name, steps } of house) expect(steps.length, name).toBeGreaterThan(0)
+      for (const { verdict, margin, told } of plan?.stock ?? []) {
+        // A lap takes micrometres, and no comparator tells under one a side: what is to spare cannot be told from none.
+        if (verdict === 'marginal') expect(margin.cleanUp).toBeLessThan(told?.value ?? 0)
+        else expect(verdict).toBe('ok')
+        expect(margin.cleanUp).toBeGreaterThanOrEqual(0)
+      }
+    },
+  )
 
   it('the pin is drilled, ground through and lapped in the works, carburised outside', () => {
     const { plan } = planned(readFileSync('parts/OX-098-34.yaml', 'utf8'), oxmere)

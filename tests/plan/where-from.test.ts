@@ -21,7 +21,7 @@ function untold({ symbol, formula: expression, inputs = [] }: Working): readonly
 }
 
 describe('where the numbers of a working come from', () => {
-  it.each(['OX-098-21', 'OX-098-30', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])(
+  it.each(['OX-098-21', 'OX-098-30', 'OX-098-31', 'OX-098-34', 'OX-105-02', 'OX-112-03', 'OX-131-07'])(
     'is told of each, in the plan of %s',
     number => {
       const { workings } = demoPlan(number)

@@ -30,6 +30,7 @@ vi.mock('../../src/sheets/print-document.ts', () => ({
 const PACKETS: readonly (readonly [string, Units])[] = [
   ['OX-098-21', 'mm'],
   ['OX-098-30', 'mm'],
+  ['OX-098-31', 'mm'],
   ['OX-098-34', 'mm'],
   ['OX-105-02', 'mm'],
   ['OX-112-03', 'mm'],
