@@ -65,11 +65,14 @@ const allStones = (hones: readonly Hone[]): readonly Stones[] =>
     return row ? [{ name, length, count, abrasive, grit, leaves: abrasive === 'CBN' ? row.cbn : row.alumina }] : []
   })
 
-/** Over ports: twice the tallest, and the whole belt with a quarter of the stone beyond it at each side. */
+/**
+ * Over ports: twice the tallest, and all of a row with a quarter of the stone beyond it at each side, so that half of the stone
+ * lies on land. The land between two rows carries a stone as well as that beyond them (derived).
+ */
 const leastLength = (belt: Belt | undefined): Millimetre =>
   belt === undefined
     ? 0
-    : Math.max(STONE_RULES.overTallestPort * belt.tallest, belt.height / (1 - 2 * STONE_RULES.beyondBelt))
+    : Math.max(STONE_RULES.overTallestPort * belt.tallest, belt.ported / (1 - 2 * STONE_RULES.beyondBelt))
 
 function refuse({
   task,
@@ -92,7 +95,7 @@ function refuse({
     code: shorter ? 'cutting/stones-and-ports' : 'cutting/no-hone',
     severity: 'error',
     message: shorter
-      ? `stones of ${onHand} mm tip into the ports: over a belt of ${figure(belt.height)} mm they must be ${figure(least)} mm or longer`
+      ? `stones of ${onHand} mm tip into the ports: over ${figure(belt.ported)} mm of ports they must be ${figure(least)} mm or longer`
       : `no hone on hand suits ${cut.feature}: its stones must be ${figure(least)} to ${figure(most)} mm long${onHand ? `; on hand ${onHand}` : ''}`,
     hint: 'list a hone with `length:` of its stones and `grade:` such as `A 280` in the shop file',
     path: '/body/bore',

@@ -178,7 +178,7 @@ function overPorts({ notebook, operation }: CuttingTask, cut: BandCut, stones: S
     landUnderStone,
     {
       lambda,
-      ...told(worked('height of the belt of ports'), { h_p: belt.height }),
+      ...told(worked('depths with ports in them'), { h_p: belt.ported }),
       ...told(worked('stones on hand'), { l_s: stones.length }),
     },
     about,

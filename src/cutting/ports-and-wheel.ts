@@ -13,6 +13,8 @@ export type Belt = {
   readonly top: Millimetre
   readonly bottom: Millimetre
   readonly height: Millimetre
+  /** Of that the depths where a window is: the land that goes right round between two rows is left out. */
+  readonly ported: Millimetre
   readonly tallest: Millimetre
   /** Chords of all windows that cross the depth where most do. */
   readonly width: Millimetre
@@ -33,9 +35,20 @@ export function portBelt(ports: readonly PlannedPort[], cut: Pick<BandCut, 'top'
     top,
     bottom,
     height: bottom - top,
+    ported: portedDepths(here),
     tallest: Math.max(...here.map(({ height }) => height)),
     width: Math.max(...here.map(port => widthAt(port.top))),
   }
+}
+
+function portedDepths(ports: readonly PlannedPort[]): Millimetre {
+  let covered = 0
+  let reached = Number.NEGATIVE_INFINITY
+  for (const { top, bottom } of ports.toSorted((a, b) => a.top - b.top)) {
+    covered += Math.max(0, bottom - Math.max(top, reached))
+    reached = Math.max(reached, bottom)
+  }
+  return covered
 }
 
 /** Rules of a wheel that runs over ports: wide enough to bridge them, and never turning back beside one. */

@@ -1,31 +1,20 @@
-import {
-  NARROW_BAR,
-  type QuenchChange,
-  type QuenchedShape,
-  quenchChange,
-  quenchGrowth,
-} from '../handbook/hardening-growth.ts'
+import { type QuenchChange, quenchChange, quenchGrowth } from '../handbook/hardening-growth.ts'
 import { throughHardened } from '../handbook/through-hardening.ts'
 import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
-import { barsOf, type Part } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 import { comesHard } from '../part/takes-case.ts'
+import { shapeInQuench } from '../route/quenched-length.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
 import { chooseTemper } from './choose-temper.ts'
 import type { BandGrowth, Growth } from './growth.ts'
-
-const shapeOf = ({ kind, bore }: Part): QuenchedShape => {
-  if (bore.length === 0) return 'solid pin'
-  return kind === 'pin' ? 'hollow pin' : 'sleeve'
-}
 
 export const quenchedShare = (part: Part): QuenchChange | undefined =>
   part.hardening &&
   quenchChange({
     process: part.hardening.process,
     grade: part.material.grade,
-    shape: shapeOf(part),
-    narrowBar: part.ports.some(port => barsOf(port).some(bar => bar < NARROW_BAR)),
+    ...shapeInQuench(part),
     boreHardened: treatedSides(part).bore,
     austenite: chooseTemper(part)?.stabilised ? throughHardened(part.material.grade)?.austenite : undefined,
   })

@@ -7,6 +7,7 @@ import type { Shop } from '../shop/shop.ts'
 import { CRACK_TESTED } from './crack-test.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import { PLATING_HEATS } from './plating-needs.ts'
+import { LENGTH_AFTER_QUENCH } from './quenched-length.ts'
 import { isRecess } from './running-band.ts'
 import { runsAsItComes, turnedLast } from './turned-last.ts'
 
@@ -225,7 +226,7 @@ export function finishingNeeds(part: Part, shop: Shop): FinishingNeeds {
               : because(FINISHED_AFTER_TURNING, band),
           )
         : [],
-    top: because(FINISHED_AFTER_TURNING, part.top),
+    top: because([...FINISHED_AFTER_TURNING, LENGTH_AFTER_QUENCH], part.top),
     bottom: because(FINISHED_AFTER_TURNING, part.bottom),
   }
 }
@@ -239,7 +240,7 @@ const platedReason = ({ plating }: Part, { name }: Band): readonly string[] =>
 
 /** Names that `waive:` may also give, beside the rules of order. */
 export const NEED_RULE_NAMES: readonly string[] = [
-  ...new Set([...FINISHED_AFTER_TURNING, ...HONED, ...LAPPED].map(({ name }) => name)),
+  ...new Set([...FINISHED_AFTER_TURNING, LENGTH_AFTER_QUENCH, ...HONED, ...LAPPED].map(({ name }) => name)),
   'stress-relieved-before-nitriding',
   GROUND_BEFORE_HONING,
   ...PLATING_HEATS,

@@ -104,6 +104,15 @@ describe('over ports', () => {
     expect(over(43.9).codes).toEqual(['cutting/to-get', 'cutting/to-get'])
     expect(over(44.1).codes).toEqual([])
   })
+
+  it('wants half of the stone on land over two rows, wherever the land lies: 56 mm over 14 and 14 (derived)', () => {
+    const rows = [16, 50].map(top =>
+      portOf([windowOf({ width: 12 })], { name: `row ${top}`, top, bottom: top + 14, height: 14, width: 12 }),
+    )
+    const two = (length: number) => cut(partOf(), bore(0.005, 0.3, true), works(stones(length, 'A 400')), rows)
+    expect(two(55.9).codes).toContain('cutting/to-get')
+    expect(two(56.1).codes).toEqual([])
+  })
 })
 
 describe('the honing spindle', () => {

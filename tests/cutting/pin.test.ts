@@ -15,7 +15,7 @@ import { partFrom } from '../route/part-text.ts'
 const PIN = `part: {number: OX-098-95, title: Test pin, revision: A, kind: pin}
 material: {grade: 16MnCr5, hardness: 180 HV}
 body:
-  length: 50 ±0.05
+  length: 50 ±0.1
   outside: {size: 16 h5, Ra: 0.1, roundness: 0.002, name: pin}
   bore: 10 ±0.1
 hardening: {process: carburising, hardness: min 650 HV, depth: min 0.4}
@@ -223,7 +223,7 @@ describe('the bore of a pin', () => {
       // Half of 128 mm lies beyond the 60 of a carbide bar of 10, and within the 100 of a damped one.
       ['with a damped bar to get beyond that', 128, 'boring bar 10, damped', 'cutting/to-get'],
     ])('is bored %s', (_, length, bar, code) => {
-      const { steps, codes } = planOf(partFrom(text.replace('50 ±0.05', `${length} ±0.2`)), BUILT_IN_SHOP)
+      const { steps, codes } = planOf(partFrom(text.replace('50 ±0.1', `${length} ±0.2`)), BUILT_IN_SHOP)
       expect(steps('turn').find(({ action }) => action === 'rough bore')?.tool).toBe(bar)
       expect(codes).toContain(code)
       expect(codes).not.toContain('cutting/no-boring-bar')

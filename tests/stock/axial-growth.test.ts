@@ -75,8 +75,9 @@ describe('the faces of a quenched part', () => {
     expect(plan.findings.filter(({ code }) => code === 'stock/chain-open')).toEqual([])
   })
 
-  it('open a drawing that allows less than the quench makes', () => {
-    const plan = planned(partFrom(pin('carburising', '60 ±0.05')))
+  it('open a drawing that allows less than the quench makes, where no face is ground after it', () => {
+    const waive = 'waive: [{rule: length-closer-than-quenched, because: agreed}]\n'
+    const plan = planned(partFrom(`${pin('carburising', '60 ±0.05')}${waive}`))
     const open = plan.findings.find(({ code }) => code === 'stock/chain-open')
     expect(open?.severity).toBe('error')
     expect(open?.message).toContain('±0.060 mm at the worst')
