@@ -87,7 +87,8 @@ const WHEELS: readonly InternalWheel[] = [6, 8, 10, 13, 16, 20, 25, 30, 36, 45, 
   grade: 'A 80 I 8 V',
 }))
 
-const STONES: readonly Millimetre[] = [12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 125, 150]
+/** Short ones are cut from longer. */
+const STONES: readonly Millimetre[] = [6, 8, 10, 12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 125, 150]
 const ABRASIVES: readonly Abrasive[] = ['A', 'C']
 
 const HONES: readonly Hone[] = STONES.flatMap(length =>

@@ -87,6 +87,15 @@ describe('stones', () => {
     expect(short(100)).toEqual(['cutting/to-get', 'cutting/to-get'])
     expect(short(50)).toEqual([])
   })
+
+  it('are got cut short for a short bore: 9 mm at the most for a stroke of 12 in 15 mm (derived)', () => {
+    const state = stateOf('hone-bore', tube(60, 53.99, false, 15), tube(60, 54, false, 15), [
+      sizeOf('bore', 54, 0.01, 0.3),
+    ])
+    const { steps, codes } = cut(partOf(), state, BUILT_IN_SHOP)
+    expect(steps.at(-1)?.tool).toContain('8 mm stones')
+    expect(codes).not.toContain('cutting/no-hone')
+  })
 })
 
 describe('over ports', () => {
