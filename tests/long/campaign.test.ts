@@ -18,7 +18,7 @@ describe('whatever the files say, the program refuses or plans: no fall, no hang
   })
 
   /**
-   * 1,901 are planned; the floor lies two standard deviations of such a draw (9.7) under that. Of the 99 refused, 55 ask for a
+   * 1,902 are planned; the floor lies two standard deviations of such a draw (9.7) under that. Of the 98 refused, 55 ask for a
    * case deeper or longer in the furnace than is usual, 21 for one that eats the wall, and 10 draw a port with corners that
    * do not fit into it; eight have no stock that holds, a plating among them whose limits are closer than bore and bath.
    */
