@@ -21,8 +21,8 @@ const WIDTH = onPaper(180)
 const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 /** Where nothing is cut to a size on this sheet the drawing only tells the part, and leaves the page to the tables. */
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
-/** Where that saves a page. */
-const SMALL_ROOM: Room = { width: WIDTH, height: onPaper(60) }
+/** Where that saves a page: the first of them that does. */
+const SMALLER_HEIGHTS = [60, 38].map(onPaper)
 /** Half the width of a sheet. */
 const HALF = onPaper(88)
 /** Beside the sizes that an order tells of. */
@@ -69,12 +69,17 @@ function orderPictures(plan: Plan, measure: Measure, units: Units): readonly Nam
   })
 }
 
-/** A drawing again with less room, for a sheet that would otherwise run over by a few lines. */
-export function drawSmaller(plan: Plan, measure: Measure, units: Units = 'mm'): (name: string) => Picture | undefined {
-  return name => {
+/** Drawings again with less and less room, for a sheet that would otherwise run over. */
+export function drawSmaller(
+  plan: Plan,
+  measure: Measure,
+  units: Units = 'mm',
+): readonly ((name: string) => Picture | undefined)[] {
+  return SMALLER_HEIGHTS.map(height => name => {
     const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
-    return operation && drawOperation({ plan, operation, room: SMALL_ROOM, measure, units })
-  }
+    if (operation) return drawOperation({ plan, operation, room: { width: WIDTH, height }, measure, units })
+    return fixturePictures(plan, measure, units, { width: HALF, height }).find(([fixture]) => fixture === name)?.[1]
+  })
 }
 
 const TELLING: ReadonlySet<Purpose> = new Set([
@@ -105,13 +110,13 @@ function portPictures(plan: Plan, measure: Measure, units: Units): readonly Name
   ]
 }
 
-function fixturePictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
+function fixturePictures(plan: Plan, measure: Measure, units: Units, room = FIXTURE_ROOM): readonly Named[] {
   const { fixture } = plan.shop
   const shape = milledShape(plan)
   const { fixture: planned } = plan
   if (!fixture || !planned || !shape) return []
   return setUpsOf(plan).map(setUp => [
     fixtureName(setUp),
-    drawFixture({ fixture, planned, shape, setUp, room: FIXTURE_ROOM, measure, units }),
+    drawFixture({ fixture, planned, shape, setUp, room, measure, units }),
   ])
 }

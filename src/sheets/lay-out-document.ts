@@ -49,8 +49,8 @@ export type DocumentToPrint = {
   readonly sheets: readonly SheetToPrint[]
   readonly pictures: ReadonlyMap<string, Picture>
   readonly paper: Paper
-  /** The same picture with less room, where there is such a one: taken where it saves a page. */
-  readonly smaller?: (name: string) => Picture | undefined
+  /** The same picture with less and less room, where there is such a one: the first that saves a page is taken. */
+  readonly smaller?: readonly ((name: string) => Picture | undefined)[]
 }
 
 /** Every sheet begins a page; pages are numbered through the document. */
@@ -128,7 +128,7 @@ function bodiesOf({
   sheet,
   measure,
   pictures,
-  smaller,
+  smaller = [],
 }: Pick<DocumentToPrint, 'pictures' | 'smaller'> &
   Pick<Typeface, 'measure'> & {
     readonly nodes: readonly Node[]
@@ -142,10 +142,14 @@ function bodiesOf({
     return { bodies, pictures: drawn }
   }
   const whole = laidWith(pictures)
-  const shrunk = whole.bodies.length > 1 && smaller ? shrunkIn(nodes, smaller) : []
-  if (shrunk.length === 0) return whole
-  const tighter = laidWith(new Map([...pictures, ...shrunk]))
-  return tighter.bodies.length < whole.bodies.length ? tighter : whole
+  if (whole.bodies.length < 2) return whole
+  for (const draw of smaller) {
+    const shrunk = shrunkIn(nodes, draw)
+    if (shrunk.length === 0) return whole
+    const tighter = laidWith(new Map([...pictures, ...shrunk]))
+    if (tighter.bodies.length < whole.bodies.length) return tighter
+  }
+  return whole
 }
 
 /** The pictures of a sheet that can be drawn smaller. */

@@ -31,10 +31,13 @@ describe.each(['OX-098-21', 'OX-098-30', 'OX-098-31', 'OX-098-34', 'OX-105-02', 
     const drawn = name === 'OX-098-21' ? pictures : drawPictures(each, measure, 'inch')
     const smaller = drawSmaller(each, measure, 'inch')
 
-    it.each(['as large as there is room', 'drawn again with less room'])('has the limits of its tables, %s', size => {
+    it.each([
+      ['as large as there is room', (at: string) => drawn.get(at)],
+      ...smaller.map((again, index) => [`drawn again with less room, ${index + 1}`, again] as const),
+    ] as const)('has the limits of its tables, %s', (_, pictureAt) => {
       for (const operation of each.operations) {
         const at = `operation-${operation.number}`
-        const picture = size.startsWith('drawn') ? smaller(at) : drawn.get(at)
+        const picture = pictureAt(at)
         const rows = sizeRows(operation, paperFigures('inch'))
         const inTable = new Set(rows.map(({ limits }) => limits.replaceAll('\u00a0', ' ')))
         const words = wordsOf(picture ?? EMPTY)

@@ -11,11 +11,11 @@ import { demoPlan, templates, typeface } from './demo-packet.ts'
 
 /** Pages that a part may take: of the floor on A4 and on Letter, which is shorter, and of the inspector. */
 const BUDGETS: readonly (readonly [part: string, a4: number, letter: number, inspection: number])[] = [
-  ['OX-098-21', 12, 14, 5],
-  ['OX-131-07', 10, 11, 3],
-  ['OX-105-02', 5, 6, 3],
-  ['OX-098-34', 7, 8, 2],
-  ['OX-112-03', 5, 6, 2],
+  ['OX-098-21', 11, 12, 5],
+  ['OX-131-07', 10, 10, 3],
+  ['OX-105-02', 5, 5, 3],
+  ['OX-098-34', 7, 7, 2],
+  ['OX-112-03', 5, 5, 2],
   ['OX-098-30', 5, 5, 2],
 ]
 

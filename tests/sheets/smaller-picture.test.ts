@@ -9,6 +9,7 @@ const measure = (text: string, size: number): number => text.length * size * 0.5
 
 describe('a picture that can be drawn smaller', () => {
   const small: Picture = { ...picture, width: 500, height: 100 }
+  const less: Picture = { ...picture, width: 500, height: 420 }
   const page = (rows: number) => `<figure data-picture="map"/><p>${'x<br/>'.repeat(rows)}</p>`
   const laid = (...rows: readonly number[]) => {
     const block = {
@@ -26,10 +27,14 @@ describe('a picture that can be drawn smaller', () => {
     })
     const large: Picture = { ...picture, width: 500, height: 500 }
     const given = { block, set: 'Floor', sheets, pictures: new Map([['map', large]]), paper: 'a4' as const }
-    return layOutDocument({ ...given, smaller: () => small }, count => parseMarkup(page(Number(count)), 'note'), {
-      ...typeface,
-      measure,
-    })
+    return layOutDocument(
+      { ...given, smaller: [() => less, () => small] },
+      count => parseMarkup(page(Number(count)), 'note'),
+      {
+        ...typeface,
+        measure,
+      },
+    )
   }
 
   it('is, where that saves a page, and only there', () => {
