@@ -190,7 +190,7 @@ describe('the points of an order', () => {
     const order = plan.orders.find(one => one.title === title)
     if (!order) throw new Error(`the demo has no order ${title}`)
     const { html = '' } = await subcontract(plan, order, options('a4', asHtml))
-    const numbers = [...html.matchAll(/<td class="num">(\d+)<\/td><td style="[^"]*"><b>/g)].map(([, number]) =>
+    const numbers = [...html.matchAll(/<td class="num">(\d+)<\/td><th\b[^>]*style="[^"]*"[^>]*>/g)].map(([, number]) =>
       Number(number),
     )
     expect(numbers).toEqual(Array.from({ length: count }, (_, i) => i + 1))
