@@ -96,7 +96,9 @@ export function expectProgramsAsPlanned(
           return levels.slice(1).map((z, i) => (levels[i] ?? z) - z)
         })
         expect(steps.reduce((most, step) => Math.max(most, step), 0)).toBeLessThan(cut.depth + 0.002)
-        const most = Math.max(...[...heights.values()].map(found => levelsOf(found)))
+        // Where it comes to the wall and leaves it on arcs that meet, it is at one place twice a level, at heights that the arcs give.
+        const apart = 'arc' in cut.shape ? Math.max(0.0015, cut.depth / 2) : 0.0015
+        const most = Math.max(...[...heights.values()].map(found => levelsOf(found, apart)))
         if (!ramps) expect(most).toBe(cut.passes)
       }
     })
@@ -221,7 +223,7 @@ const rubs = ({ operations }: Pick<Plan, 'operations'>): boolean =>
   operations.some(({ steps }) => steps.some(({ action, feed }) => action.startsWith('rough ') && feed <= 0.004 + 1e-6))
 
 /** Heights that differ by no more than their last place, as the floor of a level is written from two sides, are one. */
-const levelsOf = (heights: readonly number[]): number =>
-  heights.toSorted((a, b) => b - a).filter((z, i, all) => i === 0 || (all[i - 1] ?? z) - z > 0.0015).length
+const levelsOf = (heights: readonly number[], apart: number): number =>
+  heights.toSorted((a, b) => b - a).filter((z, i, all) => i === 0 || (all[i - 1] ?? z) - z > apart).length
 
 const length = (a: Move['from'], b: Move['to']): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)

@@ -2,7 +2,7 @@ import type { Millimetre } from '../../units.ts'
 import { radians } from '../../units.ts'
 import { BREAK_THROUGH } from '../plan-window.ts'
 import type { PortWindow } from '../port.ts'
-import { apart, type Flat, farFrom, type Loop } from './closed-line.ts'
+import { apart, distanceTo, type Flat, farFrom, type Loop } from './closed-line.ts'
 import { highestUnder } from './drill-depth.ts'
 import { type Floor, type FloorPlace, LAST_STEP_OVER, LONGEST, leadTo, outlineOf, through } from './floors.ts'
 import { inside, outside, outwardNormals, respaced, startingBeside } from './offset-loops.ts'
@@ -104,8 +104,19 @@ function arcTo(end: WallPlace | undefined, radius: Millimetre, way: 'in' | 'out'
   return way === 'in' ? places.toReversed() : places
 }
 
-/** One level along all lines in turn, the cutter's way between them over what is cut already. */
-export function floorAlong(window: PortWindow, cutter: Millimetre, lines: readonly WallLine[], arc: Millimetre): Floor {
+/**
+ * One level along all lines in turn, the cutter's way between them over what is cut already. `cleared`: where the middle of a larger
+ * cutter went before, if one did.
+ */
+export function floorAlong(
+  window: PortWindow,
+  {
+    cutter,
+    arc,
+    cleared,
+  }: { readonly cutter: Millimetre; readonly arc: Millimetre; readonly cleared: readonly Loop[] },
+  lines: readonly WallLine[],
+): Floor {
   const walls = windowWalls(window)
   const reaches = [cutter / 2, cutter / 2 - LAST_STEP_OVER * cutter]
   const entry = entryOf(window)
@@ -114,7 +125,7 @@ export function floorAlong(window: PortWindow, cutter: Millimetre, lines: readon
     top: highestUnder(walls, place, cutter),
   })
   const overCut = (at: Flat): FloorPlace => withTop({ ...at, z: walls.bore(at.x, at.y) - BREAK_THROUGH, clear: true })
-  const room = { free: farFrom([outlineOf(window)], cutter / 2 - TOUCHES), entry }
+  const room = { free: farFrom([outlineOf(window)], cutter / 2 - TOUCHES), entry, cleared }
   let from: Flat = entry
   const loop = lines.flatMap(line => {
     const way = [...arcTo(line[0], arc, 'in'), ...line, ...arcTo(line.at(-1), arc, 'out')].map(at => ({
@@ -131,12 +142,40 @@ export function floorAlong(window: PortWindow, cutter: Millimetre, lines: readon
   return { lead: [overCut(entry)], loop, back: [...back, overCut(entry)] }
 }
 
-type Across = { readonly free: (at: Flat) => boolean; readonly entry: Flat }
+type Across = { readonly free: (at: Flat) => boolean; readonly entry: Flat; readonly cleared: readonly Loop[] }
 
-/** Straight to just before a place, or by way of the entry hole where the wall stands between. */
-function acrossTo(from: Flat, to: Flat, { free, entry }: Across): readonly Flat[] {
+/**
+ * Straight to just before a place, or by way of the entry hole where the wall stands between, or, where it stands in both ways, along
+ * the way of the larger cutter: nothing is left there.
+ */
+function acrossTo(from: Flat, to: Flat, { free, entry, cleared }: Across): readonly Flat[] {
   const straight = leadTo(from, to).slice(1)
-  return straight.every(free) ? straight : [...leadTo(from, entry).slice(1), ...leadTo(entry, to)]
+  const byEntry = [...leadTo(from, entry).slice(1), ...leadTo(entry, to)]
+  return [straight, byEntry].find(way => way.every(free)) ?? alongCleared(from, to, cleared) ?? byEntry
+}
+
+/** The shorter way round the loop that passes nearest. */
+function alongCleared(from: Flat, to: Flat, cleared: readonly Loop[]): readonly Flat[] | undefined {
+  const nearest = (loop: Loop, at: Flat): number => {
+    const off = loop.map(place => apart(place, at))
+    return off.indexOf(Math.min(...off))
+  }
+  const [loop] = cleared.toSorted((one, other) => distanceTo(one, from) - distanceTo(other, from))
+  if (!loop || loop.length === 0) return undefined
+  const [start, end] = [nearest(loop, from), nearest(loop, to)]
+  const count = loop.length
+  const round = (step: 1 | -1): readonly Flat[] => {
+    const steps = ((((end - start) * step) % count) + count) % count
+    return Array.from({ length: steps + 1 }, (_, i) => loop[(start + step * i + count * count) % count] ?? from)
+  }
+  const lengthOf = (way: readonly Flat[]): number =>
+    way.slice(1).reduce((sum, at, i) => sum + apart(way[i] ?? at, at), 0)
+  const [one, other] = [round(1), round(-1)]
+  const places = [from, ...(lengthOf(one) <= lengthOf(other) ? one : other), to]
+  return places
+    .slice(1)
+    .flatMap((at, i) => leadTo(places[i] ?? at, at))
+    .slice(1)
 }
 
 export const entryOf = ({ entryHole }: PortWindow): Flat => ({ x: entryHole.x, y: entryHole.y })

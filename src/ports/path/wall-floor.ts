@@ -1,6 +1,6 @@
 import type { Millimetre } from '../../units.ts'
 import type { PortWindow } from '../port.ts'
-import { arcFor, floorAlong, roundTheWall, type WallLine } from './along-wall.ts'
+import { arcFor, floorAlong, roundTheWall, type WallLine, wallLoops } from './along-wall.ts'
 import { apart, type Flat } from './closed-line.ts'
 import { cornerLines, type Rounded } from './corners.ts'
 import type { Floor } from './floors.ts'
@@ -15,7 +15,10 @@ export type AlongWall = Exclude<CutShape, { kind: 'flat' | 'wind down' | 'drill'
  */
 export const wallFloors = (window: PortWindow, shape: AlongWall): readonly Floor[] =>
   remembered(window, `floors ${wayOf(shape)}`, () =>
-    linesOf(window, shape).map(lines => floorAlong(window, shape.cutter, lines, shape.arc)),
+    linesOf(window, shape).map(lines => {
+      const cleared = 'after' in shape ? wallLoops(window, shape.after, shape.rounded) : []
+      return floorAlong(window, { cutter: shape.cutter, arc: shape.arc, cleared }, lines)
+    }),
   )
 
 /** Finishing and spring pass go one way, at whatever feeds and levels. */
