@@ -8,7 +8,7 @@ import { drawFixture } from './fixture-elevation.ts'
 import { drawHardnessCurve } from './hardness-curve.ts'
 import { drawLifeStrip } from './life-strip.ts'
 import { measureText } from './measure-text.ts'
-import { drawOperation, type Room } from './operation-drawing.ts'
+import { drawOperation, drawOperationSmaller, type Room } from './operation-drawing.ts'
 import { type Measure, onPaper, type Picture } from './picture.ts'
 import { drawPlanView } from './plan-view.ts'
 import { drawPortMap } from './port-map.ts'
@@ -77,7 +77,7 @@ export function drawSmaller(
 ): readonly ((name: string) => Picture | undefined)[] {
   return SMALLER_HEIGHTS.map(height => name => {
     const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
-    if (operation) return drawOperation({ plan, operation, room: { width: WIDTH, height }, measure, units })
+    if (operation) return drawOperationSmaller({ plan, operation, room: { width: WIDTH, height }, measure, units })
     return fixturePictures(plan, measure, units, { width: HALF, height }).find(([fixture]) => fixture === name)?.[1]
   })
 }

@@ -30,28 +30,37 @@ const ABOVE: Point = onPaper(13)
 
 type Drawn = { readonly marks: readonly Mark[]; readonly missing: readonly Shown[]; readonly stack: Stacked }
 
-/**
- * The part as it leaves one operation, at the largest standard scale at which every size finds its place: half-section
- * above the centre line, outside below it, what is cut here in the widest line.
- */
-export function drawOperation({
-  plan,
-  operation,
-  room,
-  measure,
-  units = 'mm',
-}: {
+type Asked = {
   readonly plan: Plan
   readonly operation: PlannedOperation
   readonly room: Room
   readonly measure: Measure
   readonly units?: Units | undefined
-}): Picture {
+}
+
+/** mm on paper, of the longer way of the part: an estimate of what is told at arm's length. */
+const LEAST_SEEN = 18
+
+/**
+ * The part as it leaves one operation, at the largest standard scale at which every size finds its place: half-section
+ * above the centre line, outside below it, what is cut here in the widest line.
+ */
+export function drawOperation(asked: Asked): Picture {
+  const drawn = drawnFrom(asked, 0)
+  if (!drawn) throw new RangeError(`no drawing scale fits operation ${asked.operation.number}`)
+  return drawn
+}
+
+/** The same in less room; nothing where the part would be too small to be told or its sizes would find no place. */
+export const drawOperationSmaller = (asked: Asked): Picture | undefined => drawnFrom(asked, LEAST_SEEN)
+
+function drawnFrom({ plan, operation, room, measure, units = 'mm' }: Asked, least: number): Picture | undefined {
   const { shape } = operation
   const seen = plan.features.find(feature => feature.operation <= operation.number && feature.at)
   const view = tellingView(shape.ported ? plan.ports : [], seen?.at?.[0])
   const part = { width: shape.bottom - shape.top, height: 2 * largestRadius(shape) }
-  const scales = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 10)
+  const fitting = scalesThatFit(part, { width: room.width - 4 * SIDE, height: room.height - ABOVE - CAPTION }, 10)
+  const scales = fitting.filter(scale => scale * Math.max(part.width, part.height) >= least)
   const lowest = room.height - CAPTION
   const leaves = ({ bottom, boxes }: Stacked): boolean => bottom > lowest || boxes.some(({ x }) => x < SIDE)
   const faults = ({ stack, missing }: Drawn): number => missing.length + (leaves(stack) ? 1000 : 0)
@@ -61,7 +70,7 @@ export function drawOperation({
     if (!best || faults(drawn) < faults(best)) best = drawn
     if (faults(best) === 0) break
   }
-  if (!best) throw new RangeError(`no drawing scale fits ${part.width} × ${part.height} mm`)
+  if (!best || (least > 0 && leaves(best.stack))) return undefined
   const caption = captionOf({
     operation,
     round: seen !== undefined,

@@ -38,9 +38,11 @@ describe.each(['OX-098-21', 'OX-098-30', 'OX-098-31', 'OX-098-34', 'OX-105-02', 
       for (const operation of each.operations) {
         const at = `operation-${operation.number}`
         const picture = pictureAt(at)
+        // Smaller than can be seen it is not drawn again.
+        if (!picture) continue
         const rows = sizeRows(operation, paperFigures('inch'))
         const inTable = new Set(rows.map(({ limits }) => limits.replaceAll('\u00a0', ' ')))
-        const words = wordsOf(picture ?? EMPTY)
+        const words = wordsOf(picture)
         const leftOut = words.join(' ').includes('Not shown')
         for (const limits of limitsIn(words)) expect(inTable, at).toContain(limits)
         // What a furnace leaves is foretold: its drawing holds nobody to it.
