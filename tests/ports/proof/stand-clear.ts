@@ -1,6 +1,7 @@
 import type { Box, Manifold } from 'manifold-3d'
 import { parse } from 'yaml'
 import type { Plan } from '../../../src/plan/plan.ts'
+import { namedToGet } from '../../../src/shop/tools-to-get.ts'
 import type { AsMilled } from '../../../src/stock/stock.ts'
 import type { Move, NcRead, Place } from './nc-reader.ts'
 import { blankOf, CrossSection, FAR, outOfPart, Solid, swept, tiltOf, turnedBy } from './solids.ts'
@@ -77,7 +78,7 @@ export function topAt({ holding, blank }: Stand, head: NcRead['head'], tilt: num
 export function struckBy(stand: Stand, read: NcRead, moves: readonly Move[], part: Manifold): number {
   const { head } = read
   const { fixture, tools } = stand.shop
-  const tool = tools.find(({ name }) => name === head.get('tool'))
+  const tool = tools.find(({ name }) => name === head.get('tool')) ?? toGet(head.get('tool') ?? '')
   if (!tool) throw new Error(`the shop has no ${head.get('tool')}`)
   const out = Number(head.get('stick-out'))
   const flutes = tool['flute-length']
@@ -124,6 +125,14 @@ export function struckBy(stand: Stand, read: NcRead, moves: readonly Move[], par
   const volume = struck.reduce((sum, solid) => sum + Math.abs(solid.volume()), 0)
   for (const solid of used) solid.delete()
   return volume
+}
+
+/** A tool that the works lacks and the plan names to get, as a shop file would list it. */
+function toGet(wanted: string): ToolAsListed | undefined {
+  const tool = namedToGet(wanted)
+  if (!tool || !('fluteLength' in tool && 'shank' in tool)) return undefined
+  const { name, diameter, shank, fluteLength } = tool
+  return { name, diameter, shank, 'flute-length': fluteLength }
 }
 
 /** Whether a round tool, from its face upward, may touch on a move what lies within a box. */
