@@ -1,8 +1,9 @@
 import { BOW, type HardnessResult, type Reading } from '../part/results.ts'
+import { HARDENING_PROCESSES } from '../process.ts'
 import type { StockEntry } from '../stock/stock.ts'
 import type { Millimetre } from '../units.ts'
 import { characteristicOf, type IssuedPlan } from './characteristic-of.ts'
-import { HARDENS, type Judged } from './judge-results.ts'
+import type { Judged } from './judge-results.ts'
 import { grindingOrder, type InHand, type PieceWindow, pieceWindow, takenAt } from './piece-window.ts'
 
 /** A piece on the grinder's list, for one surface. */
@@ -33,7 +34,7 @@ export type GrindingList = {
 
 /** The operation that hardens the batch. */
 export const hardeningOf = ({ operations }: Pick<IssuedPlan, 'operations'>): number | undefined =>
-  operations.find(({ process }) => HARDENS.has(process))?.number
+  operations.find(({ process }) => HARDENING_PROCESSES.has(process))?.number
 
 /** For every surface that is still to be finished: what each piece that came back can be ground to, in the order to grind them. */
 export function grindingLists({

@@ -4,6 +4,7 @@ import { materialOf } from '../handbook/materials.ts'
 import { EXPANSION } from '../handbook/thermal-expansion.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import { BOW, type GaugeUsed, type Reading } from '../part/results.ts'
+import { HARDENING_PROCESSES } from '../process.ts'
 import type { Millimetre } from '../units.ts'
 import { sizeByMaster, sizeByScale } from './at-twenty.ts'
 import { characteristicOf, type IssuedPlan } from './characteristic-of.ts'
@@ -91,7 +92,7 @@ function judgeGroup(
   const corrected = correctionOf(plan, of, read)
   const operation = plan.operations.find(({ number }) => number === (first.after ?? of.operation))
   // What comes back from hardening is as large as it grew: nobody asked for a size.
-  const expected = operation !== undefined && HARDENS.has(operation.process)
+  const expected = operation !== undefined && HARDENING_PROCESSES.has(operation.process)
   const outside = operation?.place === 'outside' && !expected
   return {
     serial: first.serial,
@@ -118,9 +119,6 @@ function judgeGroup(
     at: first.at,
   }
 }
-
-/** What hardens a batch. */
-export const HARDENS: ReadonlySet<string> = new Set(['nitride', 'case-harden', 'induction-harden'])
 
 const RECEIVED = {
   'in limits': 'accept',
