@@ -4,7 +4,7 @@ import { DEEPEST_CASE, LEAST_CASE_LEFT, LEAST_CASE_UNDER_LAYER, REMOVAL_SHARE } 
 import { DEPTH_TOLERANCE_SOURCE, upperTolerance } from '../handbook/case-tolerance.ts'
 import { leavesLayerToRunOn } from '../handbook/compound-layer.ts'
 import { depthForShare, depthToOrder } from '../handbook/grinding-off-case.ts'
-import { depthDefinition, type HardeningWindow } from '../handbook/hardening-processes.ts'
+import { depthDefinition, type HardeningWindow, hardeningWindow } from '../handbook/hardening-processes.ts'
 import { NITRIDED_PIN, PIN_CASE_SOURCE, pinCase } from '../handbook/pin-case.ts'
 import { fromHandbook, fromPart, type Known, known, told } from '../known.ts'
 import type { Part } from '../part/part.ts'
@@ -18,6 +18,18 @@ import { hardEnough } from './hard-enough.ts'
 import { type Removal, worstOf } from './removal.ts'
 
 const ESTIMATE = fromHandbook('common practice/estimate')
+
+/** Of a case whose depth is not asked, before any of it is reckoned. Estimate. */
+const DEPTH_AT_FIRST: Millimetre = 0.2
+
+/**
+ * The depth that stock and order are settled from: as asked, yet no deeper than may be ordered, so that a depth that no process
+ * reaches is refused by `orderedDepth` and no growth is reckoned of it.
+ */
+export function depthAtFirst({ hardening }: Part): Millimetre {
+  const window = hardening && hardeningWindow(hardening.process)
+  return Math.min(hardening?.depth?.least ?? DEPTH_AT_FIRST, window ? DEEPEST_CASE[window.term].depth : Infinity)
+}
 
 /** Bounds of the least figure of an order. */
 export type DepthBounds = { readonly least: Millimetre; readonly most: Millimetre }

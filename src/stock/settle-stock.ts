@@ -1,4 +1,4 @@
-import type { DepthBounds } from '../hardening/case-depth.ts'
+import { type DepthBounds, depthAtFirst } from '../hardening/case-depth.ts'
 import type { Growth } from '../hardening/growth.ts'
 import { growthFor, type PlannedCase, planCase } from '../hardening/plan-case.ts'
 import { type Removal, worstOf } from '../hardening/removal.ts'
@@ -77,7 +77,7 @@ export function settleStock({
 /** What the planner chooses when the part file leaves every stock open. */
 export function chooseStock(part: Part, shop: Shop, chains: readonly FinishChain[], wall: Millimetre): ChosenStock {
   const step = shop.habits.stockStep
-  let growth: Growth = growthFor(part, shop, part.hardening?.depth?.least ?? 0.2)
+  let growth: Growth = growthFor(part, shop, depthAtFirst(part))
   let settled: ChosenStock | undefined
   for (let round = 0; round < ROUNDS; round++) {
     const along = growthsOf(SCRATCH, part, growth)

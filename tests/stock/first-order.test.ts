@@ -90,4 +90,19 @@ describe('the first order of a works that has measured nothing', () => {
     expect(little?.ordered.least).toBeLessThan(much?.ordered.least ?? 0)
     expect(heavy?.ordered.least).toBe(0.6)
   })
+
+  // A heat treater's general range of gas nitriding is 0.1 to 1 mm.
+  it.each([1.05, 1.3, 1.5, 2.4])(
+    'refuses %d mm of nitriding at the depth asked, whatever the wall, and plans no case',
+    depth => {
+      for (const wall of [6, 8, 30]) {
+        const { case: order, findings } = liner('42CrMo4', 40, wall, depth)
+        expect(order).toBeUndefined()
+        const said = findings.filter(({ code }) => code === 'case/too-deep')
+        expect(said.map(({ severity, message }) => [severity, message.includes('1 mm at most')])).toEqual([
+          ['error', true],
+        ])
+      }
+    },
+  )
 })
