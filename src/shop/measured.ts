@@ -16,6 +16,8 @@ export type MeasuredOn = {
   readonly diameter?: Millimetre
   /** Least depth ordered. */
   readonly depth?: Millimetre
+  /** Where what was measured goes with the length. */
+  readonly length?: Millimetre
 }
 
 /** The record that counts, and those that could have been meant, each with why it does not. */
@@ -60,6 +62,9 @@ export function chooseMeasured<K extends keyof Measured>(
 /** A record counts for a part whose depth, and wall for its diameter, are within this share of its own. Estimate. */
 const LIKE_ENOUGH = 0.2
 
+/** What goes with the length is carried over to a part of so many times the length, or of that share of it. Estimate. */
+const TIMES_THE_LENGTH = 3
+
 const NITRIDING: ReadonlySet<string> = new Set(['gas nitriding', 'plasma nitriding', 'salt-bath nitriding'])
 
 /** The words of the route, or the part's own. */
@@ -84,6 +89,8 @@ function whyNot(row: Measured, on: MeasuredOn): string | undefined {
   const [own, its] = [share(on), share(row)]
   if (own !== undefined && its !== undefined && !like(its, own))
     return `on a wall of ${row.wall} mm at Ø${row.diameter}; the part has ${on.wall} mm at Ø${on.diameter}, and a fifth either way is like it`
+  if (row.length !== undefined && on.length !== undefined && !comparable(row.length, on.length))
+    return `on a length of ${row.length} mm; the part has ${on.length} mm, and no bow is carried over to more than ${TIMES_THE_LENGTH} times the length or less than a third`
   return undefined
 }
 
@@ -91,6 +98,9 @@ const share = ({ wall, diameter }: Pick<MeasuredOn, 'wall' | 'diameter'>): numbe
   wall === undefined || diameter === undefined ? undefined : wall / diameter
 
 const like = (one: number, other: number): boolean => Math.abs(one / other - 1) <= LIKE_ENOUGH + 1e-9
+
+const comparable = (one: Millimetre, other: Millimetre): boolean =>
+  Math.max(one / other, other / one) <= TIMES_THE_LENGTH + 1e-9
 
 /** What the works measured for a process, where nothing but grade and firm can differ. */
 export const measuredFor = <K extends keyof Measured>(

@@ -172,7 +172,7 @@ function distortionBefore({
   const usual = usualFigures(distortion, known(part.length.nominal, 'mm', fromPart('/body/length')))
   const on: MeasuredOn = hardenedOn(part, shop) ?? { process: 'turn', grade: part.material.grade }
   const { row: oval } = chooseMeasured(shop, on, 'ovality')
-  const { row: bowed } = chooseMeasured(shop, on, 'bow')
+  const { row: bowed, passedOver } = chooseMeasured(shop, { ...on, length: part.length.nominal }, 'bow')
   const used: OutOfTrue = {
     ovality: oval
       ? named('ovality', known(oval.ovality, 'mm', measuredOrigin(oval)))
@@ -191,5 +191,8 @@ function distortionBefore({
     })
   note('o', 'ovality, largest less smallest diameter', used.ovality)
   note('b', 'bow of the axis over the length', used.bow)
+  if (!bowed)
+    for (const { row, why } of passedOver)
+      note('b', `bow passed over: ${why}`, known(row.bow ?? 0, 'mm', measuredOrigin(row)))
   return used
 }

@@ -45,6 +45,25 @@ describe('figures that a stock stands on', () => {
     expect(entry(shop)?.form).toBeCloseTo(0.02 / 4, 9)
   })
 
+  // An axis bends with the square of the length; further than to three times the length the square is not trusted: estimate.
+  it.each([
+    [92, 0.006],
+    [46, 0.006 * 4],
+    [276, 0.006 / 9],
+  ])('carry a bow measured on %d mm over to 92 by the square of the lengths', (length, bow) => {
+    expect(entry(measured({ ovality: 0, bow: 0.006, length }))?.form).toBeCloseTo(bow / 2, 9)
+  })
+
+  it.each([0.01, 30, 280])('do not carry over a bow measured on %d mm, and say so', length => {
+    const shop = measured({ ovality: 0, bow: 0.5, length })
+    expect(entry(shop)?.form).toBe(entry(measured({ ovality: 0 }))?.form)
+    expect(fromOf(shop, 'bow')).not.toBe('measured')
+    const said = planned(partFrom(LINER_TEXT), shop).workings.filter(({ meaning }) =>
+      meaning.startsWith('bow passed over'),
+    )
+    expect(said[0]?.meaning).toContain(`on a length of ${length} mm; the part has 92 mm`)
+  })
+
   it('tell what a measured first article would save, until growth has been measured', () => {
     const { firstArticle } = entry(BUILT_IN_SHOP) ?? {}
     const growth = planned(partFrom(LINER_TEXT)).case?.growth.outside
