@@ -30,7 +30,7 @@ export function edgeBreakOf(asked: Asked): EdgeBreak {
   const of = planned.bySkirt ? 'bottom' : 'top'
   const made = plating ? platedOver(asked, plating) : broken(asked, of)
   const { least, most } = made.left
-  const sooner = soonerBy(asked, of)
+  const sooner = soonerBy(asked, of, most)
   return { of, ...made, ...(sooner && { sooner: { least: sooner(least), most: sooner(most) } }) }
 }
 
@@ -89,17 +89,21 @@ function platedOver({ planned, notebook }: Asked, { chamfer, layer, left }: Plat
   }
 }
 
-/** Crank degrees that a break along the bore is worth; nothing where neither crown nor skirt times the port. */
+/**
+ * Crank degrees that a break along the bore is worth, up to the most that is left of it; nothing where neither crown nor skirt
+ * times the port, or where the crown at top dead centre does not cover so much.
+ */
 function soonerBy(
   { part, planned: { name, top, bottom, role, bySkirt }, crank }: Asked,
   of: EdgeBreak['of'],
+  most: Millimetre,
 ): ((by: Millimetre) => number) | undefined {
   if (!crank) return undefined
   if (of === 'bottom') {
     const sharp = bySkirt?.opensBefore ?? 0
     return by => (skirtTiming({ engine: part.engine, name, floor: bottom + by, crank })?.opensBefore ?? sharp) - sharp
   }
-  if (role === 'inlet') return undefined
+  if (role === 'inlet' || !(top - most > (part.engine?.crownBelowTop ?? 0))) return undefined
   const about = { about: name }
   const sharp = crank.opensAt(top, about)
   return by => sharp - crank.opensAt(top - by, about)

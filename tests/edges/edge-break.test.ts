@@ -88,3 +88,16 @@ describe('the break of an inlet that the skirt opens', () => {
     expect(breakOf(planOf(`${LINER_TEXT}${inlet}`), 'inlet').sooner).toBeUndefined()
   })
 })
+
+describe('a crown that hardly covers the top edge at top dead centre', () => {
+  // A stroke of 0.2 mm: the whole edge lies within the break above it.
+  const short = LINER_TEXT.replace(/stroke: 54/, 'stroke: 0.2')
+
+  it('shuts a broken edge never: no degrees are given for it, and all else is planned', () => {
+    const plan = planOf(short)
+    const { left, sooner } = breakOf(plan, 'exhaust')
+    const { top = 0 } = plan.ports.find(({ name }) => name === 'exhaust') ?? {}
+    expect(top - left.most).toBeLessThan(0.4)
+    expect(sooner).toBeUndefined()
+  })
+})
