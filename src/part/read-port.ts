@@ -30,6 +30,8 @@ export function readPorts(root: View, context: PortContext): readonly Port[] {
 
 const onAxis = (at: number): boolean => at === 0 || at === 180
 const LENGTH = { over: 0, upTo: 1000 }
+/** No end mill on sale is smaller than a tenth: common practice, no source. */
+const CORNER = { from: 0.05, upTo: 1000 }
 const TURNED = { over: -80, under: 80 }
 
 function readPort(view: View, { general, hasEngine }: PortContext): Port | undefined {
@@ -189,7 +191,7 @@ function readLengths(view: View, general: GeneralTolerance) {
 
 function readCorner(view: View): Corner | undefined {
   const inPlane = view.into('corner')
-  const radius = inPlane ? inPlane.quantity('cut', 'length', LENGTH) : view.quantity('corner', 'length', LENGTH)
+  const radius = inPlane ? inPlane.quantity('cut', 'length', CORNER) : view.quantity('corner', 'length', CORNER)
   return radius === undefined ? undefined : { on: inPlane ? 'cutter' : 'bore', radius }
 }
 

@@ -17,6 +17,8 @@ describe('the reader takes no more than the formulas do', () => {
     ['an engine that hardly turns', 'speed: 4200', 'speed: 1e-308'],
     ['a liner of sixty metres', 'length: 92 ±0.05', 'length: 92000 ±0.05'],
     ['a roughness that no tool leaves', 'Ra: 0.8, runout', 'Ra: 52, runout'],
+    ['a corner that no cutter is small enough for', 'width: 27, corner: 3', 'width: 27, corner: 1e-308'],
+    ['the same in the plane of the cutter', 'corner: {cut: 1.5}', 'corner: {cut: 0.04}'],
     ['a finishing stock of 5 mm', 'hardening:', 'stock: {top: 5}\nhardening:'],
   ])('%s', (_, from, to) => {
     expect(faultsOf(LINER)).not.toContain('input/out-of-range')
