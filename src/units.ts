@@ -74,6 +74,7 @@ export type Minute = Quantity<'min'>
 export type Millisecond = Quantity<'ms'>
 export type Hour = Quantity<'h'>
 export type Newton = Quantity<'N'>
+export type NewtonMetre = Quantity<'N m'>
 export type Kilowatt = Quantity<'kW'>
 export type Watt = Quantity<'W'>
 export type Kilogram = Quantity<'kg'>

@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, expectTypeOf, it } from 'vitest'
 import { type Formula, formula } from '../src/formula.ts'
-import { jawForce, lobing } from '../src/handbook/chuck-distortion.ts'
+import { lobing } from '../src/handbook/chuck-distortion.ts'
 import { endMillDeflection } from '../src/handbook/end-mill-strength.ts'
 import { vickersFromRockwell } from '../src/handbook/hardness-conversion.ts'
+import { slipForce } from '../src/handbook/holding.ts'
 import { cuttingPower } from '../src/handbook/kienzle.ts'
 import { nitridingTime } from '../src/handbook/nitriding-depth.ts'
 import { turningTime } from '../src/handbook/turning.ts'
@@ -26,7 +27,7 @@ import {
 import { openNotebook } from '../src/working.ts'
 
 const CUTTER = { F: 10, E: 580_000, l1: 4, d1: 1.6, L: 20, d2: 4 }
-const JAW = { S: 2, F_c: 50, d_c: 50, d_g: 56, F_f: 0, mu: 0.15, N: 3 }
+const JAW = { S: 2, M: 1.25, T: 0, mu: 0.15, mu_a: 0.15, d_g: 56 }
 const TURN = { L: 85, La: 2, Lo: 2, i: 1, f: 0.25, n: 783.5 }
 
 describe('the unit of a formula rides on its result', () => {
@@ -44,7 +45,7 @@ describe('the unit of a formula rides on its result', () => {
     // @ts-expect-error µm
     const bent: Millimetre = endMillDeflection.value(CUTTER)
     // @ts-expect-error N
-    const force: Millimetre = use(jawForce, JAW)
+    const force: Millimetre = use(slipForce, JAW)
     // @ts-expect-error kW
     const power: Millimetre = use(cuttingPower, { Fc: 1165, vc: 160 })
     // @ts-expect-error HV

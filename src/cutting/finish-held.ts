@@ -1,4 +1,4 @@
-import type { HeldWith } from '../chucking.ts'
+import type { BoredJaws } from '../handbook/holding.ts'
 import type { Part } from '../part/part.ts'
 import { drilledBore } from '../route/drilled-bore.ts'
 import { isNarrowRecess, roughedWith } from '../route/running-band.ts'
@@ -7,9 +7,9 @@ import type { Millimetre } from '../units.ts'
 import { type Held, inChuckings } from './chuckings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { turnFeatures } from './feature-turning.ts'
-import { finishBore, finishFace, finishOutside } from './finish-turning.ts'
+import { finishBore, finishFace, finishOutside, springsWithin } from './finish-turning.ts'
 import { plunge } from './groove-cutting.ts'
-import { gripAgainst, type Loaded } from './jaw-grip.ts'
+import { gripAgainst, type JawGrip, type Loaded } from './jaw-grip.ts'
 import type { Step } from './step.ts'
 import { type BandCut, boreCuts, faceCuts, outsideCuts } from './turned-cuts.ts'
 
@@ -39,19 +39,24 @@ export function finishHeld(task: CuttingTask): readonly Held[] {
   const grip = gripOn(before, seat)
   const mouth = grip.bottom - grip.length
   const out = (step: Step, top: Millimetre, diameter: Millimetre): Loaded => ({ step, out: mouth - top, diameter })
+  const held: Omit<JawGrip, 'jaws'> = { diameter: grip.diameter, length: grip.length, surface: 'turned' }
+  const bored = lands(bores).map(cut => ({ cut, out: mouth - cut.top }))
+  const jaws = jawsFor(task, held, bored)
   const top = [
     ...faces
       .filter(({ feature }) => feature === 'top')
       .flatMap(face => finishFace(task, face).map(step => out(step, before.top, face.outside))),
-    ...lands(bores).flatMap(cut => finishBore(task, cut).map(step => out(step, cut.top, cut.to))),
+    ...bored.flatMap(({ cut, out }) =>
+      finishBore(task, cut, { ...held, jaws, out }).map(step => ({ step, out, diameter: cut.to })),
+    ),
     ...lands(first).flatMap(cut => finishOutside(task, cut).map(step => out(step, cut.top, cut.from))),
   ]
-  const jaws = gripAgainst(task, { diameter: grip.diameter, length: grip.length, surface: 'turned' }, top)
+  const settled = gripAgainst(task, { ...held, jaws }, top)
   const rest = outsides.filter(({ feature }) => !inFirst.has(feature))
   const bottomFace = faces.filter(({ feature }) => feature === 'bottom').flatMap(face => finishFace(task, face))
   const turned = lands(rest).flatMap(cut => finishOutside(task, cut))
   const late = [...plunged(outsides), ...features.filter(step => !early(step))]
-  const bored = after.bore.length > 0 && !drilledBore(part) && !onCentres
+  const onMandrel = after.bore.length > 0 && !drilledBore(part) && !onCentres
   const [uppermost] = after.outside
   return [
     {
@@ -59,13 +64,13 @@ export function finishHeld(task: CuttingTask): readonly Held[] {
         end: 'top',
         grip: { surface: seat, length: grip.length },
         stop: 'the stop in the chuck, bottom face home',
-        heldWith: jawsFor(before, after, grip.diameter),
-        ...(jaws && { jawForce: jaws.force }),
+        heldWith: jaws,
+        ...(settled && { jawForce: settled.force }),
         clocking: 'jaws bored in place to the roughed size',
       },
       steps: [...top.map(({ step }) => step), ...plunged(bores), ...features.filter(early)],
     },
-    ...(bored
+    ...(onMandrel
       ? [
           {
             chucking: {
@@ -133,11 +138,21 @@ function gripOn({ outside }: Shape, name: string) {
   return { diameter: band?.diameter ?? 1, bottom: to, length: Math.min(MOST_GRIP, to - from) }
 }
 
-/** By the wall that is left over the diameter held: soft jaws press narrow, pie jaws nearly all round. Common practice, no source. */
-function jawsFor(before: Shape, { bore }: Shape, diameter: Millimetre): HeldWith {
-  const widest = Math.max(0, ...bore.map(band => band.diameter))
-  const wall = widest > 0 ? (diameter - widest) / 2 : diameter / 2
-  return wall < PIE_UNDER * diameter && before.bore.length > 0 ? 'pie jaws' : 'bored soft jaws'
+/**
+ * Pie jaws press nearly all round: they hold a wall that is thin for the diameter held (common practice, no source), and one
+ * that soft jaws would spring too far in the last cuts.
+ */
+function jawsFor(
+  task: CuttingTask,
+  held: Omit<JawGrip, 'jaws'>,
+  bored: readonly { readonly cut: BandCut; readonly out: Millimetre }[],
+): BoredJaws {
+  const { before, after } = task
+  if (before.bore.length === 0) return 'bored soft jaws'
+  const widest = Math.max(0, ...after.bore.map(band => band.diameter))
+  const thin = widest > 0 && (held.diameter - widest) / 2 < PIE_UNDER * held.diameter
+  const soft = { ...held, jaws: 'bored soft jaws' } as const
+  return thin || !bored.every(({ cut, out }) => springsWithin(task, cut, { ...soft, out })) ? 'pie jaws' : soft.jaws
 }
 const PIE_UNDER = 0.08
 

@@ -13,7 +13,7 @@ import { chooseBoringBar, type StandingBar } from './choose-boring-bar.ts'
 import { chooseTurningTool } from './choose-turning-tool.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
-import { type HeldCut, jawRemarks, shareWithinLobes, speedWithinLobes } from './jaw-force.ts'
+import { type BoredGrip, type HeldCut, jawRemarks, shareWithinLobes, speedWithinLobes } from './jaw-spring.ts'
 import { bend, reachInto } from './rough-turning.ts'
 import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
@@ -49,9 +49,21 @@ export function finishOutside(task: CuttingTask, cut: BandCut): readonly Step[] 
   return tool ? bandSteps({ task, cut, tool: tool.name, nose: tool.noseRadius }) : []
 }
 
-export function finishBore(task: CuttingTask, cut: BandCut): readonly Step[] {
+/** `grip` is what the jaws hold meanwhile, and how far the cut reaches out of them. */
+export function finishBore(task: CuttingTask, cut: BandCut, grip: BoredGrip): readonly Step[] {
   const bar = chooseBoringBar(task, cut.from, reachInto(task, cut), 'smallest')
-  return bar ? bandSteps({ task, cut, tool: bar.name, nose: bar.noseRadius, bar }) : []
+  return bar ? bandSteps({ task, cut, tool: bar.name, nose: bar.noseRadius, bored: { bar, grip } }) : []
+}
+
+/** Whether a bore stays within what its wall may spring, cut as is usual. */
+export function springsWithin(task: CuttingTask, cut: BandCut, grip: BoredGrip): boolean {
+  const unsaid: CuttingTask = { ...task, notebook: SCRATCH, report: () => undefined }
+  const bar = chooseBoringBar(unsaid, cut.from, reachInto(unsaid, cut), 'smallest')
+  if (!bar) return true
+  const { feed } = feedWanted(unsaid, cut.feature, bar.noseRadius)
+  const usual = cutAt(unsaid, cut, isThin(unsaid, cut) ? thinWall.depth : finish.depth, feed)
+  const held = { task: unsaid, cut, grip }
+  return shareWithinLobes(held, usual) === 1 && speedWithinLobes(held, usual) === undefined
 }
 
 function bandSteps({
@@ -59,23 +71,24 @@ function bandSteps({
   cut,
   tool,
   nose,
-  bar,
+  bored,
 }: {
   readonly task: CuttingTask
   readonly cut: BandCut
   readonly tool: string
   readonly nose: Millimetre
-  readonly bar?: StandingBar | undefined
+  readonly bored?: { readonly bar: StandingBar; readonly grip: BoredGrip }
 }): readonly Step[] {
   const thin = isThin(task, cut)
   const usual = thin ? thinWall.depth : finish.depth
   const { feed, limitedBy } = feedWanted(task, cut.feature, nose)
-  const share = bar ? shareWithinLobes(task, cut, cutAt(task, cut, usual, feed)) : 1
+  const held = bored && { task, cut, grip: bored.grip }
+  const share = held ? shareWithinLobes(held, cutAt(task, cut, usual, feed)) : 1
   const depth = Math.max(usual * share, Math.min(usual, LEAST_FINISH))
   const stock = Math.abs(cut.from - cut.to) / 2
   const spare = stock - 2 * depth
   const semi = spare < LEAST_SEMI_FINISH ? 0 : spare
-  const operationFactor = bar ? FORCE_FACTORS.boringDrillingMilling : FORCE_FACTORS.externalTurning
+  const operationFactor = bored ? FORCE_FACTORS.boringDrillingMilling : FORCE_FACTORS.externalTurning
   const diameter = Math.max(cut.from, cut.to)
   const common = { feature: cut.feature, diameter, operationFactor }
   const steps: Step[] = []
@@ -87,7 +100,7 @@ function bandSteps({
   }
   const left = stock - semi
   const reasons = [...limitedBy, ...(share < 1 ? ['spring of the wall in the jaws'] : [])]
-  const slowed = bar && speedWithinLobes(task, cut, cutAt(task, cut, left / 2, feed))
+  const slowed = held && speedWithinLobes(held, cutAt(task, cut, left / 2, feed))
   const pass = settlePass(task, {
     ...common,
     stock: left,
@@ -99,7 +112,7 @@ function bandSteps({
   const remarks = [
     'last two passes of equal depth and feed, so that tool and work spring alike',
     ...(thin ? ['thin wall: sharp positive insert'] : []),
-    ...(bar ? jawRemarks(task, cut, pass) : []),
+    ...(held ? jawRemarks(held, pass) : []),
     ...(pass.depth < nose * SHALLOW ? ['cut shallower than half the nose radius: watch for rubbing'] : []),
   ]
   const step = turningStep(
@@ -108,7 +121,8 @@ function bandSteps({
     pass,
     cut.length,
   )
-  if (!bar) return [...steps, step]
+  if (!bored) return [...steps, step]
+  const { bar } = bored
   const deflection = bend(task, cut, bar, PASSIVE_FORCE_SHARE.finishingBelowNoseRadius * pass.force)
   watchBend(task, cut, bar, deflection)
   return [...steps, { ...step, deflection }]

@@ -1,11 +1,12 @@
 import type { JawForce } from '../chucking.ts'
-import { jawPull } from '../handbook/chuck-distortion.ts'
-import { forceOfJaws, HOLDING, slipOfDrilling, slipOfTurning, tiltOfTurning } from '../handbook/holding.ts'
-import { fromHandbook, told, worked } from '../known.ts'
-import { kilonewtons, type Millimetre, type Newton } from '../units.ts'
+import { GRIP_LEVERS, HOLDING, JAWS, jawFriction, momentOfCut } from '../handbook/holding.ts'
+import { forceOfJaws, gripAtSpeed, jawPull } from '../handbook/jaws-at-speed.ts'
+import { told, worked } from '../known.ts'
+import { type Kilowatt, kilonewtons, type Millimetre, type Newton, type SpindleSpeed } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
+import { slipAndTilt } from './slip-and-tilt.ts'
 import type { Step } from './step.ts'
 import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
 
@@ -17,28 +18,44 @@ export type JawGrip = {
   readonly length: Millimetre
   /** Raw bar in teeth, or turned work in bored jaws. */
   readonly surface: 'bar' | 'turned'
+  readonly jaws: keyof typeof JAWS
 }
 
 export type SettledGrip = { readonly force: JawForce; readonly ring: boolean }
+
+/** What pushes a part about in its jaws, at which speed. */
+export type JawLoad = {
+  readonly action: string
+  readonly force: Newton
+  readonly power?: Kilowatt | undefined
+  readonly spindleSpeed: SpindleSpeed
+  readonly out: Millimetre
+  readonly diameter: Millimetre
+}
 
 /**
  * What every jaw is set to so that it holds against each step at its speed: slip and tilt together, against a stop. A ring in
  * the chuck is the first help where jaws alone would need more than a chuck gives; what then still does not hold is told.
  */
 export function gripAgainst(task: CuttingTask, grip: JawGrip, loaded: readonly Loaded[]): SettledGrip | undefined {
-  const cuts = loaded.filter(({ step }) => step.force !== undefined && step.spindleSpeed > 0)
+  const loads = loaded.flatMap(loadOf)
   const most = (ring: boolean) =>
-    cuts
-      .map(load => ({ load, ...needOf({ task, grip, load, ring, use: SCRATCH.use }) }))
+    loads
+      .map(load => ({ load, ...jawsNeeded({ task, grip, load, ring, use: SCRATCH.use }) }))
       .toSorted((a, b) => b.set - a.set)[0]
   const alone = most(false)
   if (!alone) return undefined
   const ring = alone.set > HOLDING.capacity
-  const ruling = ring ? (most(true) ?? alone) : alone
-  const { set, left, against } = needOf({ task, grip, load: ruling.load, ring, use: task.notebook.use })
-  if (set > HOLDING.capacity * (1 + 1e-9)) tooMuch(task, grip, ruling.load, set)
+  const { load } = ring ? (most(true) ?? alone) : alone
+  const { set, left, against } = jawsNeeded({ task, grip, load, ring, use: task.notebook.use })
+  if (set > HOLDING.capacity * (1 + 1e-9)) tooMuch(task, grip, load, set)
   const { jaws } = HOLDING
-  return { force: { jaws, set: set / jaws, left: left / jaws, step: ruling.load.step.action, against }, ring }
+  return { force: { jaws, set: set / jaws, left, step: load.action, against }, ring }
+}
+
+const loadOf = ({ step, out, diameter }: Loaded): readonly JawLoad[] => {
+  const { action, force, power, spindleSpeed } = step
+  return force === undefined || spindleSpeed <= 0 ? [] : [{ action, force, power, spindleSpeed, out, diameter }]
 }
 
 /** A full cut, then half as deep, then a third: the deepest that the jaws hold, with a ring where they need one. */
@@ -61,100 +78,93 @@ const SHARES = [1, 1 / 2, 1 / 3] as const
 
 const eased = ({ step, ...load }: Loaded): Loaded => ({
   ...load,
-  step: step.action.startsWith('drill')
+  step: isDrilled(step.action)
     ? step
     : { ...step, limitedBy: [step.limitedBy, 'what the jaws hold'].filter(Boolean).join('; ') },
 })
 
-type Need = { readonly set: Newton; readonly left: Newton; readonly against: JawForce['against'] }
+const isDrilled = (action: string): boolean => action.startsWith('drill')
 
-function needOf({
+/** All jaws together at standstill, what they lose of it at speed, and what each then has left. */
+export type JawNeed = {
+  readonly set: Newton
+  readonly lost: Newton
+  readonly left: Newton
+  readonly against: JawForce['against']
+}
+
+/** What the jaws need against one load, on a stop: a drill turns the part and does not tilt it. */
+export function jawsNeeded({
   task: { operation, material },
   grip,
-  load: { step, out, diameter },
-  ring,
+  load: { action, force, power = 0, spindleSpeed, out, diameter },
+  ring = false,
   use,
 }: {
   readonly task: CuttingTask
   readonly grip: JawGrip
-  readonly load: Loaded
-  readonly ring: boolean
+  readonly load: JawLoad
+  readonly ring?: boolean
   readonly use: Notebook['use']
-}): Need {
-  const about = { operation: operation.number, about: step.action }
-  const { safety: S, settingSafety: S_sp, jaws, jawMass, outward } = HOLDING
-  const metal = metalOf(material.family)
-  const { tangential, axial } = HOLDING.friction[grip.surface]
-  const friction = told(fromHandbook("a chuck maker's table, three editions"), {
-    mu: tangential * metal,
-    mu_a: axial * metal,
+}): JawNeed {
+  const about = { operation: operation.number, about: action }
+  const { settingSafety: S_sp, jaws: N } = HOLDING
+  const drilled = isDrilled(action)
+  const moment = drilled
+    ? { value: (9549 * power) / spindleSpeed, ...worked('power of the drill at its speed') }
+    : {
+        value: use(
+          momentOfCut,
+          { ...told(worked('cutting force'), { F_c: force }), ...told(AS_CUT, { d_c: diameter }) },
+          about,
+        ),
+        ...worked(`${momentOfCut.symbol}, ${momentOfCut.meaning}`),
+      }
+  const { slip, tilt, together } = slipAndTilt({
+    use,
+    about,
+    held: grip,
+    friction: jawFriction(grip.surface, material.family),
+    levers: GRIP_LEVERS[ring ? 'jaws and ring' : 'jaws'],
+    push: {
+      moment,
+      pull: { ...worked('the stop takes it'), value: 0 },
+      side: {
+        ...worked('cutting and passive force together'),
+        value: drilled ? 0 : force * Math.hypot(1, HOLDING.passive),
+      },
+      arm: { ...AS_CUT, value: Math.max(0, out) + grip.length / 2 },
+    },
   })
-  const held = { ...told(PRACTICE, { S }), ...friction, ...told(AS_CUT, { d_g: grip.diameter }) }
-  const { force = 0, power = 0, spindleSpeed } = step
-  const drilled = step.action.startsWith('drill')
-  const slip = drilled
-    ? use(
-        slipOfDrilling,
-        {
-          ...held,
-          ...told(worked('power of the drill at its speed'), { M: (9549 * power) / spindleSpeed }),
-          ...told(PRACTICE, { T: 0 }),
-        },
-        about,
-      )
-    : use(
-        slipOfTurning,
-        {
-          ...held,
-          ...told(worked('cutting force'), { F_c: force }),
-          ...told(AS_CUT, { d_c: diameter }),
-          ...told(PRACTICE, { F_f: 0 }),
-        },
-        about,
-      )
-  const tilt = drilled
-    ? 0
-    : use(
-        tiltOfTurning,
-        {
-          ...told(PRACTICE, { S, c: HOLDING.shift, k: ring ? HOLDING.lever.ring : HOLDING.lever.jaws }),
-          ...told(worked('cutting and passive force together'), { P: force * Math.hypot(1, HOLDING.passive) }),
-          ...told(AS_CUT, { a: Math.max(0, out), l_g: grip.length, d_g: grip.diameter }),
-          mu_a: friction.mu_a,
-        },
-        about,
-      )
-  const needed = Math.hypot(slip, tilt)
+  const { mass, outward } = JAWS[grip.jaws]
   const lost =
-    jaws *
+    N *
     use(
       jawPull,
-      { ...told(PRACTICE, { m: jawMass, r: grip.diameter / 2 + outward }), ...told(SETTLED, { n: spindleSpeed }) },
+      { ...told(PRACTICE, { m: mass, r: grip.diameter / 2 + outward }), ...told(SETTLED, { n: spindleSpeed }) },
       about,
     )
+  const F_z = told(worked(`${jawPull.symbol}, of all jaws`), { F_z: lost })
   const set = use(
     forceOfJaws,
     {
-      ...told(worked('slip and tilt together, less the safety of the setting'), { F_req: needed / S_sp, F_z: lost }),
+      ...told(worked('slip and tilt together, less the safety of the setting'), { F_req: together / S_sp }),
+      ...F_z,
       ...told(PRACTICE, { S_sp }),
     },
     about,
   )
-  return { set, left: set - lost, against: tilt > slip ? 'tilt' : 'slip' }
+  const F_0 = told(worked(`${forceOfJaws.symbol}, ${forceOfJaws.meaning}`), { F_0: set })
+  const left = use(gripAtSpeed, { ...F_0, ...F_z, ...told(PRACTICE, { N }) }, about)
+  return { set, lost, left, against: tilt > slip ? 'tilt' : 'slip' }
 }
 
-const metalOf = (family: string): number => {
-  if (family.endsWith('iron')) return HOLDING.metal.iron
-  if (family === 'aluminium') return HOLDING.metal.aluminium
-  return family === 'bronze' ? HOLDING.metal.bronze : 1
-}
-
-function tooMuch(task: CuttingTask, grip: JawGrip, { step, out }: Loaded, set: Newton): void {
+function tooMuch(task: CuttingTask, grip: JawGrip, { action, out }: JawLoad, set: Newton): void {
   task.report({
     code: 'cutting/grip-too-light',
     severity: 'warning',
-    message: `${step.action}: ${figure(grip.length)} mm of Ø${figure(grip.diameter)} in the jaws, ${figure(out)} mm out, would need ${figure(kilonewtons(set))} kN of all jaws together; a manual chuck of 200 gives ${kilonewtons(HOLDING.capacity)}`,
-    hint: step.action.startsWith('drill')
+    message: `${action}: ${figure(grip.length)} mm of Ø${figure(grip.diameter)} in the jaws, ${figure(out)} mm out, would need ${figure(kilonewtons(set))} kN of all jaws together; a manual chuck of 200 gives ${kilonewtons(HOLDING.capacity)}`,
+    hint: isDrilled(action)
       ? 'drill it in two sizes, or grip it longer'
       : 'carry the free end on a centre, grip it longer, or use a power chuck',
     path: '/body',

@@ -1,18 +1,11 @@
 import { fixed } from '../figures.ts'
-import {
-  FRICTION_SHARE,
-  GRIP_LEVERS,
-  GRIP_SAFETY,
-  JAW_FRICTION,
-  JAWS_SET,
-  slipForce,
-  tiltForce,
-} from '../handbook/milling-grip.ts'
-import { fromHandbook, told, worked } from '../known.ts'
+import { type Friction, GRIP_LEVERS, HOLDING, jawFriction } from '../handbook/holding.ts'
+import { worked } from '../known.ts'
 import type { Grip } from '../ports/grip.ts'
 import { type Millimetre, metres, type Newton, radians } from '../units.ts'
 import { SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
+import { type HoldNeeded, slipAndTilt } from './slip-and-tilt.ts'
 import type { Step } from './step.ts'
 import type { WindowJob } from './window-job.ts'
 
@@ -28,7 +21,7 @@ export type MillingGrip = {
   readonly arm: Millimetre
   readonly slip: Newton
   readonly tilt: Newton
-  readonly friction: { readonly tangential: number; readonly axial: number; readonly source: string }
+  readonly friction: Friction
   /** What the works sets the jaws to; the built-in figure where it does not say. */
   readonly set: Newton
   /** Grip with which that would hold; absent where the grip there is holds. */
@@ -55,11 +48,11 @@ export function millingGrip(
   if (grip.length <= 0) return undefined
   const loads = made.flatMap(({ job, step }) => loadOf(task, grip, job, step) ?? [])
   const judged = loads.map(load => ({ load, ...heldBy(task, grip, load, SCRATCH.use) }))
-  const worst = judged.toSorted((a, b) => b.needed - a.needed)[0]
+  const worst = judged.toSorted((a, b) => b.together - a.together)[0]
   if (!worst) return undefined
   const { load } = worst
-  const { slip, tilt, needed } = heldBy(task, grip, load, task.notebook.use)
-  const set = task.shop.fixture.chuck.force ?? JAWS_SET
+  const { slip, tilt, together: needed } = heldBy(task, grip, load, task.notebook.use)
+  const set = task.shop.fixture.chuck.force ?? HOLDING.unsaid
   const length = needed > set ? lengthFor(task, grip, load, set) : undefined
   const found: MillingGrip = {
     needed,
@@ -115,48 +108,29 @@ function loadOf(
 
 const leversOf = ({ shop }: CuttingTask) => GRIP_LEVERS[shop.fixture.chuck.kind ?? 'jaws']
 
-const frictionOf = ({ material }: CuttingTask): MillingGrip['friction'] => {
-  const share = FRICTION_SHARE[material.family] ?? 1
-  const { tangential, axial, source } = JAW_FRICTION
-  return { tangential: share * tangential, axial: share * axial, source }
-}
+const frictionOf = ({ material }: CuttingTask): Friction => jawFriction('turned', material.family)
 
-function heldBy(
+const CUT = worked('force of the cut and its place')
+
+const heldBy = (
   task: CuttingTask,
-  { diameter, length }: Grip,
+  grip: Grip,
   { turn, pull, side, overhang, action }: Load,
   use: CuttingTask['notebook']['use'],
-): { readonly slip: Newton; readonly tilt: Newton; readonly needed: Newton } {
-  const { tangential: mu, axial: mu_a, source } = frictionOf(task)
-  const about = { operation: task.operation.number, about: action }
-  const S = told(fromHandbook('VDI 3106 as quoted in chuck manuals'), { S: GRIP_SAFETY })
-  const rub = told(fromHandbook(source), { mu_a })
-  const held = told(worked('what the jaws hold'), { d_g: diameter })
-  const slip = use(
-    slipForce,
-    {
-      ...S,
-      ...told(worked('force of the cut, by its arm about the axis'), { M: turn, T: pull }),
-      ...told(fromHandbook(source), { mu }),
-      ...rub,
-      ...held,
+): HoldNeeded =>
+  slipAndTilt({
+    use,
+    about: { operation: task.operation.number, about: action },
+    held: grip,
+    friction: frictionOf(task),
+    levers: leversOf(task),
+    push: {
+      moment: { ...CUT, value: turn },
+      pull: { ...CUT, value: pull },
+      side: { ...CUT, value: side },
+      arm: { ...CUT, value: overhang + grip.length / 2 },
     },
-    about,
-  )
-  const tilt = use(
-    tiltForce,
-    {
-      ...S,
-      ...told(worked('force of the cut and its place'), { P: side, h: overhang + length / 2 }),
-      ...told(fromHandbook('derived: no ring stop'), leversOf(task)),
-      ...told(worked('what the jaws hold'), { l_g: length }),
-      ...rub,
-      ...held,
-    },
-    about,
-  )
-  return { slip, tilt, needed: Math.hypot(slip, tilt) }
-}
+  })
 
 /** The mouth of the jaws comes nearer to the window by what they hold more. */
 function lengthFor(task: CuttingTask, grip: Grip, load: Load, set: Newton): Millimetre | undefined {
@@ -166,7 +140,7 @@ function lengthFor(task: CuttingTask, grip: Grip, load: Load, set: Newton): Mill
   const { k, c } = leversOf(task)
   const friction = k * frictionOf(task).axial * grip.diameter
   const reach = load.overhang + grip.length
-  const length = (GRIP_SAFETY * load.side * reach - left * friction) / (left * c + (GRIP_SAFETY * load.side) / 2)
+  const length = (HOLDING.safety * load.side * reach - left * friction) / (left * c + (HOLDING.safety * load.side) / 2)
   return length < Math.min(reach, grip.most) ? length : undefined
 }
 
@@ -180,8 +154,8 @@ function report(task: CuttingTask, grip: Grip, { ask, set, for: cut, arm, cutFor
     lengthNeeded === undefined ? '' : `, or grip ${fixed(Math.ceil(lengthNeeded), 0)} mm, not ${fixed(grip.length, 1)}`
   task.report({
     code: 'cutting/grip-too-light',
-    severity: given && set < ask / GRIP_SAFETY ? 'error' : 'warning',
-    message: `${cut}: ${fixed(cutForce, 0)} N at ${fixed(arm, 1)} mm from the middle of the grip want ${fixed(ask, 0)} N of jaws or collet together; they press with ${fixed(set, 0)}${given ? '' : ', as nobody said otherwise'}${set < ask / GRIP_SAFETY ? ': it slips' : `, ${fixed((GRIP_SAFETY * set) / ask, 1)} times what holds it and not ${GRIP_SAFETY}`}`,
+    severity: given && set < ask / HOLDING.safety ? 'error' : 'warning',
+    message: `${cut}: ${fixed(cutForce, 0)} N at ${fixed(arm, 1)} mm from the middle of the grip want ${fixed(ask, 0)} N of jaws or collet together; they press with ${fixed(set, 0)}${given ? '' : ', as nobody said otherwise'}${set < ask / HOLDING.safety ? ': it slips' : `, ${fixed((HOLDING.safety * set) / ask, 1)} times what holds it and not ${HOLDING.safety}`}`,
     hint: `press with ${fixed(ask, 0)} N${longer}, or carry the free end by a centre or a plug in the bore; \`fixture: {chuck: {force: …}}\` in the shop file says what the jaws are set to`,
     path: '/ports',
   })

@@ -41,17 +41,21 @@ export function roughHeld(task: CuttingTask): readonly [Held, Held] {
   const opened = (face: FaceCut): FaceCut => ({ ...face, bore: Math.max(face.bore, drilled?.diameter ?? 0) })
   const [upper, lower] = partedAt(reach, outsideCuts(before, after).filter(roughed))
   const free = (step: Step, top: Millimetre, diameter: Millimetre): Loaded => ({ step, out: reach - top, diameter })
-  const first = deepestHeld(task, { diameter: barDiameter, length: grip, surface: 'bar' }, (trial, share) => [
-    ...(top ?? []).flatMap(face => roughFace(trial, face, share)).map(step => free(step, before.top, barDiameter)),
-    ...(drilled ? [free(drilled.step, before.top, drilled.diameter)] : []),
-    ...bored.flatMap(cut => roughBore(trial, cut).map(step => free(step, cut.top, cut.to))),
-    ...upper.flatMap(cut => roughOutside(trial, cut, { share }).map(step => free(step, cut.top, cut.from))),
-  ])
+  const first = deepestHeld(
+    task,
+    { diameter: barDiameter, length: grip, surface: 'bar', jaws: 'hard jaws' },
+    (trial, share) => [
+      ...(top ?? []).flatMap(face => roughFace(trial, face, share)).map(step => free(step, before.top, barDiameter)),
+      ...(drilled ? [free(drilled.step, before.top, drilled.diameter)] : []),
+      ...bored.flatMap(cut => roughBore(trial, cut).map(step => free(step, cut.top, cut.to))),
+      ...upper.flatMap(cut => roughOutside(trial, cut, { share }).map(step => free(step, cut.top, cut.from))),
+    ],
+  )
   const held = turnedGrip(after, reach)
   const jawsAt = held.bottom - HOLDING.grip.clear
   const back = (step: Step, far: Millimetre, diameter: Millimetre): Loaded => ({ step, out: far - jawsAt, diameter })
   const begun = new Set(upper.map(({ feature }) => feature))
-  const second = deepestHeld(task, { ...held, surface: 'turned' }, (trial, share) => [
+  const second = deepestHeld(task, { ...held, surface: 'turned', jaws: 'bored soft jaws' }, (trial, share) => [
     ...(bottom ?? [])
       .map(opened)
       .flatMap(face => roughFace(trial, face, share))

@@ -97,8 +97,6 @@ export const arcFactor: Formula<{ arc: 'deg' }, ''> = formula({
   },
 })
 
-/** Bored soft jaws: length on the part, mm, and the arc that each covers, degrees. Common practice, no source. */
-export const SOFT_JAWS = { count: 3, length: 20, arc: 60 } as const
 const STIFFNESS: Readonly<Partial<Record<CuttingFamily, number>>> = {
   'grey iron': 110_000,
   'ductile iron': 170_000,
@@ -130,64 +128,4 @@ export const forceForLobes: Formula<{ Delta: 'mm'; delta_1: 'mm' }, 'N'> = formu
   // 1000 N leave 0.014866 mm.
   example: { given: { Delta: 0.002, delta_1: 0.000014866 }, gives: 135, digits: 0 },
   value: ({ Delta, delta_1 }) => Delta / delta_1,
-})
-
-/** Safety: 1.5 on the cutting force and 1.5 on the setting make 2.25 (VDI 3106, as quoted in chuck manuals). */
-export const jawForce: Formula<{ S: ''; F_c: 'N'; d_c: 'mm'; d_g: 'mm'; F_f: 'N'; mu: ''; N: '' }, 'N'> = formula({
-  symbol: 'F',
-  meaning: 'force that each jaw needs to hold against the cut',
-  unit: 'N',
-  expression: 'S * sqrt((F_c * d_c / d_g)^2 + F_f^2) / (mu * N)',
-  inputs: {
-    S: { meaning: 'safety', unit: '', from: 1 },
-    F_c: { meaning: 'cutting force', unit: 'N', from: 0 },
-    d_c: { meaning: 'diameter cut', unit: 'mm', over: 0 },
-    d_g: { meaning: 'diameter gripped', unit: 'mm', over: 0 },
-    F_f: { meaning: 'feed force, 0 where a stop takes it', unit: 'N', from: 0 },
-    mu: { meaning: 'friction of the jaws: 0.15 to 0.20 for bored soft jaws', unit: '', over: 0 },
-    N,
-  },
-  source: 'derived: friction; overhung work needs a check against tilting besides',
-  example: { given: { S: 2, F_c: 50, d_c: 50, d_g: 56, F_f: 0, mu: 0.15, N: 3 }, gives: 198.4 },
-  value: ({ S, F_c, d_c, d_g, F_f, mu, N }) => (S * Math.hypot((F_c * d_c) / d_g, F_f)) / (mu * N),
-})
-
-/** Lightens the grip from outside: set the chuck that much harder at standstill. From inside it tightens. */
-export const jawPull: Formula<{ m: 'kg'; r: 'mm'; n: 'rpm' }, 'N'> = formula({
-  symbol: 'F_z',
-  meaning: 'centrifugal force of one jaw',
-  unit: 'N',
-  expression: 'm * r / 1000 * (2 * pi * n / 60)^2',
-  inputs: {
-    m: { meaning: 'mass of one jaw', unit: 'kg', over: 0 },
-    r: { meaning: 'radius of its centre of mass', unit: 'mm', over: 0 },
-    n: { meaning: 'spindle speed', unit: 'rpm', from: 0 },
-  },
-  source: 'derived: mechanics; signs as in chuck manuals that quote VDI 3106',
-  example: { given: { m: 0.5, r: 60, n: 2000 }, gives: 1316 },
-  value: ({ m, r, n }) => ((m * r) / 1000) * ((2 * Math.PI * n) / 60) ** 2,
-})
-
-const F_z: Input<'N'> = { meaning: 'centrifugal force of one jaw', unit: 'N', from: 0 }
-
-export const jawSetting: Formula<{ F: 'N'; S_sp: ''; F_z: 'N' }, 'N'> = formula({
-  symbol: 'F_set',
-  meaning: 'force to set each jaw to at standstill, gripping from outside',
-  unit: 'N',
-  expression: 'F + S_sp * F_z',
-  inputs: { F, S_sp: { meaning: 'safety of the setting', unit: '', from: 1 }, F_z },
-  source: 'VDI 3106 as quoted in chuck manuals: the loss at speed is added before the safety of the setting',
-  example: { given: { F: 600, S_sp: 1.5, F_z: 446 }, gives: 1269 },
-  value: ({ F, S_sp, F_z }) => F + S_sp * F_z,
-})
-
-export const gripAtSpeed: Formula<{ F_set: 'N'; F_z: 'N' }, 'N'> = formula({
-  symbol: 'F_n',
-  meaning: 'force that each jaw has left at speed',
-  unit: 'N',
-  expression: 'F_set - F_z',
-  inputs: { F_set: { meaning: 'force of each jaw at standstill', unit: 'N', from: 0 }, F_z },
-  source: 'derived: mechanics; signs as in chuck manuals that quote VDI 3106',
-  example: { given: { F_set: 1269, F_z: 446 }, gives: 823 },
-  value: ({ F_set, F_z }) => F_set - F_z,
 })

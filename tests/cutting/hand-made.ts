@@ -1,3 +1,4 @@
+import type { Chucking } from '../../src/chucking.ts'
 import type { Clocking } from '../../src/cutting/clocking.ts'
 import type { OperationState } from '../../src/cutting/operation-state.ts'
 import { type CuttingPlan, planCutting } from '../../src/cutting/plan-cutting.ts'
@@ -118,6 +119,7 @@ export type Cut = {
   readonly workings: readonly Working[]
   readonly codes: readonly FindingCode[]
   readonly clocking?: Clocking
+  readonly chuckings: readonly Chucking[]
   readonly places: CuttingPlan['places']
 }
 
@@ -129,7 +131,7 @@ export function cut(
   ports: readonly PlannedPort[] = [],
   start = 24,
 ): Cut {
-  const { steps, time, findings, workings, clocking, places } = planCutting({
+  const { steps, time, findings, workings, clocking, chuckings, places } = planCutting({
     part,
     shop,
     states: [state],
@@ -139,7 +141,16 @@ export function cut(
   const spent = time.get(10)
   if (!spent) throw new Error('no time')
   const codes = findings.map(({ code }) => code)
-  return { steps: steps.get(10) ?? [], time: spent, findings, workings, codes, places, ...(clocking && { clocking }) }
+  return {
+    steps: steps.get(10) ?? [],
+    time: spent,
+    findings,
+    workings,
+    codes,
+    chuckings: chuckings.get(10) ?? [],
+    places,
+    ...(clocking && { clocking }),
+  }
 }
 
 export function step(steps: readonly Step[], action: string): Step {

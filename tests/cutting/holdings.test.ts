@@ -41,7 +41,7 @@ const ROUTES: Readonly<Record<string, readonly string[]>> = {
   ],
   'OX-112-03': [
     'Saw blanks',
-    'Turn: top out of hard jaws on bar; bottom out of bored soft jaws on seat; top out of bored soft jaws on seat; bottom out of expanding mandrel on bore',
+    'Turn: top out of hard jaws on bar; bottom out of bored soft jaws on seat; top out of pie jaws on seat; bottom out of expanding mandrel on bore',
     'Mark, deburr, wash',
     'Hone bore',
     'Final inspection',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { GRIP_LEVERS, slipForce, tiltForce } from '../../src/handbook/milling-grip.ts'
+import { GRIP_LEVERS, slipForce, tiltForce } from '../../src/handbook/holding.ts'
 import type { Chuck } from '../../src/shop/shop.ts'
 import { demo, OXMERE, planOf } from '../orders/planned-orders.ts'
 

@@ -194,48 +194,4 @@ describe('finish turning', () => {
     }
     expect(cut(partOf(), long, steel).codes).toContain('cutting/bar-overhang')
   })
-
-  it('lightens the last cuts of a wall that the jaws would spring', () => {
-    const thin = (tolerance: number) =>
-      stateOf('finish-turn', tube(52, 46), tube(52, 48), [sizeOf('bore', 48, tolerance)])
-    const wide = step(cut(partOf(), thin(0.5)).steps, 'finish bore')
-    const tight = step(cut(partOf(), thin(0.1)).steps, 'finish bore')
-    expect(tight.depth).toBeLessThan(wide.depth)
-    expect(tight.limitedBy).toContain('spring of the wall')
-    expect(cut(partOf(), thin(0.01)).codes).toContain('cutting/jaws-bend-wall')
-  })
-
-  it('sets the jaws harder by half as much again as they lose at speed, and slows down where that springs the wall', () => {
-    const thin = (tolerance: number) =>
-      stateOf('finish-turn', tube(52, 46), tube(52, 48), [sizeOf('bore', 48, tolerance)])
-    const figures = (tolerance: number) => {
-      const { remarks, spindleSpeed } = step(cut(partOf(), thin(tolerance)).steps, 'finish bore')
-      const said = remarks
-        ?.find(remark => remark.startsWith('ease the jaws'))
-        ?.match(/[\d.]+(?= (N each|rpm|N and|µm))/g)
-      const [set = 0, rpm = 0, lost = 0, lobes = 0] = (said ?? []).map(Number)
-      return { set, rpm, lost, lobes, spindleSpeed: spindleSpeed ?? 0 }
-    }
-    const usual = figures(0.5)
-    // Half a kilogram, 30 mm outside the radius gripped: m r (2 pi n / 60)^2, as a jaw of 0.5 kg at 60 mm and 2000 rpm pulls 1316 N.
-    const pull = (n: number) => 1316 * ((26 + 30) / 60) * (n / 2000) ** 2
-    expect(Math.abs(usual.lost / pull(usual.spindleSpeed) - 1)).toBeLessThan(0.05)
-    expect(usual.set).toBeGreaterThan(1.5 * usual.lost)
-    const tight = figures(0.16)
-    expect(tight.spindleSpeed).toBeLessThan(usual.spindleSpeed)
-    expect(tight.lost).toBeLessThan(usual.lost)
-    expect(tight.lobes).toBeLessThanOrEqual(0.25 * 160)
-  })
-
-  it('reckons lobes from the band that the jaws hold, as it came to them', () => {
-    const lobes = (before: number, after: number) => {
-      const state = stateOf('finish-turn', tube(before, 46), tube(after, 48), [sizeOf('bore', 48, 0.5)])
-      const operation = { ...state.operation, locatedBy: ['outside'] }
-      const { remarks } = step(cut(partOf(), { ...state, operation }).steps, 'finish bore')
-      return Number(/springs ([\d.]+) µm/.exec(remarks.join())?.[1])
-    }
-    expect(lobes(52, 52)).toBeGreaterThan(0)
-    expect(lobes(52, 51)).toBe(lobes(52, 52))
-    expect(lobes(53, 52)).toBeLessThan(lobes(52, 52))
-  })
 })

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest'
 import {
   arcFactor,
   inwardAtJaw,
-  jawForce,
-  jawPull,
   loadedLength,
   lobing,
   outwardBetweenJaws,
 } from '../../src/handbook/chuck-distortion.ts'
+import { momentOfCut, slipForce } from '../../src/handbook/holding.ts'
+import { jawPull } from '../../src/handbook/jaws-at-speed.ts'
 import { MOUTH_FACTOR } from './second-models/chuck-distortion.ts'
 
 const STEEL = 210_000
@@ -112,17 +112,20 @@ describe('wide jaws (derived: Fourier series)', () => {
 })
 
 describe('force of the jaws (derived)', () => {
+  const jawForce = ({ F_c, d_c, d_g, mu, F_f }: { F_c: number; d_c: number; d_g: number; mu: number; F_f: number }) =>
+    slipForce.value({ S: 2, M: momentOfCut.value({ F_c, d_c }), T: F_f, mu, mu_a: mu, d_g }) / 3
+
   it('holds a finish cut with 198.4 N, which leaves 2.95 µm, 7.5 with a short grip', () => {
-    const F = jawForce.value({ S: 2, F_c: 50, d_c: 50, d_g: 56, F_f: 0, mu: 0.15, N: 3 })
+    const F = jawForce({ F_c: 50, d_c: 50, d_g: 56, F_f: 0, mu: 0.15 })
     expect(F.toFixed(1)).toBe('198.4')
     expect((1000 * lobes(F, 3)).toFixed(2)).toBe('2.95')
     expect((1000 * lobes(F, 3, loadedLength.value({ l_j: 20, R: 26.5, L: 80 }))).toFixed(1)).toBe('7.5')
   })
 
   it('holds a rough cut with 2129 N, with its feed force 2396 N', () => {
-    const cut = { S: 2, F_c: 660, d_c: 60, d_g: 62, mu: 0.2, N: 3 }
-    expect(jawForce.value({ ...cut, F_f: 0 }).toFixed(0)).toBe('2129')
-    expect(jawForce.value({ ...cut, F_f: 330 }).toFixed(0)).toBe('2396')
+    const cut = { F_c: 660, d_c: 60, d_g: 62, mu: 0.2 }
+    expect(jawForce({ ...cut, F_f: 0 }).toFixed(0)).toBe('2129')
+    expect(jawForce({ ...cut, F_f: 330 }).toFixed(0)).toBe('2396')
   })
 
   it('loses 1316 N to a jaw of half a kilogram at 2000 rpm', () => {
