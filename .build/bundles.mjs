@@ -103,5 +103,15 @@ export async function bundleAll({ write }) {
     platform: 'browser',
     target: 'es2023',
   })
-  return [command, barcodes, program, browser].flatMap(({ metafile }) => Object.keys(metafile.inputs))
+  // Runs in the packet on a screen, so it is as small as it can be.
+  const page = await build({
+    ...COMMON,
+    write,
+    entryPoints: { 'page/packet': 'src/page/screen/main.ts' },
+    minify: true,
+    format: 'iife',
+    platform: 'browser',
+    target: 'es2022',
+  })
+  return [command, barcodes, program, browser, page].flatMap(({ metafile }) => Object.keys(metafile.inputs))
 }

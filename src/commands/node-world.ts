@@ -47,6 +47,6 @@ export function nodeWorld(): World {
     pause: () => setImmediate(),
     runsOn: `Node ${versions.node}, ${platform}`,
     // The typeface is copied in when the package is built.
-    asset: name => join(folder, name.startsWith('fonts/') ? `dist/${name}` : name),
+    asset: name => join(folder, /^(fonts|page)\//.test(name) ? `dist/${name}` : name),
   }
 }

@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto'
 import { join } from 'node:path'
 import { suggestionOrList } from '../part/suggestion.ts'
 import { oneLine } from '../refusal.ts'
+import type { PageScript } from '../sheets/screen-data.ts'
 import { type Template, TemplateProblem } from '../sheets/template.ts'
 import { readTemplate } from '../sheets/template-syntax.ts'
 import { openTypeface, type Typeface } from '../sheets/typeface.ts'
@@ -12,6 +14,8 @@ export type PaperFiles = {
   /** Every template by its file name without `.hbs`. */
   readonly templates: ReadonlyMap<string, Template>
   readonly typeface: Typeface
+  /** What makes the screen a tool. */
+  readonly script: PageScript
 }
 
 /**
@@ -27,7 +31,13 @@ export function loadPaper({ templates }: { readonly templates?: string } = {}): 
 export const paperFiles = (world: World, own?: string): PaperFiles => ({
   templates: templatesOf(world, own),
   typeface: typefaceOf(world),
+  script: scriptOf(world),
 })
+
+function scriptOf(world: World): PageScript {
+  const text = world.readText(world.asset('page/packet.js')).trim()
+  return { text, digest: `sha256-${createHash('sha256').update(text).digest('base64')}` }
+}
 
 /** The one typeface of our paper, from the package's own font files.
  * @internal */

@@ -4,36 +4,19 @@ import { isDate } from './date.ts'
 import { present } from './open-document.ts'
 import { type OwnColumns, readOwnList } from './read-own-list.ts'
 import { placesOf } from './read-results.ts'
+import { RESULT_COLUMNS, type ResultColumn } from './result-columns.ts'
 import type { Reading, Results } from './results.ts'
 
-/** Columns of a list with one reading a line, in the order in which the tablet writes them. */
-const RESULT_COLUMNS = [
-  'part',
-  'revision',
-  'batch',
-  'serial',
-  'operation',
-  'feature',
-  'depth',
-  'direction',
-  'value',
-  'unit',
-  'gauge',
-  'gauge-id',
-  'temperature',
-  'date',
-  'by',
-  'note',
-] as const
-
-type Column = (typeof RESULT_COLUMNS)[number]
 const KNOWN: ReadonlySet<string> = new Set(RESULT_COLUMNS)
 const NEEDED = ['serial', 'feature', 'value'] as const
 
 /** Lengths that a list may have; what has no unit is mm. */
 const FACTORS: Readonly<Record<string, number>> = { '': 1, mm: 1, µm: 0.001, um: 0.001, in: 25.4, inch: 25.4 }
 /** Units in which a reading is judged as it stands. */
-const AS_IT_STANDS: ReadonlySet<string> = new Set(['HV', 'HRC', '°', 'deg', '°C', '-'])
+const AS_IT_STANDS: ReadonlyMap<string, string> = new Map([
+  ...['HV', 'HRC', '°', '°C', 'A/cm', '-'].map(unit => [unit, unit] as const),
+  ['deg', '°'],
+])
 
 /** Reads a results file in CSV, RFC 4180, with commas or semicolons; where semicolons part the cells a number may have a decimal comma. */
 export function readResultsCsv(
@@ -112,14 +95,14 @@ function longList(head: CsvRow, body: readonly CsvRow[], { file, numberAt }: Csv
         ),
       )
   if (findings.length > 0) return { head: {}, readings: [], findings }
-  const index = (name: Column) => names.indexOf(name)
-  const heads = new Map<Column, { readonly text: string; readonly at: Place }>()
+  const index = (name: ResultColumn) => names.indexOf(name)
+  const heads = new Map<ResultColumn, { readonly text: string; readonly at: Place }>()
   const readings = body.flatMap((row): readonly Reading[] => {
-    const text = (name: Column): string | undefined => {
+    const text = (name: ResultColumn): string | undefined => {
       const cell = (row.cells[index(name)] ?? '').trim()
       return cell === '' ? undefined : cell
     }
-    const at = (name: Column): Place => placeInRow(file, row, index(name))
+    const at = (name: ResultColumn): Place => placeInRow(file, row, index(name))
     for (const name of ['part', 'revision', 'batch'] as const) {
       const [before, now] = [heads.get(name), text(name)]
       if (now === undefined) continue
@@ -169,6 +152,7 @@ function longList(head: CsvRow, body: readonly CsvRow[], { file, numberAt }: Csv
         at: at('value'),
         ...present({
           after: operation,
+          unit: unit === '' ? undefined : (AS_IT_STANDS.get(unit) ?? 'mm'),
           depth: numberAt(row, index('depth'), 'depth'),
           direction: numberAt(row, index('direction'), 'direction'),
           temperature,
@@ -180,7 +164,7 @@ function longList(head: CsvRow, body: readonly CsvRow[], { file, numberAt }: Csv
       },
     ]
   })
-  const said = (name: Column): string | undefined => heads.get(name)?.text
+  const said = (name: ResultColumn): string | undefined => heads.get(name)?.text
   const dates = readings.flatMap(({ date }) => (date === undefined ? [] : [date])).toSorted()
   return {
     head: present({ part: said('part'), revision: said('revision'), batch: said('batch'), date: dates.at(-1) }),

@@ -11,6 +11,8 @@ export type Reading = {
   readonly depth?: Millimetre
   readonly direction?: Degree
   readonly value: number
+  /** As written beside it, lengths turned into mm; left out: the characteristic's own. */
+  readonly unit?: string
   /** Decimal places as written. */
   readonly places: number
   readonly gauge?: GaugeUsed

@@ -1,15 +1,22 @@
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { Reading } from '../part/results.ts'
-import type { Plan } from '../plan/plan.ts'
+import type { Plan, PlannedOperation } from '../plan/plan.ts'
 
 export type IssuedPlan = Pick<
   Plan,
   'part' | 'shop' | 'batch' | 'operations' | 'stock' | 'case' | 'inspection' | 'material' | 'fingerprint' | 'date'
 >
 
+/** As much of a plan as it takes to judge a reading. */
+export type PlanToJudge = {
+  readonly operations: readonly Pick<PlannedOperation, 'number' | 'process' | 'place' | 'sizes'>[]
+  readonly inspection: Pick<Plan['inspection'], 'characteristics'>
+  readonly material: Pick<Plan['material'], 'grade'>
+}
+
 /** The characteristic that a reading is of: a surface by its size after the operation, or one by its name or number. */
 export function characteristicOf(
-  { operations, inspection }: Pick<IssuedPlan, 'operations' | 'inspection'>,
+  { operations, inspection }: Pick<PlanToJudge, 'operations' | 'inspection'>,
   { of, after }: Pick<Reading, 'of' | 'after'>,
 ): Characteristic | undefined {
   const all = inspection.characteristics
@@ -29,7 +36,7 @@ export function characteristicOf(
 
 /** What could have been meant: surfaces with a size after the operation, and names of what is measured there. */
 export function measuredAfter(
-  { operations, inspection }: Pick<IssuedPlan, 'operations' | 'inspection'>,
+  { operations, inspection }: Pick<PlanToJudge, 'operations' | 'inspection'>,
   after: number | undefined,
 ): readonly string[] {
   const sizes = operations.find(({ number }) => number === after)?.sizes ?? []

@@ -95,10 +95,18 @@ function checkReading(plan: IssuedPlan, reading: Reading, gauges: readonly strin
       : []
   return [
     ...serial,
+    ...unitFindings(characteristic, reading),
     ...sizeFindings(characteristic, reading),
     ...temperatureFindings(plan, characteristic, reading),
     ...unknown,
   ]
+}
+
+/** Lengths are turned into each other; hardness into no length. */
+function unitFindings({ unit: own, name }: Characteristic, { unit, at }: Reading): readonly Finding[] {
+  if (unit === undefined || unit === own || (unit === 'mm' && own === 'µm')) return []
+  const hint = own === '-' ? 'leave the unit out' : `write it in ${own}`
+  return [errorAt('input/wrong-unit', `${name} is not measured in ${unit}`, at, hint)]
 }
 
 function sizeFindings({ lower, upper, unit, name }: Characteristic, { value, at }: Reading): readonly Finding[] {

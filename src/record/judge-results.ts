@@ -7,7 +7,7 @@ import { BOW, type GaugeUsed, type Reading } from '../part/results.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { Millimetre } from '../units.ts'
 import { sizeByMaster, sizeByScale } from './at-twenty.ts'
-import { characteristicOf, type IssuedPlan } from './characteristic-of.ts'
+import { characteristicOf, type PlanToJudge } from './characteristic-of.ts'
 import { formOf, type LocalSize, type SurfaceForm } from './places-measured.ts'
 import { chanceInLimits, distanceToLimit, judge, meanUncertainty, type Verdict, worst } from './verdict.ts'
 
@@ -54,7 +54,7 @@ export type FinerGauge = { readonly name: string; readonly uncertainty: Millimet
  * temperatures are given. Later readings of the same place with the same gauge enter the mean; none is dropped.
  */
 export function judgeResults(
-  plan: IssuedPlan,
+  plan: PlanToJudge,
   readings: readonly Reading[],
   gaugesFor: (characteristic: Characteristic) => readonly FinerGauge[] = () => [],
 ): readonly Judged[] {
@@ -72,7 +72,7 @@ export function judgeResults(
 }
 
 function judgeGroup(
-  plan: IssuedPlan,
+  plan: PlanToJudge,
   of: Characteristic,
   read: readonly Reading[],
   gaugesFor: (characteristic: Characteristic) => readonly FinerGauge[],
@@ -157,12 +157,12 @@ function ofMean(expanded: number, repeatability: number | undefined, repeats: nu
 }
 
 /** Readings of one place as their mean, at 20 °C. */
-function localMeans(plan: IssuedPlan, of: Characteristic, read: readonly Reading[]): readonly LocalSize[] {
+function localMeans(plan: PlanToJudge, of: Characteristic, read: readonly Reading[]): readonly LocalSize[] {
   const places = new Map<string, { readonly place: Omit<LocalSize, 'value'>; readonly values: number[] }>()
   for (const reading of read) {
     const { depth, direction } = reading
     const key = `${depth ?? ''} ${direction ?? ''}`
-    const value = of.unit === 'mm' ? atTwenty(plan, reading) : reading.value
+    const value = of.unit === 'mm' ? atTwenty(plan, reading) : inUnitOf(of, reading)
     const known = places.get(key)
     if (known) known.values.push(value)
     else
@@ -177,13 +177,17 @@ function localMeans(plan: IssuedPlan, of: Characteristic, read: readonly Reading
   }))
 }
 
-function correctionOf(plan: IssuedPlan, of: Characteristic, read: readonly Reading[]): Millimetre | undefined {
+/** A roughness is judged in µm, whatever length it was written in. */
+const inUnitOf = (of: Characteristic, { value, unit }: Reading): number =>
+  unit === 'mm' && of.unit === 'µm' ? Number((value * 1000).toFixed(6)) : value
+
+function correctionOf(plan: PlanToJudge, of: Characteristic, read: readonly Reading[]): Millimetre | undefined {
   const warm = read.find(({ temperature }) => temperature !== undefined)
   return warm && of.unit === 'mm' ? atTwenty(plan, warm) - warm.value : undefined
 }
 
 /** As read with an instrument of steel that has a scale of its own, or set on a master of steel. */
-function atTwenty(plan: IssuedPlan, { value, temperature, gaugeTemperature, gauge }: Reading): Millimetre {
+function atTwenty(plan: PlanToJudge, { value, temperature, gaugeTemperature, gauge }: Reading): Millimetre {
   if (temperature === undefined) return value
   const group = materialOf(plan.material.grade)?.group
   const expansion = group ? EXPANSION[group] * 1e-6 : STEEL

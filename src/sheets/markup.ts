@@ -55,6 +55,9 @@ const ATTRIBUTES: Readonly<Record<string, (value: string) => boolean>> = {
   'data-picture': value => value === '' || isPictureName(value),
   'data-code': value => value === 'code128' || value === 'datamatrix',
   'data-text': value => value !== '',
+  // Of a cell to write in: the characteristic that is read there, and the piece.
+  'data-number': value => /^\d{0,4}$/.test(value),
+  'data-piece': value => /^[A-Z]?\d{0,5}$/.test(value),
 }
 const SPANS = Array.from({ length: 12 }, (_, index) => `c${index + 1}`)
 const CLASSES = new Set([

@@ -3,6 +3,7 @@ import { drawPictures, drawSmaller } from '../pictures/draw-pictures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Reader } from '../reader.ts'
 import { type NamedDocument, type Printed, type PrintOptions, printDocuments } from './print-document.ts'
+import { packetData } from './screen-data.ts'
 import { type PacketSet, packetSets } from './sets.ts'
 import type { Paper } from './theme.ts'
 import { titleBlock } from './title-block.ts'
@@ -59,5 +60,5 @@ export function printSets(plan: Plan, options: PacketOptions, choice: Choice): P
       smaller,
     }
   })
-  return printDocuments(documents, options)
+  return printDocuments(documents, packetData(plan, units), options)
 }

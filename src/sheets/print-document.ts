@@ -1,7 +1,9 @@
+import type { PacketData } from '../page/packet-data.ts'
 import { type DocumentToPrint, type LaidDocument, layOutDocument } from './lay-out-document.ts'
 import { paintHtml } from './paint-html.ts'
 import { paintPdf } from './paint-pdf.ts'
 import { openTemplates } from './render-template.ts'
+import type { PageScript } from './screen-data.ts'
 import type { Template } from './template.ts'
 import type { Typeface } from './typeface.ts'
 
@@ -21,6 +23,8 @@ export type PrintOptions = {
   readonly formats: Formats
   /** Structure for whoever has the page read out; on unless the shop wants the quick print. */
   readonly tagged?: boolean
+  /** What makes the screen a tool: takes readings, judges and keeps them. Left out: it is paper on a screen. */
+  readonly script?: PageScript
 }
 
 /** A document with the name of its file, and where it is wanted. */
@@ -33,8 +37,12 @@ export type NamedDocument = DocumentToPrint & {
 }
 
 /** Lays every document out once and paints what is asked for. Same input, same bytes. */
-export async function printDocuments(given: readonly NamedDocument[], options: PrintOptions): Promise<Printed> {
-  const { templates, typeface, tagged = true } = options
+export async function printDocuments(
+  given: readonly NamedDocument[],
+  data: PacketData,
+  options: PrintOptions,
+): Promise<Printed> {
+  const { templates, typeface, tagged = true, script } = options
   const fill = openTemplates(templates)
   const shown: LaidDocument[] = []
   const documents: { name: string; pdf: Uint8Array }[] = []
@@ -45,7 +53,7 @@ export async function printDocuments(given: readonly NamedDocument[], options: P
     if (onPaper) documents.push({ name, pdf: await paintPdf(only ? sheetsOf(laid, only) : laid, typeface, { tagged }) })
   }
   const [first, ...rest] = shown
-  return { documents, ...(first && { html: paintHtml([first, ...rest]) }) }
+  return { documents, ...(first && { html: paintHtml([first, ...rest], script && { script, data }) }) }
 }
 
 /** Some sheets of a document, each numbered as it is in the whole. */

@@ -52,7 +52,7 @@ export function desk(given: Readonly<Record<string, string>> = {}): Desk {
     asset: name =>
       name.startsWith('fonts/')
         ? require.resolve(`dejavu-fonts-ttf/ttf/${name.slice(6)}`)
-        : new URL(name, root).pathname,
+        : new URL(name.startsWith('page/') ? `dist/${name}` : name, root).pathname,
   }
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { importedNames } from './imports.ts'
 
 /** What the world outside comes in by: the command, and the library's two faces. Their own exports are for others. */
-const DOORS = new Set(['main.ts', 'index.ts', 'browser.ts', 'node.ts'])
+const DOORS = new Set(['main.ts', 'index.ts', 'browser.ts', 'node.ts', 'page/screen/main.ts'])
 const EXPORT = /^export\s+(?:async\s+)?(?:const|function|type|class)\s+([\p{L}\w$]+)/gmu
 
 type Files = ReadonlyMap<string, string>

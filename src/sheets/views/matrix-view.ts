@@ -17,7 +17,7 @@ export type MatrixView = {
   }[]
   readonly pieces: readonly {
     readonly piece: string
-    readonly cells: readonly { readonly measure: boolean }[]
+    readonly cells: readonly { readonly measure: boolean; readonly number: string; readonly piece: string }[]
   }[]
   /** Read on the coupon of the load, in the foot. */
   readonly coupon: readonly CheckRow[]
@@ -39,7 +39,7 @@ export function matrixView(
     }),
     pieces: measured.slice(0, most).map((piece, index) => ({
       piece,
-      cells: columns.map(({ sample }) => ({ measure: index < sample })),
+      cells: columns.map(({ sample, number }) => ({ measure: index < sample, number: String(number), piece })),
     })),
     coupon: coupon.map(one => checkRow(plan, one, figures)),
   }
