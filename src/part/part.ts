@@ -3,6 +3,7 @@ import type { Feature } from '../feature.ts'
 import type { Place } from '../finding.ts'
 import type { QuenchWay } from '../handbook/quench-ovality.ts'
 import type { DrawnSize, Limits } from '../limits.ts'
+import type { HardeningProcess } from '../process.ts'
 import type { Celsius, CubicCentimetre, Degree, Millimetre, SpindleSpeed, Vickers } from '../units.ts'
 
 export type PartKind = 'liner' | 'sleeve' | 'pin' | 'piston'
@@ -43,15 +44,6 @@ export type Material = {
   /** Tempering temperature of the bar certificate. */
   readonly temper?: Celsius
 }
-
-export const NITRIDING = ['gas nitriding', 'plasma nitriding', 'salt-bath nitriding', 'nitrocarburising'] as const
-export type HardeningProcess = (typeof NITRIDING)[number] | 'carburising' | 'induction hardening' | 'through hardening'
-export const HARDENING: readonly HardeningProcess[] = [
-  ...NITRIDING,
-  'carburising',
-  'induction hardening',
-  'through hardening',
-]
 
 /** As left after finishing; depth by the process's own definition. */
 export type Hardening = {

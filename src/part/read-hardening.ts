@@ -1,6 +1,7 @@
 import type { QuenchWay } from '../handbook/quench-ovality.ts'
+import { HARDENED_BY, type HardeningProcess, isHardeningProcess } from '../process.ts'
 import { readHardness } from './hardness.ts'
-import { HARDENING, type Hardening, type HardeningProcess, NITRIDING } from './part.ts'
+import type { Hardening } from './part.ts'
 import { plainSigns, rangeFault, readQuantity } from './quantity.ts'
 import type { View } from './view.ts'
 
@@ -14,19 +15,17 @@ const QUENCHES: Readonly<Record<string, QuenchWay>> = {
   plug: 'plug',
 }
 
-const NITRIDED: ReadonlySet<HardeningProcess> = new Set(NITRIDING)
-
 /** Hardness and depth are least values, with or without `min` before them. */
 export function readHardening(view: View): Hardening | undefined {
   const called = view.text('process') ?? ''
-  const process = CALLED[called] ?? HARDENING.find(known => known === called)
+  const process = CALLED[called] ?? (isHardeningProcess(called) ? called : undefined)
   const hardness = readHardness(view, 'hardness')
   const depth = readLeastDepth(view)
   const temperature = view.quantity('temperature', 'temperature', { over: 0, upTo: 1200 })
   const quench = QUENCHES[view.text('quench') ?? '']
   const masked = view.texts('masked')
   if (!process) return undefined
-  if (hardness?.scale === 'HRC' && NITRIDED.has(process)) {
+  if (hardness?.scale === 'HRC' && HARDENED_BY[process] === 'nitride') {
     const message = `HRC is asked of a case from ${process}: the indenter goes through it`
     const hint = `ask in HV: ${hardness.number} HRC converts to about ${hardness.HV.toFixed(0)} HV`
     view.report({ code: 'input/hardness-scale', message, hint }, 'hardness')

@@ -1,6 +1,7 @@
 import { roundedUp } from '../figures.ts'
+import { isHardeningProcess } from '../process.ts'
 import { chooseMeasured } from '../shop/measured.ts'
-import type { HardenedBy, Measured, MeasuredLoad } from '../shop/record.ts'
+import type { Measured, MeasuredLoad } from '../shop/record.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import type { IssuedPlan } from './characteristic-of.ts'
@@ -21,8 +22,8 @@ const tenth = (value: Millimetre): Millimetre => Math.round(value * 1e4) / 1e4
 export function measuredRow(plan: IssuedPlan, learnt: Learnt, shop: Pick<Shop, 'measured'>): ProposedRow | undefined {
   const hardened = plan.operations.find(({ number }) => number === hardeningOf(plan))
   const { ordered } = plan.case ?? {}
-  const process = hardenedBy(plan.case?.process)
-  if (!hardened || process === undefined || ordered === undefined || learnt.date === undefined) return undefined
+  const process = plan.case?.process
+  if (!hardened || !isHardeningProcess(process) || ordered === undefined || learnt.date === undefined) return undefined
   const grown = learnt.surfaces.filter(({ growth }) => growth !== undefined)
   if (grown.length === 0) return undefined
   const size = (kind: 'outside' | 'bore') =>
@@ -79,14 +80,3 @@ export function measuredRow(plan: IssuedPlan, learnt: Learnt, shop: Pick<Shop, '
   }
   return { row, ...(before && { before }) }
 }
-
-const PROCESSES: readonly HardenedBy[] = [
-  'gas nitriding',
-  'plasma nitriding',
-  'salt-bath nitriding',
-  'nitrocarburising',
-  'carburising',
-  'induction hardening',
-  'through hardening',
-]
-const hardenedBy = (process: string | undefined): HardenedBy | undefined => PROCESSES.find(known => known === process)

@@ -1,31 +1,32 @@
-import type { HardeningProcess, Part } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 import { comesHard } from '../part/takes-case.ts'
+import { HARDENED_BY, type HardeningProcess, type HardeningPurpose } from '../process.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialLocator } from './axial-locator.ts'
 import { crackTest } from './crack-test.ts'
 import { isCentreless } from './house-or-outside.ts'
 import type { FinishingNeeds } from './needs.ts'
-import type { HardeningPurpose } from './operation.ts'
 import { platingTasks } from './plating-tasks.ts'
 import type { TaskSketch } from './soft-tasks.ts'
 
-/** The operation that does what the drawing calls for, and what the shop calls it. */
-const HARDENED_BY: Readonly<Record<HardeningProcess, readonly [HardeningPurpose, string]>> = {
-  'gas nitriding': ['nitride', 'Nitride'],
-  'plasma nitriding': ['nitride', 'Nitride'],
-  'salt-bath nitriding': ['nitride', 'Nitride'],
-  nitrocarburising: ['nitride', 'Nitrocarburise'],
-  carburising: ['case-harden', 'Carburise and harden'],
-  'induction hardening': ['induction-harden', 'Induction harden'],
-  'through hardening': ['case-harden', 'Harden and temper'],
+/** What the shop calls the operation that does what the drawing calls for. */
+const NAMES: Readonly<Record<HardeningProcess, string>> = {
+  'gas nitriding': 'Nitride',
+  'plasma nitriding': 'Nitride',
+  'salt-bath nitriding': 'Nitride',
+  nitrocarburising: 'Nitrocarburise',
+  carburising: 'Carburise and harden',
+  'induction hardening': 'Induction harden',
+  'through hardening': 'Harden and temper',
 }
 
-export const hardeningPurpose = (process: HardeningProcess): HardeningPurpose => HARDENED_BY[process][0]
+export const hardeningPurpose = (process: HardeningProcess): HardeningPurpose => HARDENED_BY[process]
 
 /** Hardening. */
 export function hardeningTasks(part: Part): readonly TaskSketch[] {
   if (!part.hardening) return []
-  const [purpose, name] = HARDENED_BY[part.hardening.process]
+  const { process } = part.hardening
+  const [purpose, name] = [HARDENED_BY[process], NAMES[process]]
   const { outside: around, bore } = part
   const surfaces = [
     ...around.map(({ name }) => name).filter(name => comesHard(part, 'outside', name)),

@@ -1,4 +1,4 @@
-import type { Process } from '../process.ts'
+import { HARDENED_BY, type HardeningPurpose, type Process } from '../process.ts'
 import type { Millimetre } from '../units.ts'
 
 /** What the operation is for: several share a process. Each stands at most once in a route. */
@@ -29,10 +29,9 @@ export type Purpose =
   | 'deburr-ports'
   | 'final-inspection'
 
-export type HardeningPurpose = 'nitride' | 'case-harden' | 'induction-harden'
-
 export const isHardening = (purpose: Purpose): purpose is HardeningPurpose =>
-  purpose === 'nitride' || purpose === 'case-harden' || purpose === 'induction-harden'
+  HARDENING_PURPOSES.some(known => known === purpose)
+const HARDENING_PURPOSES: readonly HardeningPurpose[] = Object.values(HARDENED_BY)
 
 /** The face that the top face is ground from: the bottom, or the underside of the band named. */
 export type AxialLocator = { readonly face: 'bottom' } | { readonly face: 'shoulder'; readonly band: string }

@@ -1,14 +1,14 @@
 import type { Origin } from '../known.ts'
-import type { Process } from '../process.ts'
+import { HARDENED_BY, type HardeningProcess, isHardeningProcess, type Process } from '../process.ts'
 import type { Millimetre } from '../units.ts'
-import type { HardenedBy, Measured } from './record.ts'
+import type { Measured } from './record.ts'
 import type { Shop } from './shop.ts'
 
 /** What a record must have been measured on to count. */
 export type MeasuredOn = {
   readonly process: Process
   /** In the words of the part file, where it is a hardening. */
-  readonly hardening?: HardenedBy
+  readonly hardening?: HardeningProcess
   readonly grade: string
   /** Of the shop's firms the one that does it. */
   readonly firm?: string
@@ -65,17 +65,10 @@ const LIKE_ENOUGH = 0.2
 /** What goes with the length is carried over to a part of so many times the length, or of that share of it. Estimate. */
 const TIMES_THE_LENGTH = 3
 
-const NITRIDING: ReadonlySet<string> = new Set(['gas nitriding', 'plasma nitriding', 'salt-bath nitriding'])
-
 /** The words of the route, or the part's own. */
 const sameWork = ({ process }: Measured, on: MeasuredOn): boolean =>
-  process === on.process || (on.hardening !== undefined && workOf(process) === on.process)
-
-const workOf = (process: Measured['process']): Process | undefined => {
-  if (NITRIDING.has(process) || process === 'nitrocarburising') return 'nitride'
-  if (process === 'carburising' || process === 'through hardening') return 'case-harden'
-  return process === 'induction hardening' ? 'induction-harden' : undefined
-}
+  process === on.process ||
+  (on.hardening !== undefined && isHardeningProcess(process) && HARDENED_BY[process] === on.process)
 
 function whyNot(row: Measured, on: MeasuredOn): string | undefined {
   const { process, grade, firm } = row

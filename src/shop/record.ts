@@ -1,11 +1,11 @@
 import type { Spread } from '../limits.ts'
-import type { Process } from '../process.ts'
+import type { HardeningProcess, Process } from '../process.ts'
 import type { Millimetre } from '../units.ts'
 
 /** What the works, or a firm, measured on earlier batches. Overrides the handbook for the same process and grade. */
 export type Measured = {
   /** Of the route, or in the words of the part file: gas nitriding is not nitrocarburising. */
-  readonly process: Process | HardenedBy
+  readonly process: Process | HardeningProcess
   readonly grade?: string
   readonly firm?: string
   readonly pieces: number
@@ -36,13 +36,3 @@ export type MeasuredLoad = {
   readonly mean: Millimetre
   readonly spread: Millimetre
 }
-
-/** How the part file calls what a row was measured on. */
-export type HardenedBy =
-  | 'gas nitriding'
-  | 'plasma nitriding'
-  | 'salt-bath nitriding'
-  | 'nitrocarburising'
-  | 'carburising'
-  | 'induction hardening'
-  | 'through hardening'
