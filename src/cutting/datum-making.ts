@@ -2,10 +2,9 @@ import { fixed } from '../figures.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { DATUM_SIZES } from '../handbook/timing-datums.ts'
 import { type EndMill, toolsOf } from '../shop/tool.ts'
-import type { Millimetre } from '../units.ts'
 import type { ClockingDatum } from './clocking-datum.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { drillSetting } from './drill-cut.ts'
+import { drilledStep } from './drilled-step.ts'
 import type { EndMillSetting } from './end-mill-setting.ts'
 import { type Step, timeOnly } from './step.ts'
 
@@ -66,7 +65,7 @@ function milled(task: CuttingTask, datum: ClockingDatum, settingOf: SettingOf): 
 const LINE = 0.7
 
 function reamed(task: CuttingTask, datum: ClockingDatum): readonly Step[] {
-  const { shop, operation } = task
+  const { shop } = task
   const { on, depth = 0 } = datum
   const size = DATUM_SIZES['dowel hole']
   const drill = toolsOf(shop, 'drill')
@@ -77,25 +76,17 @@ function reamed(task: CuttingTask, datum: ClockingDatum): readonly Step[] {
     'by hand feed, oil; the pin of the fixture, 3 g6, goes in by hand and does not shake',
   ])
   if (!drill) return [timeOnly('drill, to get', `drill the dowel hole in ${on}`, 0, said), ream]
-  const about = { operation: operation.number, about: `dowel hole in ${on}` }
-  const D: Millimetre = drill.diameter
-  const { spindleSpeed: n, cuttingSpeed, limitedBy, feed, tableFeed: vf } = drillSetting(task, drill, about)
   return [
-    {
-      tool: drill.name,
+    drilledStep({
+      task,
+      drill,
       action: `drill the dowel hole in ${on}`,
       feature: on,
-      cuttingSpeed,
-      spindleSpeed: n,
-      feed,
-      feedUnit: 'mm/rev',
-      tableFeed: vf,
+      length: depth,
+      ends: 'blind',
       depth,
-      passes: 1,
-      time: (depth + D) / vf + SHOP_TIMES.rapid,
-      ...(limitedBy ? { limitedBy } : {}),
       remarks: [START_AT_SMALL, ...said],
-    },
+    }),
     ream,
   ]
 }

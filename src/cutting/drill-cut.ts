@@ -1,6 +1,8 @@
 import { drillChipThickness, drillPower, drillThrust, drillTorque } from '../handbook/drilling.ts'
+import { DRILL_FEED_LIMIT } from '../handbook/drilling-speeds.ts'
 import { FORCE_FACTORS, specificCuttingForce } from '../handbook/kienzle.ts'
-import { feedRate } from '../handbook/turning.ts'
+import { cuttingSpeed, feedRate } from '../handbook/turning.ts'
+import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { fromHandbook, type Origin, told, worked } from '../known.ts'
 import type { Drill as DrillOnHand } from '../shop/tool.ts'
 import type {
@@ -12,7 +14,7 @@ import type {
   Newton,
   SpindleSpeed,
 } from '../units.ts'
-import type { About, Notebook } from '../working.ts'
+import { type About, type Notebook, SCRATCH } from '../working.ts'
 import { type CuttingMaterial, specificForceOf } from './cutting-material.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { drillThrustBand } from './drill-thrust-band.ts'
@@ -23,28 +25,60 @@ type Drill = { readonly diameter: Millimetre; readonly point: Degree }
 
 const ON_HAND: Origin = worked('the drill on hand that was chosen')
 
-type DrillSetting = Spindle & {
-  readonly feed: MillimetrePerRevolution
-  readonly tableFeed: MillimetrePerMinute
-}
+export type DrillSetting = Omit<Spindle, 'limitedBy'> &
+  DrillForces & {
+    readonly feed: MillimetrePerRevolution
+    readonly tableFeed: MillimetrePerMinute
+    readonly limitedBy?: string
+  }
 
-/** Speed and feed that a drill of the handbook's kind starts with in this material. */
-export function drillSetting(
-  task: Pick<CuttingTask, 'machine' | 'material' | 'notebook' | 'shop'>,
-  drill: DrillOnHand,
-  about: About,
-): DrillSetting {
+type Setting = Pick<CuttingTask, 'machine' | 'material' | 'notebook' | 'shop'>
+
+/** Speed and feed that a drill starts with in this material, as far as its edges, the spindle and the motor bear. */
+export function drillSetting(task: Setting, drill: DrillOnHand, about: About): DrillSetting {
   const { machine, material, notebook } = task
+  const D = drill.diameter
   const spindle = spindleFor({
     machine,
     ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
-    ...told(ofTool(task, drill), { diameter: drill.diameter }),
+    ...told(ofTool(task, drill), { diameter: D }),
     notebook,
     about,
   })
-  const feed = material.drilling.feed * drill.diameter
-  const tableFeed = notebook.use(feedRate, told(SETTLED, { f: feed, n: spindle.spindleSpeed }), about)
-  return { ...spindle, feed, tableFeed }
+  const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
+  let feed = Math.min(
+    material.drilling.feed * D,
+    hasChangeableEdges(drill) ? DRILL_FEED_LIMIT.changeableEdges : DRILL_FEED_LIMIT.solid,
+  )
+  let n = spindle.spindleSpeed
+  const powerAt = (f: MillimetrePerRevolution): Kilowatt =>
+    drillForces({ notebook: SCRATCH, material, drill, feed: f, n }).power
+  const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
+  if (powerAt(feed) > available) {
+    limitedBy.push(`motor power ${machine.power} kW`)
+    const share = (available / powerAt(feed)) ** (1 / (1 - material.force.mc))
+    feed = Math.max(feed * share, Math.min(feed, DRILL_FEED_LIMIT.least))
+    if (powerAt(feed) > available * (1 + 1e-9)) n *= available / powerAt(feed)
+  }
+  return {
+    ...drillForces({ notebook, material, drill, feed, n, about }),
+    spindleSpeed: n,
+    cuttingSpeed:
+      n === spindle.spindleSpeed
+        ? spindle.cuttingSpeed
+        : notebook.use(cuttingSpeed, { ...told(SETTLED, { n }), ...told(ofTool(task, drill), { D }) }, about),
+    feed,
+    tableFeed: notebook.use(feedRate, told(SETTLED, { f: feed, n }), about),
+    ...(limitedBy.length > 0 && { limitedBy: limitedBy.join('; ') }),
+  }
+}
+
+export const hasChangeableEdges = ({ diameter }: Drill): boolean => diameter >= DRILL_FEED_LIMIT.changeableEdgesFrom
+
+type DrillForces = {
+  readonly force: Newton
+  readonly forceBand: { readonly least: Newton; readonly most: Newton }
+  readonly power: Kilowatt
 }
 
 /** What a worn drill in the full pushes with, and takes of the motor. */
@@ -62,11 +96,7 @@ export function drillForces({
   readonly feed: MillimetrePerRevolution
   readonly n: SpindleSpeed
   readonly about?: About
-}): {
-  readonly force: Newton
-  readonly forceBand: { readonly least: Newton; readonly most: Newton }
-  readonly power: Kilowatt
-} {
+}): DrillForces {
   const [fed, size, point] = [told(SETTLED, { f }), told(ON_HAND, { D }), told(ON_HAND, { sigma })]
   const h = notebook.use(drillChipThickness, { ...fed, ...point }, about)
   const K = FORCE_FACTORS.boringDrillingMilling * FORCE_FACTORS.worn

@@ -1,19 +1,14 @@
 import { BREAKTHROUGH, pointLength } from '../handbook/drill-entry.ts'
-import { DRILL_FEED_LIMIT, LEAST_BORING_STOCK } from '../handbook/drilling-speeds.ts'
-import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import { cuttingSpeed, feedRate, turningTime } from '../handbook/turning.ts'
+import { LEAST_BORING_STOCK } from '../handbook/drilling-speeds.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
-import { fromHandbook, told, worked } from '../known.ts'
 import { handOrGet } from '../shop/tools-to-get.ts'
-import type { Kilowatt, Millimetre, MillimetrePerRevolution } from '../units.ts'
-import { SCRATCH } from '../working.ts'
+import type { Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT } from './cutting-task.ts'
-import { drillForces } from './drill-cut.ts'
+import { hasChangeableEdges } from './drill-cut.ts'
+import { drilledStep } from './drilled-step.ts'
 import { figure } from './figure.ts'
-import { spindleFor } from './spindle.ts'
 import type { Step } from './step.ts'
 import { sayToGet } from './to-get.ts'
-import { ofTool, PRACTICE, SETTLED } from './where-from.ts'
 
 export type DrilledHole = { readonly diameter: Millimetre; readonly step: Step }
 
@@ -28,8 +23,7 @@ export function drillThrough(
   length: Millimetre,
   purpose = '',
 ): DrilledHole | undefined {
-  const { shop, machine, material, notebook, operation } = task
-  const about = { operation: operation.number, about: 'bore' }
+  const { shop } = task
   const through = ({ diameter, point }: { diameter: Millimetre; point: number }): Millimetre =>
     length + pointLength.value({ D: diameter, sigma: point }) + TURNING_STARTS.overtravel + BREAKTHROUGH.clearance
   const drill = handOrGet(
@@ -56,63 +50,18 @@ export function drillThrough(
 
   sayToGet(task, drill, `${figure(length)} mm deep${purpose}`)
 
-  const D = drill.diameter
-  const changeable = D >= DRILL_FEED_LIMIT.changeableEdgesFrom
-  let feed = Math.min(
-    material.drilling.feed * D,
-    changeable ? DRILL_FEED_LIMIT.changeableEdges : DRILL_FEED_LIMIT.solid,
-  )
-  const spindle = spindleFor({
-    machine,
-    ...told(fromHandbook(material.drilling.source), { wanted: material.drilling.speed }),
-    ...told(ofTool(task, drill), { diameter: D }),
-    notebook,
-    about,
-  })
-  let { spindleSpeed: n } = spindle
-  const limitedBy = spindle.limitedBy ? [spindle.limitedBy] : []
-  const powerAt = (f: MillimetrePerRevolution): Kilowatt =>
-    drillForces({ notebook: SCRATCH, material, drill, feed: f, n }).power
-  const available = machine.power === undefined ? Infinity : machine.power * TURNING_STARTS.driveEfficiency
-  if (powerAt(feed) > available) {
-    limitedBy.push(`motor power ${machine.power} kW`)
-    const share = (available / powerAt(feed)) ** (1 / (1 - material.force.mc))
-    feed = Math.max(feed * share, Math.min(feed, DRILL_FEED_LIMIT.least))
-    if (powerAt(feed) > available * (1 + 1e-9)) n *= available / powerAt(feed)
-  }
-
-  const { force, forceBand, power } = drillForces({ notebook, material, drill, feed, n, about })
-  const point = notebook.use(pointLength, told(ofTool(task, drill), { D, sigma: drill.point }), about)
-  const time = notebook.use(
-    turningTime,
-    {
-      ...told(worked('length of the part and of the point'), { L: length + point }),
-      ...told(PRACTICE, { La: TURNING_STARTS.approach, Lo: BREAKTHROUGH.clearance }),
-      ...told(SETTLED, { i: 1, f: feed, n }),
-    },
-    about,
-  )
-  const step: Step = {
-    tool: drill.name,
+  const step = drilledStep({
+    task,
+    drill,
     action: 'drill through',
     feature: 'bore',
-    cuttingSpeed: notebook.use(cuttingSpeed, { ...told(SETTLED, { n }), ...told(ofTool(task, drill), { D }) }, about),
-    spindleSpeed: n,
-    feed,
-    feedUnit: 'mm/rev',
-    tableFeed: notebook.use(feedRate, told(SETTLED, { f: feed, n }), about),
-    depth: D / 2,
-    passes: 1,
-    time: time + SHOP_TIMES.rapid,
-    force,
-    forceBand,
-    power,
-    ...(limitedBy.length > 0 ? { limitedBy: limitedBy.join('; ') } : {}),
+    length,
+    ends: 'through',
     remarks: [
       START_AT,
       'ease the feed by half at break-through; guard the exit side, a disc may fly out',
-      ...(changeable ? ['drill with changeable edges: no pilot hole'] : []),
+      ...(hasChangeableEdges(drill) ? ['drill with changeable edges: no pilot hole'] : []),
     ],
-  }
-  return { diameter: D, step }
+  })
+  return { diameter: drill.diameter, step }
 }

@@ -7,7 +7,7 @@ import { ENTRY_CLEARANCE, ENTRY_WALL } from '../ports/entry-hole.ts'
 import type { CutShape } from '../ports/path/tool-path.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type CuttingTask, START_AT_SMALL } from './cutting-task.ts'
-import { drillForces, drillSetting } from './drill-cut.ts'
+import { drillSetting } from './drill-cut.ts'
 import { figure } from './figure.ts'
 import type { Step } from './step.ts'
 import { AS_CUT, ofTool, PRACTICE, SETTLED } from './where-from.ts'
@@ -94,14 +94,14 @@ function windDown(
 
 /** The hole that the cutter goes down in, drilled from outside through one wall. */
 export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefined {
-  const { material, notebook, operation } = task
+  const { notebook, operation } = task
   const { drill, named, slope: faceSlope } = job
   if (!drill) return undefined
   const about = { operation: operation.number, about: named }
   const D = drill.diameter
   const policy = policyFor(faceSlope)
   const flat = policy?.first === 'mill a flat'
-  const { spindleSpeed: n, cuttingSpeed, limitedBy, feed, tableFeed: vf } = drillSetting(task, drill, about)
+  const setting = drillSetting(task, drill, about)
   // The flat is square to the drill; the bore is not, and slopes about as much as the outside does.
   const slope = Math.min(faceSlope, STEEPEST_EXIT)
   const share = flat ? 1 : (policy?.feedShare ?? BREAKTHROUGH.feedShare)
@@ -117,25 +117,16 @@ export function drillEntry(task: CuttingTask, job: WindowJob): MadeCut | undefin
     slowIn: { length: into, share },
     slowOut: { length: out + BREAKTHROUGH.beyond, share: BREAKTHROUGH.feedShare },
   }
-  const cut = measuredCut(job, shape, vf)
-
-  const { force, forceBand, power } = drillForces({ notebook, material, drill, feed, n, about })
+  const cut = measuredCut(job, shape, setting.tableFeed)
   const step: Step = {
     tool: drill.name,
     action: `drill the entry hole, ${named}`,
     feature: job.port.name,
-    cuttingSpeed,
-    spindleSpeed: n,
-    feed,
+    ...setting,
     feedUnit: 'mm/rev',
-    tableFeed: vf,
     depth: job.window.plunge.wall,
     passes: 1,
     time: cut.time + SHOP_TIMES.rapid,
-    force,
-    forceBand,
-    power,
-    ...(limitedBy ? { limitedBy } : {}),
     remarks: [
       START_AT_SMALL,
       'from outside through one wall only; half feed at break-through',

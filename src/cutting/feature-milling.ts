@@ -6,7 +6,7 @@ import { type Drill, type EndMill, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { wallAt } from '../wall.ts'
 import { type CuttingTask, type PlannedCuts, START_AT_SMALL } from './cutting-task.ts'
-import { drillSetting } from './drill-cut.ts'
+import { drilledStep } from './drilled-step.ts'
 import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
 import { figure } from './figure.ts'
 import { type Step, timeOnly } from './step.ts'
@@ -121,23 +121,17 @@ function drilled({
   readonly remarks: readonly string[]
 }): Step {
   const { name, at = [] } = feature
-  const about = { operation: task.operation.number, about: name }
-  const { spindleSpeed, cuttingSpeed, limitedBy, feed, tableFeed } = drillSetting(task, drill, about)
-  return {
-    tool: drill.name,
+  return drilledStep({
+    task,
+    drill,
     action: `drill ${name}`,
     feature: name,
-    cuttingSpeed,
-    spindleSpeed,
-    feed,
-    feedUnit: 'mm/rev',
-    tableFeed,
+    length,
+    ends: feature.through === 'groove floor' ? 'blind' : 'through',
+    holes: at.length,
     depth: length,
-    passes: at.length,
-    time: at.length * ((length + 2 * drill.diameter) / tableFeed + SHOP_TIMES.rapid),
-    ...(limitedBy ? { limitedBy } : {}),
     remarks: [START_AT_SMALL, hours(feature), 'spot first', ...remarks],
-  }
+  })
 }
 
 /** Open at the end: down both sides and across its top, the middle falls out; in levels as deep as the wall and the cutter go. */

@@ -1,12 +1,11 @@
 import type { PlannedFeature } from '../features/feature-plan.ts'
 import { fixed, inWords } from '../figures.ts'
 import { FORCE_FACTORS } from '../handbook/kienzle.ts'
-import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { type CuttingTask, type PlannedCuts, START_AT } from './cutting-task.ts'
-import { drillSetting } from './drill-cut.ts'
+import { drilledStep } from './drilled-step.ts'
 import { type Step, timeOnly } from './step.ts'
 import { settlePass } from './turned-pass.ts'
 import { turningStep } from './turning-step.ts'
@@ -36,26 +35,16 @@ function drilled(task: CuttingTask, { name, deep = 0 }: PlannedFeature): readonl
   const length = depthUp(task, name)
   const drill = drillFor(task, 2 * deep, length)
   if (!drill) return []
-  const { spindleSpeed, cuttingSpeed, limitedBy, feed, tableFeed } = drillSetting(task, drill, {
-    operation: task.operation.number,
-    about: name,
-  })
   return [
-    {
-      tool: drill.name,
+    drilledStep({
+      task,
+      drill,
       action: `drill ${name}`,
       feature: name,
-      cuttingSpeed,
-      spindleSpeed,
-      feed,
-      feedUnit: 'mm/rev',
-      tableFeed,
-      depth: drill.diameter / 2,
-      passes: 1,
-      time: (length + drill.diameter) / tableFeed + SHOP_TIMES.rapid,
-      ...(limitedBy ? { limitedBy } : {}),
+      length,
+      ends: 'blind',
       remarks: [START_AT, `blind: the point stops 1 above the crown's ${inWords(length)}`],
-    },
+    }),
   ]
 }
 
@@ -92,24 +81,18 @@ export function borePin(task: CuttingTask): PlannedCuts {
         offset === 0
           ? []
           : [`axis ${fixed(Math.abs(offset), 2)} toward ${offset > 0 ? 'the thrust side' : 'the other side'}`]
-      const setting = drill && drillSetting(task, drill, { operation: task.operation.number, about: name })
       return [
-        ...(drill && setting
+        ...(drill
           ? [
-              {
-                tool: drill.name,
+              drilledStep({
+                task,
+                drill,
                 action: `drill ${name}`,
                 feature: name,
-                cuttingSpeed: setting.cuttingSpeed,
-                spindleSpeed: setting.spindleSpeed,
-                feed: setting.feed,
-                feedUnit: 'mm/rev',
-                tableFeed: setting.tableFeed,
-                depth: drill.diameter / 2,
-                passes: 1,
-                time: (length + drill.diameter) / setting.tableFeed + SHOP_TIMES.rapid,
+                length,
+                ends: 'through',
                 remarks: [START_AT, ...placed, 'through both bosses from one side'],
-              } satisfies Step,
+              }),
             ]
           : [timeOnly('drill, to get', `drill ${name}`, 0, placed)]),
         timeOnly('boring head', `bore ${name} to ${fixed(size - 0.2, 2)}`, PIN.bore, ['both bosses in one pass']),
