@@ -25,7 +25,7 @@ type Drill = { readonly diameter: Millimetre; readonly point: Degree }
 
 const ON_HAND: Origin = worked('the drill on hand that was chosen')
 
-export type DrillSetting = Omit<Spindle, 'limitedBy'> &
+type DrillSetting = Omit<Spindle, 'limitedBy'> &
   DrillForces & {
     readonly feed: MillimetrePerRevolution
     readonly tableFeed: MillimetrePerMinute
@@ -82,7 +82,7 @@ type DrillForces = {
 }
 
 /** What a worn drill in the full pushes with, and takes of the motor. */
-export function drillForces({
+function drillForces({
   notebook,
   material,
   drill: { diameter: D, point: sigma },
