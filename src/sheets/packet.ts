@@ -17,13 +17,16 @@ export type PacketOptions = PrintOptions & {
 }
 
 /** The paper of a batch, one document a reader; the screen, which is the file's, has all of them and what nobody carries about. */
-export function packet(plan: Plan, options: PacketOptions): Promise<Printed> {
-  const { readers } = options
+export const packet = (plan: Plan, options: PacketOptions): Promise<Printed> =>
+  printSets(plan, options, wholePacket(options))
+
+/** Every set for its reader. */
+export function wholePacket({ readers }: Pick<PacketOptions, 'readers'>): Choice {
   const wants = (reader: Reader): boolean => readers === undefined || readers.includes(reader)
-  return printSets(plan, options, {
+  return {
     onPaper: ({ reader }) => reader !== 'asked' && reader !== 'file' && wants(reader),
     onScreen: () => wants('file'),
-  })
+  }
 }
 
 /** What is chosen of the sets of a packet, and of their sheets. */
@@ -37,13 +40,17 @@ export type Choice = {
 }
 
 /** Prints what is chosen of a packet. */
-export function printSets(plan: Plan, options: PacketOptions, choice: Choice): Promise<Printed> {
+export const printSets = (plan: Plan, options: PacketOptions, choice: Choice): Promise<Printed> =>
+  printDocuments(documentsOf(plan, options, choice), packetData(plan, options.units), options)
+
+/** What is chosen of a packet, drawn and filled, before it is laid out. */
+export function documentsOf(plan: Plan, options: PacketOptions, choice: Choice): readonly NamedDocument[] {
   const { paper, units, typeface, formats } = options
   const { note, only } = choice
   const pictures = drawPictures(plan, typeface.measure, units)
   const smaller = drawSmaller(plan, typeface.measure, units)
   const block = titleBlock(plan, note)
-  const documents = packetSets(plan, [...pictures.keys()], paperFigures(units)).map((set): NamedDocument => {
+  return packetSets(plan, [...pictures.keys()], paperFigures(units)).map((set): NamedDocument => {
     const { name, title, way, reader, sheets } = set
     return {
       name,
@@ -60,5 +67,4 @@ export function printSets(plan: Plan, options: PacketOptions, choice: Choice): P
       smaller,
     }
   })
-  return printDocuments(documents, packetData(plan, units), options)
 }
