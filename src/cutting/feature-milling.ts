@@ -2,37 +2,17 @@ import { clockPosition } from '../clock-position.ts'
 import type { PlannedFeature } from '../features/feature-plan.ts'
 import { fixed, inWords } from '../figures.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
-import { type Drill, type EndMill, toolsOf } from '../shop/tool.ts'
+import { type Drill, toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
 import { wallAt } from '../wall.ts'
 import { type CuttingTask, type PlannedCuts, START_AT_SMALL } from './cutting-task.ts'
 import { drilledStep } from './drilled-step.ts'
-import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
-import { figure } from './figure.ts'
+import { endMillSettings, type SettingOf } from './end-mill-settings.ts'
 import { type Step, timeOnly } from './step.ts'
-
-type SettingOf = (mill: EndMill) => EndMillSetting
 
 /** Holes and cut-outs of a part without ports, in a clamping of their own. */
 export function millFeatures(task: CuttingTask): PlannedCuts {
-  const { milling } = task.material
-  const settings = new Map<string, EndMillSetting>()
-  const settingOf: SettingOf | undefined =
-    milling &&
-    (mill => {
-      const known = settings.get(mill.name) ?? endMillSetting(task, milling, mill)
-      settings.set(mill.name, known)
-      return known
-    })
-  if (!settingOf && own(task).some(({ kind }) => kind === 'cut-out')) {
-    task.report({
-      code: 'cutting/too-hard-to-cut',
-      severity: 'error',
-      message: `no end-milling data for ${task.material.grade} at ${figure(task.material.HB)} HB`,
-      hint: 'buy the bar softer: small end mills are planned up to 325 HB in steel',
-      path: '/material/hardness',
-    })
-  }
+  const settingOf = own(task).some(({ kind }) => kind === 'cut-out') ? endMillSettings(task)?.of : undefined
   return { steps: featureSteps(task, settingOf), each: SHOP_TIMES.index + loadAndIndex(task) }
 }
 

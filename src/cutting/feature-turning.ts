@@ -1,5 +1,6 @@
 import type { PlannedFeature } from '../features/feature-plan.ts'
 import { inWords } from '../figures.ts'
+import { LARGEST_BAR_IN_BORE } from '../handbook/boring-bar.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import type { Millimetre } from '../units.ts'
@@ -72,13 +73,10 @@ function contourSteps(task: CuttingTask, feature: PlannedFeature): readonly Step
 function barFor(task: CuttingTask, feature: PlannedFeature): string {
   const bars = task.shop.tools
     .filter(tool => tool.kind === 'boring bar')
-    .filter(({ diameter }) => diameter < BAR_SHARE * diameterAt(task, feature))
+    .filter(({ diameter }) => diameter <= LARGEST_BAR_IN_BORE * diameterAt(task, feature) + 1e-9)
     .toSorted((a, b) => a.noseRadius - b.noseRadius || b.diameter - a.diameter)
   return bars[0]?.name ?? 'boring bar, to get'
 }
-
-/** Of the bore, how thick a bar goes in with room for chips. Common practice, no source. */
-const BAR_SHARE = 0.8
 
 const lengthOf = (line: NonNullable<PlannedFeature['line']>): Millimetre =>
   line.slice(1).reduce((sum, { depth, radius }, index) => {

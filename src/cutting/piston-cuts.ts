@@ -1,5 +1,6 @@
 import type { PlannedFeature } from '../features/feature-plan.ts'
 import { fixed, inWords } from '../figures.ts'
+import { LARGEST_BAR_IN_BORE } from '../handbook/boring-bar.ts'
 import { FORCE_FACTORS } from '../handbook/kienzle.ts'
 import { TURNING_STARTS } from '../handbook/turning-speeds.ts'
 import { toolsOf } from '../shop/tool.ts'
@@ -18,9 +19,8 @@ export function turnInside(task: CuttingTask): PlannedCuts {
   return { steps: own(task, 'inside').flatMap(feature => [...drilled(task, feature), ...bored(task, feature)]) }
 }
 
-/** Between drill and finished inside, on diameter; room of a bar beside its bore. Common practice, no source. */
+/** Between drill and finished inside, on diameter. Common practice, no source. */
 const LEFT: Millimetre = 2
-const BAR_SHARE = 0.8
 
 const drillFor = (task: CuttingTask, size: Millimetre, length: Millimetre) =>
   toolsOf(task.shop, 'drill')
@@ -52,7 +52,7 @@ function bored(task: CuttingTask, { name, deep = 0, corner = 0 }: PlannedFeature
   const length = depthUp(task, name)
   const hole = drillFor(task, 2 * deep, length)?.diameter ?? 0
   const bar = toolsOf(task.shop, 'boring bar')
-    .filter(({ diameter, reach }) => diameter <= BAR_SHARE * 2 * deep && reach >= length)
+    .filter(({ diameter, reach }) => diameter <= LARGEST_BAR_IN_BORE * 2 * deep + 1e-9 && reach >= length)
     .toSorted((a, b) => b.diameter - a.diameter || b.noseRadius - a.noseRadius)[0]
   const pass = settlePass(task, {
     feature: name,

@@ -2,13 +2,13 @@ import { cutLife, cuttersNeeded } from '../handbook/cutter-life.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { told as from, fromHandbook, worked } from '../known.ts'
 import { type OrderedWindow, orderedWindows, windowName } from '../ports/window-order.ts'
-import type { EndMill } from '../shop/tool.ts'
 import { type Millimetre, metres } from '../units.ts'
 import { clockingTime, planClocking } from './clocking.ts'
 import { reportClocking } from './clocking-findings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { makeDatum } from './datum-making.ts'
-import { type EndMillSetting, endMillSetting } from './end-mill-setting.ts'
+import type { EndMillSetting } from './end-mill-setting.ts'
+import { endMillSettings, type SettingOf } from './end-mill-settings.ts'
 import { entrySlope } from './entry-drilling.ts'
 import { featureSteps, loadAndIndex } from './feature-milling.ts'
 import { figure } from './figure.ts'
@@ -24,23 +24,9 @@ import type { WindowJob } from './window-job.ts'
 
 /** Every window, set-up by set-up, with what loading, clocking and tilting take. */
 export function millPorts(task: CuttingTask): PlannedCuts {
-  const { milling } = task.material
-  if (!milling) {
-    task.report({
-      code: 'cutting/too-hard-to-cut',
-      severity: 'error',
-      message: `no end-milling data for ${task.material.grade} at ${figure(task.material.HB)} HB`,
-      hint: 'buy the bar softer: small end mills are planned up to 325 HB in steel',
-      path: '/material/hardness',
-    })
-    return { steps: [] }
-  }
-  const settings = new Map<string, EndMillSetting>()
-  const settingOf = (mill: EndMill): EndMillSetting => {
-    const known = settings.get(mill.name) ?? endMillSetting(task, milling, mill)
-    settings.set(mill.name, known)
-    return known
-  }
+  const settings = endMillSettings(task)
+  if (!settings) return { steps: [] }
+  const settingOf = settings.of
   const jobs = orderedWindows(task.ports).flatMap(ordered => {
     const mill = cutterFor(task, ordered.window)
     return mill ? [jobFor(task, ordered, settingOf(mill), settingOf)] : []
@@ -70,7 +56,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
       ...featureSteps(task, settingOf),
       ...withCutterCounts(
         task,
-        settings,
+        settings.settled,
         setUps,
         planned.flatMap(({ steps }) => steps),
       ),
@@ -80,12 +66,7 @@ export function millPorts(task: CuttingTask): PlannedCuts {
   }
 }
 
-function jobFor(
-  task: CuttingTask,
-  ordered: OrderedWindow,
-  setting: EndMillSetting,
-  settingOf: (mill: EndMill) => EndMillSetting,
-): WindowJob {
+function jobFor(task: CuttingTask, ordered: OrderedWindow, setting: EndMillSetting, settingOf: SettingOf): WindowJob {
   const { window } = ordered
   const named = windowName(ordered)
   const drill = drillFor(task, window)

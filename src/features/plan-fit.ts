@@ -11,7 +11,7 @@ import {
   type PistonPlace,
   warmClearance,
 } from '../handbook/piston.ts'
-import { EXPANSION, EXPANSION_SOURCE } from '../handbook/thermal-expansion.ts'
+import { EXPANSION, EXPANSION_SOURCE, REFERENCE_TEMPERATURE } from '../handbook/thermal-expansion.ts'
 import { fromHandbook, fromPart, told } from '../known.ts'
 import type { Limits } from '../limits.ts'
 import { type Part, placeOf } from '../part/part.ts'
@@ -38,8 +38,6 @@ export type Fit = {
   readonly bore: Limits
   readonly rows: readonly FitRow[]
 }
-
-const ROOM: Celsius = 20
 
 /** The clearance of a piston in the liner that its file names, cold and warm, place by place. */
 export function planFit(part: Part): {
@@ -88,7 +86,10 @@ function rowAt({
   const { fitted, outside, features, material } = part
   const iron = isIron(material.grade)
   const known = PISTON_PLACES.find(row => row.place === place)
-  const { temperature, usual } = known?.[iron ? 'iron' : 'aluminium'] ?? { temperature: ROOM, usual: [0, 0] }
+  const { temperature, usual } = known?.[iron ? 'iron' : 'aluminium'] ?? {
+    temperature: REFERENCE_TEMPERATURE,
+    usual: [0, 0],
+  }
   const size = outside.find(({ name }) => name === band)?.size ?? { nominal: 0, lower: 0, upper: 0 }
   const shape = features.find(feature => feature.kind === 'oval')
   const less = place === 'skirt top' && shape?.kind === 'oval' ? shape.taper : 0
@@ -97,7 +98,10 @@ function rowAt({
   const [own, liner] = [expansionOf(material.grade), expansionOf(fitted?.grade ?? '')]
   const heat = {
     ...told(fromHandbook(EXPANSION_SOURCE), { aP: own, aL: liner }),
-    ...told(fromHandbook(PISTON_SOURCE), { TP: temperature - ROOM, TL: LINER_TEMPERATURE - ROOM }),
+    ...told(fromHandbook(PISTON_SOURCE), {
+      TP: temperature - REFERENCE_TEMPERATURE,
+      TL: LINER_TEMPERATURE - REFERENCE_TEMPERATURE,
+    }),
   }
   const about = { about: `${place} in ${fitted?.number}` }
   const mate = fromPart(`fits: ${fitted?.number}`)

@@ -1,3 +1,5 @@
+import type { Millimetre } from '../units.ts'
+
 /** What nobody holds with a process, in steel of 300 HV and less at 10 to 80 mm: mm, and µm for Ra. */
 export type ProcessLimits = {
   /** Words for a finding: `finish turning`. */
@@ -8,6 +10,9 @@ export type ProcessLimits = {
   /** Roundness and cylindricity; of a face its flatness. */
   readonly form: number
 }
+
+/** Nobody sets up closer than this, radial. Estimate. */
+export const CLOSEST_SET_UP: Millimetre = 0.003
 
 /** The groups of materials that a limit differs for. */
 export type LimitGroup = 'steel' | 'iron' | 'aluminium' | 'bronze'

@@ -1,5 +1,9 @@
 import { type Formula, formula } from '../formula.ts'
+import type { Celsius } from '../units.ts'
 import type { MaterialGroup } from './materials.ts'
+
+/** Where sizes are true: ISO 1. */
+export const REFERENCE_TEMPERATURE: Celsius = 20
 
 const STEEL = 11.7
 

@@ -6,12 +6,12 @@ import type { OrderSource } from './order-source.ts'
 import { count, length } from './quantity.ts'
 import { type Draft, point, type Said, say, sentence } from './say.ts'
 
-/** Pieces measured before and after: what a load scatters within itself shows on a few. Common practice, no source. */
+/** Pieces measured before and after, and read for hardness: what a load scatters within itself shows on a few. Common practice, no source. */
 const MARKED = 5
 /** Diagonally across as well: two directions miss an oval that lies between them. Common practice, no source. */
 const PLACES = { angles: 4, planes: 2 } as const
 
-const marked = ({ batch }: OrderSource): number => Math.min(MARKED, batch.start)
+export const marked = ({ batch }: OrderSource): number => Math.min(MARKED, batch.start)
 
 /** What the finishing stock is planned for, each for itself: out of round and bow add up in different ways. */
 export function formAsked(source: OrderSource): { readonly ovality: readonly Quantity[]; readonly bow?: Quantity } {

@@ -1,7 +1,7 @@
 import { QUENCH_SAFETY } from '../handbook/hardening-safety.ts'
 import type { QuenchPlan } from '../hardening/quench-plan.ts'
 import { AS_HARDENED } from './case-words.ts'
-import { distortion, distortionReadings, formAsked } from './distortion-asked.ts'
+import { distortion, distortionReadings, formAsked, marked } from './distortion-asked.ts'
 import type { Drafted } from './drafted.ts'
 import { cleaning } from './hardening-order.ts'
 import { oneHeat } from './identity.ts'
@@ -56,16 +56,10 @@ export function quenchOrder(visit: Visit, planned: QuenchPlan): Drafted {
       ),
     ],
     finish: [],
-    returns: [
-      { ...surface(planned), of: 'piece', readings: Math.min(MARKED, source.batch.start) },
-      ...distortionReadings(source, forms),
-    ],
+    returns: [{ ...surface(planned), of: 'piece', readings: marked(source) }, ...distortionReadings(source, forms)],
     cautions: QUENCH_SAFETY,
   }
 }
-
-/** Pieces read for hardness. Common practice, no source. */
-const MARKED = 5
 
 function condition({ barHardness, stressRelief: { aim } }: QuenchPlan): readonly Draft[] {
   const relieved = say`Stress relieved at ${celsius('given', 'stress-relieving temperature, aim', { value: aim })}, then finish machined.`

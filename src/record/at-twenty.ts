@@ -1,12 +1,11 @@
+import { REFERENCE_TEMPERATURE } from '../handbook/thermal-expansion.ts'
 import type { Millimetre } from '../units.ts'
 
 /** Of a thing: its temperature, °C, and its thermal expansion, 1/K. */
 export type Warm = { readonly temperature: number; readonly expansion: number }
 
 /** Sizes are those at 20 °C. Source: memory: ISO 1. */
-const REFERENCE = 20
-
-const longer = ({ temperature, expansion }: Warm): number => 1 + expansion * (temperature - REFERENCE)
+const longer = ({ temperature, expansion }: Warm): number => 1 + expansion * (temperature - REFERENCE_TEMPERATURE)
 
 /** Size at 20 °C of a part read with an instrument that has a scale of its own. */
 export const sizeByScale = (read: Millimetre, gauge: Warm, part: Warm): Millimetre =>
@@ -19,7 +18,7 @@ export const sizeByMaster = (
   part: Warm,
 ): Millimetre => {
   const size = master * longer(gauge) + deviation
-  return size - part.expansion * size * (part.temperature - REFERENCE)
+  return size - part.expansion * size * (part.temperature - REFERENCE_TEMPERATURE)
 }
 
 /** Minutes in which a wall cooled on both sides comes down to a third of what it is warm by. */
@@ -37,4 +36,4 @@ export const soakTime = ({
 
 /** Minutes from one temperature down to another, air at 20 °C. */
 export const soakFrom = (tau: number, from: number, to: number): number =>
-  tau * Math.log((from - REFERENCE) / (to - REFERENCE))
+  tau * Math.log((from - REFERENCE_TEMPERATURE) / (to - REFERENCE_TEMPERATURE))

@@ -1,6 +1,5 @@
+import { REFERENCE_TEMPERATURE } from '../handbook/thermal-expansion.ts'
 import type { Millimetre } from '../units.ts'
-
-const REFERENCE = 20
 
 /** Gap of a ring in a bore, from its gap in a master: it follows the circumference of the mean diameter. */
 export const ringGap = (inMaster: Millimetre, master: Millimetre, meanDiameter: Millimetre): Millimetre =>
@@ -10,7 +9,7 @@ export const ringGap = (inMaster: Millimetre, master: Millimetre, meanDiameter: 
 export type Hot = { readonly temperature: number; readonly expansion: number }
 
 const longerBy = (diameter: Millimetre, { temperature, expansion }: Hot): Millimetre =>
-  diameter * expansion * (temperature - REFERENCE)
+  diameter * expansion * (temperature - REFERENCE_TEMPERATURE)
 
 /** What the gap becomes when liner and ring are hot. */
 export const hotRingGap = (gap: Millimetre, diameter: Millimetre, liner: Hot, ring: Hot): Millimetre =>

@@ -1,3 +1,4 @@
+import { CLOSEST_SET_UP } from '../handbook/process-limits.ts'
 import type { Millimetre } from '../units.ts'
 
 /** One surface of one piece as it came back from hardening, and the operation that is to finish it. */
@@ -45,8 +46,7 @@ export type PieceWindow = {
   readonly narrow: boolean
 }
 
-/** Nobody sets up closer than this, radial; a grinder holds no less than that on diameter. Estimates. */
-const CLOSEST: Millimetre = 0.003
+/** A grinder holds no less on diameter. Estimate. */
 const HELD: Millimetre = 0.006
 
 /**
@@ -79,7 +79,7 @@ export function pieceWindow(piece: InHand): PieceWindow {
     exact,
     bears: { clean, ...(piece.case && { case: held, both }), most: bears },
     verdict: empty
-      ? bears >= CLOSEST - 1e-9
+      ? bears >= CLOSEST_SET_UP - 1e-9
         ? 'set true'
         : binding
       : whole

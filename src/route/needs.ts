@@ -139,9 +139,9 @@ const HONED: readonly NeedRule[] = [
   },
 ]
 
-/** Roughness and form that cylindrical grinding leaves at best. Source: GOST R 70117-2022, fine grinding; form common practice. */
+/** Roughness and form that cylindrical grinding leaves of a pin. Source: GOST R 70117-2022, fine grinding; form common practice. */
 const FINE_GROUND_RA = 0.2
-const GROUND_ROUNDNESS = 0.003
+const FINE_GROUND_FORM = 0.003
 
 /** A pin that is lapped last. */
 const LAPPED: readonly NeedRule[] = [
@@ -158,8 +158,8 @@ const LAPPED: readonly NeedRule[] = [
     source: 'common practice, no source',
     because: surface => {
       const form = closestForm({ ...surface, runout: Infinity })
-      return form < GROUND_ROUNDNESS
-        ? `${figure(form)} mm of form is closer than grinding leaves, ${GROUND_ROUNDNESS} mm`
+      return form < FINE_GROUND_FORM
+        ? `${figure(form)} mm of form is closer than grinding leaves, ${FINE_GROUND_FORM} mm`
         : undefined
     },
   },

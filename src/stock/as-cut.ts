@@ -1,3 +1,4 @@
+import { CLOSEST_SET_UP } from '../handbook/process-limits.ts'
 import { growthFor } from '../hardening/plan-case.ts'
 import type { Part } from '../part/part.ts'
 import type { Operation } from '../route/operation.ts'
@@ -5,6 +6,7 @@ import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { thinnestWall } from '../wall.ts'
 import { SCRATCH } from '../working.ts'
+import { ENOUGH } from './enough.ts'
 import { finishChains } from './finish-chain.ts'
 import { spareOf } from './margin-words.ts'
 import { growthsOf, settleStock } from './settle-stock.ts'
@@ -20,9 +22,6 @@ export type AsCut = {
   /** Radial, as planned, and the most that the pieces bear. */
   readonly runout: { readonly planned: Millimetre; readonly borne: Millimetre }
 }
-
-/** Nobody sets up closer than this, radial: estimate. */
-const CLOSEST: Millimetre = 0.003
 
 /**
  * Judges sizes as issued by new facts (growth, ovality, bow, run-out) and chooses nothing anew: soft sizes, stock and the case
@@ -63,7 +62,8 @@ export function judgeAsCut({
         surface,
         operation,
         margin: { cleanUp, ...(held !== undefined && { case: held }) },
-        verdict: spare >= -1e-9 ? 'grind as planned' : eccentricity > 0 && borne >= CLOSEST ? 'set closer' : short,
+        verdict:
+          spare >= ENOUGH ? 'grind as planned' : eccentricity > 0 && borne >= CLOSEST_SET_UP ? 'set closer' : short,
         runout: { planned: eccentricity, borne },
       }
     })

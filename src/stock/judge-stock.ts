@@ -6,6 +6,7 @@ import { type Part, placeOf } from '../part/part.ts'
 import { type Hour, type Millimetre, micrometres } from '../units.ts'
 import { type Notebook, SCRATCH } from '../working.ts'
 import { roundedUp, stepOf, stockThatCleansUp } from './choose-stock.ts'
+import { ENOUGH } from './enough.ts'
 import { restsOnGrowth, turnedFindings } from './growth-findings.ts'
 import { honedAloneFindings } from './honed-alone.ts'
 import { bearsOf, eatsMost, spareOf } from './margin-words.ts'
@@ -15,8 +16,6 @@ import type { SolvedChain } from './solve-chain.ts'
 import type { StockEntry } from './stock.ts'
 import { type Cut, caseMarginOf, cutsOf, removalOf } from './stock-entries.ts'
 import { whatWouldServe } from './what-would-serve.ts'
-
-const ENOUGH = -1e-9
 
 export type Judged = { readonly entries: readonly StockEntry[]; readonly findings: readonly Finding[] }
 

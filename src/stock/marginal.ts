@@ -1,12 +1,12 @@
 import { fixed } from '../figures.ts'
 import type { Finding } from '../finding.ts'
 import { type Millimetre, micrometres } from '../units.ts'
+import { ENOUGH } from './enough.ts'
 import { spareOf } from './margin-words.ts'
 import type { SolvedChain } from './solve-chain.ts'
 import type { StockEntry, Verdict } from './stock.ts'
 import type { Cut } from './stock-entries.ts'
 
-const ENOUGH = -1e-9
 /** The last bits of a difference do not tell. */
 const ROUNDING = 1e-9
 

@@ -2,6 +2,7 @@ import { known, none } from '../known.ts'
 import type { PlatingSizes } from '../plating/plating-sizes.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Notebook } from '../working.ts'
+import { ENOUGH } from './enough.ts'
 import { NO_GROWTH, type SolvedChain } from './solve-chain.ts'
 import type { StockEntry, Verdict } from './stock.ts'
 import { cutsOf } from './stock-entries.ts'
@@ -45,8 +46,6 @@ export function platedChain(
     after: [finished],
   }
 }
-
-const ENOUGH = -1e-9
 
 /** Thin: the hone does not clean up. Deep: less plating is left than asked. Impossible: no aim leaves it within what is asked. */
 export function platedEntry(notebook: Notebook, { asked, left }: PlatingSizes, solved: SolvedChain): StockEntry {
