@@ -21,7 +21,7 @@ export const packet = (plan: Plan, options: PacketOptions): Promise<Printed> =>
   printSets(plan, options, wholePacket(options))
 
 /** Every set for its reader. */
-export function wholePacket({ readers }: Pick<PacketOptions, 'readers'>): Choice {
+function wholePacket({ readers }: Pick<PacketOptions, 'readers'>): Choice {
   const wants = (reader: Reader): boolean => readers === undefined || readers.includes(reader)
   return {
     onPaper: ({ reader }) => reader !== 'asked' && reader !== 'file' && wants(reader),
@@ -44,7 +44,7 @@ export const printSets = (plan: Plan, options: PacketOptions, choice: Choice): P
   printDocuments(documentsOf(plan, options, choice), packetData(plan, options.units), options)
 
 /** What is chosen of a packet, drawn and filled, before it is laid out. */
-export function documentsOf(plan: Plan, options: PacketOptions, choice: Choice): readonly NamedDocument[] {
+function documentsOf(plan: Plan, options: PacketOptions, choice: Choice): readonly NamedDocument[] {
   const { paper, units, typeface, formats } = options
   const { note, only } = choice
   const pictures = drawPictures(plan, typeface.measure, units)

@@ -1,5 +1,13 @@
 // All nine windows of a part planned, mapped and written to programs, once warm.
-import { bundled } from './bundled.mjs'
+import { type NcProgram, ncPrograms } from '../../src/nc/nc-programs.ts'
+import { readPart } from '../../src/part/read-part.ts'
+import type { Measure, Picture } from '../../src/pictures/picture.ts'
+import { drawPortMap } from '../../src/pictures/port-map.ts'
+import { makePlan } from '../../src/plan/make-plan.ts'
+import { planPorts } from '../../src/ports/plan-ports.ts'
+import { planRoute } from '../../src/route/plan-route.ts'
+import type { Shop } from '../../src/shop/shop.ts'
+import { planStock } from '../../src/stock/plan-stock.ts'
 
 /** Seven ports, one of them bridged and one pair of pairs mirrored: nine windows. */
 const PART = `part: {number: OX-098-29, title: Cylinder liner, revision: A, kind: liner}
@@ -18,30 +26,20 @@ ports:
   - {name: boost, at: 180, opens: 123, height: 9.7, width: 10, corner: {cut: 1.5}, up: 40}
 `
 
-/** The work, ready to be timed. Throws where the part no longer has its nine windows. */
-export async function nineWindows(root, desk, shopText) {
-  const program = await bundled(root, desk, 'nine-windows', [
-    './src/part/read-part.ts',
-    './src/part/read-shop.ts',
-    './src/plan/make-plan.ts',
-    './src/route/plan-route.ts',
-    './src/stock/plan-stock.ts',
-    './src/ports/plan-ports.ts',
-    './src/nc/nc-programs.ts',
-    './src/pictures/port-map.ts',
-  ])
-  const { part } = program.readPart(PART, 'nine.yaml')
-  const { shop } = program.readShop(shopText, 'shop.yaml')
+/** The work, ready to be timed: all its windows planned, a map of them and a program for every set-up. Throws where the part no longer has its nine. */
+export function nineWindows(shop: Shop): () => { readonly map: Picture; readonly programs: readonly NcProgram[] } {
+  const { part } = readPart(PART, 'nine.yaml')
+  if (!part) throw new Error('the part does not read')
   const issue = { date: '2026-11-25', fingerprint: '000000000000', program: 'bench' }
-  const { plan } = program.makePlan({ part, shop, batch: { number: '2631', quantity: 12 }, issue })
-  if (!plan) throw new Error('the part does not plan')
-  const { asMilled } = program.planStock(part, shop, program.planRoute(part, shop).operations)
-  const measure = (text, size) => 0.5 * size * text.length
+  const { plan } = makePlan({ part, shop, batch: { number: '2631', quantity: 12 }, issue })
+  const { asMilled } = planStock(part, shop, planRoute(part, shop).operations)
+  if (!plan || !asMilled) throw new Error('the part does not plan')
+  const measure: Measure = (text, size) => 0.5 * size * text.length
   return () => {
-    const { ports } = program.planPorts(part, shop, asMilled)
+    const { ports } = planPorts(part, shop, asMilled)
     const windows = ports.flatMap(port => port.windows).length
     if (windows !== 9) throw new Error(`the part has ${windows} windows, not nine`)
     const fresh = { ...plan, ports }
-    return [program.drawPortMap({ plan: fresh, kind: 'bore', width: 510, measure }), program.ncPrograms(fresh)]
+    return { map: drawPortMap({ plan: fresh, kind: 'bore', width: 510, measure }), programs: ncPrograms(fresh) }
   }
 }
