@@ -8,7 +8,7 @@ import type { Shop } from '../shop/shop.ts'
 export type CostSource = Pick<Shop, 'firms' | 'habits' | 'money' | 'set'> & {
   readonly operations: readonly (Pick<Operation, 'number' | 'name' | 'process' | 'place' | 'workCentre'> & {
     readonly time: OperationTime
-    readonly steps: readonly Pick<Step, 'tool' | 'time'>[]
+    readonly steps: readonly Pick<Step, 'tool' | 'time' | 'wear'>[]
   })[]
   readonly orders: readonly Pick<OutsideOrder, 'number' | 'title' | 'operations' | 'firm' | 'mass' | 'pieces'>[]
   readonly batch: Pick<Batch, 'quantity' | 'start'>

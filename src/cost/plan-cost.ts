@@ -1,11 +1,13 @@
-import { COST_SPREAD, NINETY_PERCENT, outsideCost, runCost, setUpCost } from '../handbook/cost.ts'
-import { triangularMean, triangularVariance } from '../handbook/triangular.ts'
+import { barCost, COST_SPREAD, outsideCost, runCost, setUpCost } from '../handbook/cost.ts'
 import { fromShop, told, worked } from '../known.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
 import type { PriceOf } from '../shop/firm.ts'
 import type { Money } from '../shop/shop.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { Cost, CostItem, CostKind, CostSource } from './cost.ts'
+import { ROUTE, TIMES } from './cost-origins.ts'
+import { cuttersOf } from './cutters-worn.ts'
+import { type Entering, summed } from './summed-cost.ts'
 
 export type CostPlan = {
   readonly cost?: Cost
@@ -28,7 +30,7 @@ export function planCost(source: CostSource): CostPlan {
   const entering = enteringOf(source)
   const house = houseItems({ source, money, entering, notebook, missing })
   const visits = source.orders.map(order => visitOf({ source, order, entering, notebook, missing }))
-  const material = barItem(source, money, missing)
+  const material = barItem({ source, money, notebook, missing })
   const items = [
     ...house,
     ...(material ? [material] : []),
@@ -46,7 +48,7 @@ export function planCost(source: CostSource): CostPlan {
 }
 
 /** Pieces expected to come to each operation, and to be good at the end. */
-function enteringOf({ operations, batch, habits }: CostSource): ReadonlyMap<number | 'end', number> {
+function enteringOf({ operations, batch, habits }: CostSource): Entering {
   const entering = new Map<number | 'end', number>()
   let pieces: number = batch.start
   for (const { number, process } of operations) {
@@ -55,11 +57,6 @@ function enteringOf({ operations, batch, habits }: CostSource): ReadonlyMap<numb
   }
   return entering.set('end', pieces)
 }
-
-type Entering = ReturnType<typeof enteringOf>
-
-const ROUTE = worked('pieces expected to come to the operation, by the yields of those before')
-const TIMES = worked('times of the steps')
 
 function houseItems({
   source: { operations },
@@ -88,10 +85,7 @@ function houseItems({
     sums['set-up'] += notebook.use(setUpCost, { ...told(TIMES, { t_s: time.setup }), ...R }, about)
     const run = { ...told(ROUTE, { N_i: pieces }), ...told(TIMES, { t_1: time.each }), ...R }
     sums[process === 'inspect' ? 'gauging' : 'run'] += notebook.use(runCost, run, about)
-    for (const step of steps) {
-      const cutter = Object.hasOwn(money.cutters, step.tool) ? money.cutters[step.tool] : undefined
-      if (cutter) sums.cutters += ((pieces * step.time) / cutter.life) * cutter.price
-    }
+    sums.cutters += cuttersOf({ steps, money, pieces, notebook, operation: number })
   }
   return (['set-up', 'run', 'gauging', 'cutters'] as const)
     .filter(kind => sums[kind] > 0)
@@ -112,13 +106,32 @@ const spread = (kind: CostKind, what: string, usual: number, order?: number): Co
   most: usual * COST_SPREAD[kind][1],
 })
 
-function barItem({ material, batch }: CostSource, money: Money, missing: string[]): CostItem | undefined {
+function barItem({
+  source: { material, batch },
+  money,
+  notebook,
+  missing,
+}: {
+  readonly source: CostSource
+  readonly money: Money
+  readonly notebook: Notebook
+  readonly missing: string[]
+}): CostItem | undefined {
   const price = priceIn(money.bars, material.grade)
   if (price === undefined) {
     missing.push(`bar-prices: ${material.grade}`)
     return undefined
   }
-  return spread('material', `bar, ${material.grade}`, batch.start * material.blankMass * price)
+  const usual = notebook.use(
+    barCost,
+    {
+      ...told(worked('pieces to start'), { N: batch.start }),
+      ...told(worked('mass of a blank'), { m: material.blankMass }),
+      ...told(fromShop(`bar-prices/${material.grade}`), { P: price }),
+    },
+    { about: `bar, ${material.grade}` },
+  )
+  return spread('material', `bar, ${material.grade}`, usual)
 }
 
 /** Each operation of a visit by the price list of its firm, for the pieces expected and for those that the order names. */
@@ -200,45 +213,4 @@ function carriageOf({ firms, orders }: CostSource): readonly CostItem[] {
     0,
   )
   return charged > 0 ? [spread('carriage', 'carriage there and back', charged)] : []
-}
-
-/** Items that spread by themselves: the times of cutting and of gauging are misjudged by the same hand, and spread as one. */
-function apart(items: readonly CostItem[]): readonly Pick<CostItem, 'least' | 'usual' | 'most'>[] {
-  const isTime = ({ kind }: CostItem): boolean => kind === 'run' || kind === 'gauging'
-  const times = items.filter(isTime)
-  const sum = (end: 'least' | 'usual' | 'most') => times.reduce((total, item) => total + item[end], 0)
-  return [
-    ...items.filter(item => !isTime(item)),
-    ...(times.length > 0 ? [{ least: sum('least'), usual: sum('usual'), most: sum('most') }] : []),
-  ]
-}
-
-/** How many items are named as those that drive it. */
-const DRIVERS = 3
-
-function summed(
-  { batch: { quantity, start } }: CostSource,
-  money: Money,
-  items: readonly CostItem[],
-  entering: Entering,
-): Cost {
-  const sum = (end: 'least' | 'usual' | 'most') => items.reduce((total, item) => total + item[end], 0)
-  const batch = { least: sum('least'), usual: sum('usual'), most: sum('most') }
-  const ends = apart(items).map(({ least, usual, most }) => ({ a: least, c: usual, b: most }))
-  const mean = ends.reduce((total, one) => total + triangularMean.value(one), 0)
-  const sd = Math.sqrt(ends.reduce((total, one) => total + triangularVariance.value(one), 0))
-  const good = entering.get('end') ?? start
-  return {
-    currency: money.currency,
-    each: { least: batch.least / quantity, usual: batch.usual / quantity, most: batch.most / quantity },
-    likely: { least: (mean - NINETY_PERCENT * sd) / quantity, most: (mean + NINETY_PERCENT * sd) / quantity },
-    batch,
-    eachExpected: batch.usual / good,
-    scrap: batch.usual * (1 - good / start),
-    items,
-    drivenBy: items
-      .toSorted((a, b) => b.most - b.least - (a.most - a.least))
-      .slice(0, DRIVERS)
-      .map(({ what }) => what),
-  }
 }

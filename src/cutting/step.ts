@@ -43,6 +43,8 @@ export type Step = {
   readonly breakageMargin?: number
   /** Milling of ports: cutters of the kind that the batch wears out, beside the first cut of each. */
   readonly wornOut?: number
+  /** The share of one that a piece wears out. */
+  readonly wear?: number
   /** What kept the step from the handbook's value: `spindle speed limit 12000 rpm`. */
   readonly limitedBy?: string
   /** Plain remarks printed beside the step: wheel, stone, coolant. */

@@ -48,6 +48,36 @@ export const outsideCost: Formula<{ K_0: ''; K_l: ''; k_1: ''; k_m: ''; N_i: '';
   value: ({ K_0, K_l, k_1, k_m, N_i, m_1 }) => Math.max(K_0, K_l + N_i * k_1 + N_i * m_1 * k_m),
 })
 
+export const cutterCost: Formula<{ N_i: ''; n_w: ''; P: '' }, ''> = formula({
+  symbol: 'K_c',
+  meaning: 'cost of a cutter that wears',
+  unit: '',
+  expression: 'N_i * n_w * P',
+  inputs: {
+    N_i: { meaning: 'pieces expected to come to it', unit: '', from: 0, upTo: 1e6 },
+    n_w: { meaning: 'share of a cutter that a piece wears out', unit: '', from: 0, upTo: 1e6 },
+    P: { meaning: 'price of what is worn', unit: '', from: 0, upTo: 1e7 },
+  },
+  source: 'derived: what is worn, by its price',
+  example: { given: { N_i: 15.84, n_w: 0.2, P: 4.5 }, gives: 14.256 },
+  value: ({ N_i, n_w, P }) => N_i * n_w * P,
+})
+
+export const barCost: Formula<{ N: 'pieces'; m: 'kg'; P: '' }, ''> = formula({
+  symbol: 'K_b',
+  meaning: 'cost of the bar that the blanks take',
+  unit: '',
+  expression: 'N * m * P',
+  inputs: {
+    N: { meaning: 'pieces started', unit: 'pieces', from: 0, upTo: 1e6 },
+    m: { meaning: 'mass of a blank', unit: 'kg', from: 0, upTo: 1e5 },
+    P: { meaning: 'price of a kilogram', unit: '', from: 0, upTo: 1e7 },
+  },
+  source: 'derived: mass by its price',
+  example: { given: { N: 16, m: 2.33, P: 2.6 }, gives: 96.928 },
+  value: ({ N, m, P }) => N * m * P,
+})
+
 /** Least and most of what is reckoned, as a share of it. Estimates of ours, no source: the shop's own jobs decide. */
 export const COST_SPREAD = {
   'set-up': [0.8, 1.5],

@@ -4,8 +4,6 @@ import { moneyOf } from './read-firms.ts'
 import type { View } from './view.ts'
 
 const LIFE = { over: 0, upTo: 10_000 }
-/** Cutting data are given for an edge that lasts this long. Common practice, no source. */
-const USUAL_LIFE = 15
 
 /** Rates, prices of bar and of what wears; nothing where the file says none of them. */
 export function readMoney(root: View, machines: readonly Machine[]): { readonly money?: Money } {
@@ -37,6 +35,7 @@ const readCutters = (root: View): Money['cutters'] =>
       const name = view.text('name')
       const price = moneyOf(view, 'price')
       if (name === undefined || price === undefined) return []
-      return [[name, { price, life: view.quantity('life', 'minutes', LIFE) ?? USUAL_LIFE }] as const]
+      const life = view.quantity('life', 'minutes', LIFE)
+      return [[name, { price, ...(life !== undefined && { life }) }] as const]
     }),
   )

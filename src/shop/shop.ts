@@ -180,8 +180,8 @@ export type Money = {
   readonly rates: Readonly<Record<string, number>>
   /** A kilogram of bar, by its grade. */
   readonly bars: Readonly<Record<string, number>>
-  /** What wears, by the name of its tool: its price, and the minutes that it cuts. */
-  readonly cutters: Readonly<Record<string, { readonly price: number; readonly life: Minute }>>
+  /** What wears, by the name of its tool: its price, and the minutes that it cuts where the works says them. */
+  readonly cutters: Readonly<Record<string, { readonly price: number; readonly life?: Minute }>>
 }
 
 /** What a control wants written instead of the plain words. `{tool}` stands for the tool's number. */

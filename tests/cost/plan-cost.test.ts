@@ -3,6 +3,7 @@ import type { CostSource } from '../../src/cost/cost.ts'
 import { planCost } from '../../src/cost/plan-cost.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Money } from '../../src/shop/shop.ts'
+import { demo, OXMERE, planOf } from '../orders/planned-orders.ts'
 import { demoPlan } from '../sheets/demo-packet.ts'
 
 type Operation = CostSource['operations'][number]
@@ -108,6 +109,53 @@ describe('a batch of 12 liners reckoned by hand', () => {
     expect(prices.get(1)?.amount).toBe(180)
     expect(prices.get(2)?.amount).toBe(442)
     expect(prices.get(1)?.because).toEqual(['nitride: 6.5 a kg, not under 180'])
+  })
+})
+
+describe('the cutters of the demo liner', () => {
+  const priced = (life?: number) => {
+    const tool = { name: 'end mill 3', life }
+    const { money } = OXMERE
+    if (!money) throw new Error('no prices')
+    const cutters = Object.fromEntries(
+      Object.entries(money.cutters).map(([name, { price }]) => [
+        name,
+        { price, ...(name === tool.name && life !== undefined && { life }) },
+      ]),
+    )
+    return planOf(demo('OX-098-21'), { ...OXMERE, money: { ...money, cutters } })
+  }
+  const milled = ({ operations }: ReturnType<typeof priced>) =>
+    operations.find(({ purpose }) => purpose === 'mill-ports')
+
+  it('cost what the pieces wear out of those that the packet has at hand, a quarter over', () => {
+    const plan = priced()
+    const steps = milled(plan)?.steps ?? []
+    const worn = steps.filter(({ wear }) => wear !== undefined)
+    expect(worn.length).toBeGreaterThan(2)
+    for (const { wear = 0, wornOut } of worn)
+      expect(wornOut).toBe(Math.max(1, Math.ceil(1.25 * plan.batch.start * wear)))
+    // What is milled with, by hand: pieces that come to the mill, by what each wears, by the price. Prices of the shop file.
+    const price = (tool: string): number =>
+      /1\.5/.test(tool) ? 22 : /2(?!\.)/.test(tool) ? 19 : /3/.test(tool) ? 17 : 18
+    const pieces = plan.batch.start * 0.99 ** 2
+    const mills = worn.reduce((sum, { tool, wear = 0 }) => sum + pieces * wear * price(tool), 0)
+    const said = plan.workings
+      .filter(({ symbol, about }) => symbol === 'K_c' && about?.startsWith('end mill'))
+      .reduce((sum, { value }) => sum + value, 0)
+    expect(said / mills).toBeCloseTo(1, 2)
+    const all = plan.workings.filter(({ symbol }) => symbol === 'K_c').reduce((sum, { value }) => sum + value, 0)
+    expect(plan.cost?.items.find(({ kind }) => kind === 'cutters')?.usual).toBeCloseTo(all, 6)
+  })
+
+  it('last the minutes that the works says, on the bench and in the cost', () => {
+    const plan = priced(7)
+    const own = (milled(plan)?.steps ?? []).filter(({ tool }) => tool === 'end mill 3')
+    const minutes = own.reduce((sum, { time }) => sum + time, 0)
+    const first = own.find(({ wear }) => wear !== undefined)
+    expect(first?.wear).toBeCloseTo(minutes / 7, 9)
+    expect(first?.wornOut).toBe(Math.ceil((1.25 * plan.batch.start * minutes) / 7))
+    expect(first?.remarks.join()).toContain('at 7 min each')
   })
 })
 

@@ -125,12 +125,12 @@ describe('a window of 10 by 8 with corners of 1.5 in a 3 mm wall, 2 mm cutter (d
   })
 
   it('wears out 12 cutters for 24 liners annealed and 29 at 30 HRC, a quarter over (lives: common practice, no source)', () => {
-    expect(cuttersNeeded.value({ s: 24 * 6 * 0.505, life: cutLife.value({ life2: 8, D: 2 }) })).toBe(12)
-    expect(cuttersNeeded.value({ s: 24 * 6 * 0.6376, life: cutLife.value({ life2: 4, D: 2 }) })).toBe(29)
+    expect(cuttersNeeded.value({ N: 24, n_w: (6 * 0.505) / cutLife.value({ life2: 8, D: 2 }) })).toBe(12)
+    expect(cuttersNeeded.value({ N: 24, n_w: (6 * 0.6376) / cutLife.value({ life2: 4, D: 2 }) })).toBe(29)
   })
 
   it('does not buy one more for a whole quotient', () => {
-    expect(cuttersNeeded.value({ s: 8.8, life: 1.1 })).toBe(10)
+    expect(cuttersNeeded.value({ N: 1, n_w: 8.8 / 1.1 })).toBe(10)
   })
 })
 

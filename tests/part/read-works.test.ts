@@ -40,7 +40,7 @@ tools:
       currency: 'crowns',
       rates: { lathe: 62 },
       bars: { '42CrMo4': 2.6 },
-      cutters: { 'roughing tool': { price: 4.5, life: 20 }, 'finishing tool': { price: 4.5, life: 15 } },
+      cutters: { 'roughing tool': { price: 4.5, life: 20 }, 'finishing tool': { price: 4.5 } },
     })
   })
 

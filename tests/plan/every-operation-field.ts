@@ -57,6 +57,7 @@ export const EVERY_OPERATION_FIELD: EveryField<Plan>['operations'] = [
         forceBand: RANGE,
         power: 1,
         wornOut: 3,
+        wear: 0.12,
         deflection: 2,
         wheel: { speed: 30, spindleSpeed: 1600 },
         breakageMargin: 4,
