@@ -39,8 +39,8 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   route: {
     summary: 'the operations in order, each with the reasons for its place',
-    says: `Prints the operations: process, machine or outside, surfaces, how the part is held, and why each stands where it does. ${BESIDE} Writes nothing.`,
-    examples: ['linerwright route parts/OX-098-21.yaml', 'linerwright route parts/OX-098-21.yaml --operation 90'],
+    says: `Prints the operations: process, machine or outside, surfaces, how the part is held, and why each stands where it does. --why gives one operation with the rules that hold it after and before others, each with its source and with what would happen otherwise. ${BESIDE} Writes nothing.`,
+    examples: ['linerwright route parts/OX-098-21.yaml', 'linerwright route parts/OX-098-21.yaml --why 90'],
   },
   stock: {
     summary: 'stock left for each finishing operation: least, most, what is needed, case left',

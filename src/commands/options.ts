@@ -8,6 +8,8 @@ export type Options = {
   readonly quantity?: number
   readonly batch?: string
   readonly operation?: number
+  /** Of a route: the operation to give reasons for. */
+  readonly why?: number
   readonly json?: boolean
   readonly out: string
   readonly format: 'pdf' | 'html' | 'both'

@@ -70,7 +70,17 @@ function describe(world: World, ended: (status: number) => void): Command {
         const [{ show }, side] = await Promise.all([import('./show.ts'), load()])
         ended(show(file, options, world, side))
       })
-  view('route', async () => (await import('./route.ts')).route, 'operation')
+  planning(command('route'), 'operation')
+    .argument('<part>', PART)
+    .option('--why <n>', 'why this operation stands where it does, and what would happen otherwise', wholeNumber(9999))
+    .action(async (file, options) => {
+      const [{ show }, { route }, { routeWhy }] = await Promise.all([
+        import('./show.ts'),
+        import('./route.ts'),
+        import('./route-why.ts'),
+      ])
+      ended(show(file, options, world, options.why === undefined ? route : routeWhy(options.why)))
+    })
   planning(command('stock'), 'units', 'changes')
     .argument('<part>', PART)
     .option('--as-cut', 'judge the sizes as planned by the facts of --set, and choose nothing anew')

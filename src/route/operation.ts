@@ -45,6 +45,18 @@ export type PassCheck = {
   readonly because: string
 }
 
+/** A rule that holds an operation after, or before, another of the route. */
+export type RouteWait = {
+  readonly side: 'after' | 'before'
+  /** The other, by its number. */
+  readonly operation: number
+  readonly rule: string
+  readonly because: string
+  /** What happens where the order is not kept. */
+  readonly otherwise: string
+  readonly source: string
+}
+
 /** An operation in its place in the route, before sizes and times are known. */
 export type Operation = {
   /** Tens, in order. */
@@ -76,5 +88,7 @@ export type Operation = {
   readonly surfaces: readonly string[]
   /** One line each: why this operation, and why here. */
   readonly because: readonly string[]
+  /** What holds it there, nearest neighbour first; what a chain of others implies is left out. */
+  readonly waits: readonly RouteWait[]
   readonly cautions: readonly string[]
 }

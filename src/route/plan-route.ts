@@ -10,7 +10,7 @@ import type { Operation } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
 import { PASS_RULES, withPassChecks } from './pass-checks.ts'
 import { reachFindings } from './reach-findings.ts'
-import { holdingWaits, reasonsFor, waivedReasons } from './reasons.ts'
+import { holdingWaits, reasonsFor, waitsOf, waivedReasons } from './reasons.ts'
 import { refusals, stressReliefWanted } from './refusals.ts'
 import type { Task } from './rules/route-rule.ts'
 import { ROUTE_RULES } from './rules/route-rules.ts'
@@ -39,14 +39,18 @@ export function planRoute(part: Part, shop: Shop): Route {
   if (!ordering.ok) return { operations: [], findings: [...findings, deadlock(part, ordering.unmet)] }
   const inOrder = atOneFirm(shop, ordering.tasks)
   const holding = holdingWaits(ordering.tasks, ordering.waits)
+  const numberOf = (task: Task): number => 10 * (ordering.tasks.indexOf(task) + 1)
+  const nameOf = (number: number): string => ordering.tasks[number / 10 - 1]?.name ?? ''
   const operations = withPassChecks(
     part,
     ordering.tasks.map((task, index) => {
       const { why: _, ...rest } = inOrder[index] ?? task
+      const waits = waitsOf(task, ordering.tasks, { holding, numberOf })
       return {
         ...rest,
-        number: 10 * (index + 1),
-        because: [...reasonsFor(task, ordering.tasks, holding), ...waivedReasons(task, ordering.tasks, waivers.waived)],
+        number: numberOf(task),
+        because: [...reasonsFor(task, waits, nameOf), ...waivedReasons(task, ordering.tasks, waivers.waived)],
+        waits,
       }
     }),
   )

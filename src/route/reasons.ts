@@ -1,4 +1,5 @@
 import type { Waiver } from '../part/part.ts'
+import type { RouteWait } from './operation.ts'
 import type { Wait } from './order-operations.ts'
 import type { RouteRule, Task } from './rules/route-rule.ts'
 
@@ -31,17 +32,38 @@ export function holdingWaits(ordered: readonly Task[], waits: readonly Wait[]): 
   return [...kept, ...untold.map(closest)]
 }
 
-/** The lines beside an operation: why it is done, then the rules that hold its place, nearest neighbour first. */
-export function reasonsFor(task: Task, ordered: readonly Task[], holding: readonly Wait[]): readonly string[] {
+/** The rules that hold the place of an operation, nearest neighbour first: those it comes after, then those it comes before. */
+export function waitsOf(
+  task: Task,
+  ordered: readonly Task[],
+  { holding, numberOf }: { readonly holding: readonly Wait[]; readonly numberOf: (task: Task) => number },
+): readonly RouteWait[] {
   const place = (other: Task) => ordered.indexOf(other)
+  const told = (side: RouteWait['side'], other: Task, { name, because, otherwise, source }: RouteRule): RouteWait => ({
+    side,
+    operation: numberOf(other),
+    rule: name,
+    because,
+    otherwise,
+    source,
+  })
   const after = holding.filter(({ then }) => then === task).toSorted((a, b) => place(b.first) - place(a.first))
   const before = holding.filter(({ first }) => first === task).toSorted((a, b) => place(a.then) - place(b.then))
-  const lines = [
-    ...after.map(({ first, rule }) => `after ${named(first)}: ${rule.because}`),
-    ...before.map(({ then, rule }) => `before ${named(then)}: ${rule.because}`),
+  return [
+    ...after.map(({ first, rule }) => told('after', first, rule)),
+    ...before.map(({ then, rule }) => told('before', then, rule)),
   ]
-  return [...task.why, ...new Set(lines)]
 }
+
+/** The lines beside an operation: why it is done, then the rules that hold its place. */
+export const reasonsFor = (
+  { why }: Task,
+  waits: readonly RouteWait[],
+  nameOf: (operation: number) => string,
+): readonly string[] => [
+  ...why,
+  ...new Set(waits.map(({ side, operation, because }) => `${side} ${lowered(nameOf(operation))}: ${because}`)),
+]
 
 /** What a waived rule would have held, with the part's own reason for waiving it. */
 export function waivedReasons(
@@ -54,4 +76,4 @@ export function waivedReasons(
     .map(({ rule, waiver }) => `rule ${rule.name} waived: ${waiver.because}`)
 }
 
-const named = ({ name }: Task): string => name.charAt(0).toLowerCase() + name.slice(1)
+const lowered = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1)

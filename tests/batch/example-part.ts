@@ -126,6 +126,7 @@ const operations = (rows: readonly Row[]): readonly Operation[] =>
     locatedBy: [],
     surfaces,
     because: [],
+    waits: [],
     cautions: [],
   }))
 

@@ -84,6 +84,7 @@ export function stateOf(
     locatedBy: [],
     surfaces: [],
     because: [],
+    waits: [],
     cautions: [],
   }
   return { operation, sizes, before, after }

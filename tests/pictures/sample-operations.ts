@@ -201,6 +201,7 @@ export const OPERATIONS: readonly PlannedOperation[] = GIVEN.map(
     holding: 'three-jaw chuck',
     locatedBy: LOCATED_BY[purpose] ?? [],
     because: [],
+    waits: [],
     cautions: [],
     sizes: withPlaces({
       part: { ...leaves, ports: PORTS },

@@ -35,6 +35,7 @@ export const EVERY_OPERATION_FIELD: EveryField<Plan>['operations'] = [
     marks: 'flange',
     surfaces: ['bore'],
     because: ['first'],
+    waits: [{ side: 'after', operation: 20, rule: 'r', because: 'b', otherwise: 'o', source: 's' }],
     cautions: ['guard'],
     sizes: [EVERY_SIZE_FIELD],
     steps: [

@@ -64,6 +64,7 @@ describe('ordering of operations', () => {
     const rule = (name: string, first: Purpose, then: Purpose): RouteRule => ({
       name,
       because: '',
+      otherwise: '',
       source: '',
       applies: (a, b) => a.purpose === first && b.purpose === then,
     })

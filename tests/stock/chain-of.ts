@@ -6,7 +6,7 @@ import { task } from '../route/task.ts'
 
 const operation = (number: number, purpose: Operation['purpose']): Operation => {
   const { why: _, ...rest } = task(purpose)
-  return { ...rest, number, because: [] }
+  return { ...rest, number, because: [], waits: [] }
 }
 
 const ORIGIN = worked('worked sleeve')
