@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
-import { bundled } from '../bench/bundled.mjs'
+import { bundled } from './bundled.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const { values } = parseArgs({

@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process'
-import { type FSWatcher, mkdirSync, readdirSync, readFileSync, rmSync, watch } from 'node:fs'
+import { cpSync, type FSWatcher, mkdirSync, readdirSync, readFileSync, rmSync, watch } from 'node:fs'
 import { join } from 'node:path'
 import { type Random, randomOf } from './random.ts'
 
@@ -10,15 +10,19 @@ const SIGNALS = ['SIGTERM', 'SIGINT', 'SIGHUP', 'SIGKILL'] as const
 type Signal = (typeof SIGNALS)[number]
 
 const PART = 'parts/OX-131-07.yaml'
+const BATCH = ['parts/OX-098-21.yaml', '--batch', 'parts/batch-2631.yaml'] as const
 const COMMANDS = {
   traveller: (folder: string) => ['traveller', PART, '--date', '2026-11-30', '--out', folder],
   programs: (folder: string) => ['ports', PART, '--date', '2026-11-30', '--nc', folder],
+  record: (folder: string) => ['record', ...BATCH, 'parts/results-2631-turned.yaml', '--out', folder],
 }
+/** What lies there before: a batch is issued before anything is recorded of it. */
+const ISSUE = (folder: string): readonly string[] => ['traveller', ...BATCH, '--out', folder]
 type Name = keyof typeof COMMANDS
 
 type Files = ReadonlyMap<string, string>
-/** What an undisturbed run writes, and how long it takes, ms. */
-type Whole = { readonly files: Files; readonly takes: number }
+/** What lies there before, in a folder to copy; what an undisturbed run leaves, and how long it takes, ms. */
+type Whole = { readonly issued?: string; readonly before: Files; readonly files: Files; readonly takes: number }
 
 /**
  * Kills the command so many times, in the middle of its work and in the middle of its writing, and looks at what lies in the
@@ -33,14 +37,15 @@ export async function killedRuns(
   const faults: string[] = []
   for (let number = from; number < from + count; number++) {
     const random = randomOf(seed, number)
-    const name = random.pick<Name>(['traveller', 'programs'])
+    const name = random.pick<Name>(['traveller', 'programs', 'record'])
     const signal = random.pick(SIGNALS)
     const folder = join(desk, `run-${number}`)
     mkdirSync(folder)
     const expected = whole.get(name) ?? undisturbed({ main, root, desk }, name)
     whole.set(name, expected)
+    if (expected.issued !== undefined) cpSync(expected.issued, folder, { recursive: true })
     const ended = await killed({ main, root, folder, name, signal, random, takes: expected.takes })
-    const wrong = [...ended.wrong, ...wrongIn({ main, root, folder }, signal, expected.files)]
+    const wrong = [...ended.wrong, ...wrongIn({ main, root, folder }, signal, expected)]
     faults.push(...wrong.map(what => `number ${number}, ${name}, ${signal} ${ended.when}: ${what}`))
     tell(`${number} ${name} ${signal} ${ended.when}: ${wrong.join('; ') || 'nothing wrong'}`)
     rmSync(folder, { recursive: true })
@@ -51,13 +56,20 @@ export async function killedRuns(
 function undisturbed({ main, root, desk }: Place, name: Name): Whole {
   const folder = join(desk, name)
   mkdirSync(folder)
-  const before = performance.now()
-  const { status, stderr } = spawnSync(process.execPath, [main, ...COMMANDS[name](folder)], {
-    cwd: root,
-    encoding: 'utf8',
-  })
-  if (status !== 0) throw new Error(`${name} undisturbed ends with ${status}: ${stderr.slice(0, 500)}`)
-  return { files: filesIn(folder), takes: performance.now() - before }
+  const run = (args: readonly string[]): void => {
+    const { status, stderr } = spawnSync(process.execPath, [main, ...args], { cwd: root, encoding: 'utf8' })
+    if (status !== 0) throw new Error(`${name} undisturbed ends with ${status}: ${stderr.slice(0, 500)}`)
+  }
+  const issued = name === 'record' ? join(desk, 'issued') : undefined
+  if (issued !== undefined) {
+    run(ISSUE(issued))
+    cpSync(issued, folder, { recursive: true })
+  }
+  const before = filesIn(folder)
+  const start = performance.now()
+  run(COMMANDS[name](folder))
+  const takes = performance.now() - start
+  return { ...(issued !== undefined && { issued }), before, files: filesIn(folder), takes }
 }
 
 const filesIn = (folder: string): Files =>
@@ -95,7 +107,7 @@ async function killed(run: Run): Promise<{ readonly when: string; readonly wrong
   const kill = () => {
     timer ??= setTimeout(() => child.kill(signal), after)
   }
-  if (writing) watcher = watch(folder, kill)
+  if (writing) watcher = watch(folder, { recursive: true }, kill)
   else kill()
   const [code, by] = await new Promise<[number | null, NodeJS.Signals | null]>(resolve => {
     child.on('close', (...how) => resolve(how))
@@ -109,11 +121,14 @@ async function killed(run: Run): Promise<{ readonly when: string; readonly wrong
   return { when: `${after.toFixed(1)} ms after ${writing ? 'the first writing' : 'the start'}`, wrong }
 }
 
-/** No file is another than the undisturbed run writes, and none is left over: at once, or where nothing could be done, by the next run. */
+/**
+ * Every file is as it was before or as the undisturbed run leaves it, and none is left over: at once, or where nothing could be done,
+ * by the next run.
+ */
 function wrongIn(
   { main, root, folder }: { readonly main: string; readonly root: string; readonly folder: string },
   signal: Signal,
-  whole: Files,
+  { before, files }: Whole,
 ): readonly string[] {
   if (signal === 'SIGKILL') {
     const next = join(folder, 'next.yaml')
@@ -121,11 +136,16 @@ function wrongIn(
     rmSync(next)
   }
   const found = filesIn(folder)
-  const some = found.size > 0 && found.size < whole.size && signal !== 'SIGKILL'
+  const isNew = (name: string): boolean => found.has(name) && found.get(name) !== before.get(name)
+  const wanted = [...files].flatMap(([name, content]) => (before.get(name) === content ? [] : [name]))
+  const written = wanted.filter(isNew)
+  const some = written.length > 0 && written.length < wanted.length && signal !== 'SIGKILL'
   return [
-    ...[...found].flatMap(([name, content]) =>
-      !whole.has(name) ? [`${name} is left over`] : whole.get(name) === content ? [] : [`${name} is not whole`],
-    ),
-    ...(some ? [`${found.size} of ${whole.size} files`] : []),
+    ...[...before].flatMap(([name]) => (found.has(name) ? [] : [`${name} is gone`])),
+    ...[...found].flatMap(([name, content]) => {
+      if (!files.has(name)) return [`${name} is left over`]
+      return [files.get(name), before.get(name)].includes(content) ? [] : [`${name} is not whole`]
+    }),
+    ...(some ? [`${written.length} of ${wanted.length} files`] : []),
   ]
 }

@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
 import { Worker } from 'node:worker_threads'
-import { bundled } from '../bench/bundled.mjs'
+import { bundled } from './bundled.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 /** ms without a word from the worker, over the five seconds that a command may take. */
