@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from 'commander'
 import type { Units } from '../figures.ts'
-import { READERS, type Reader } from '../reader.ts'
+import { READERS, RESULTS_READERS, type Reader, type ResultsReader } from '../reader.ts'
 
 /** Options that most commands share, as commander hands them over. */
 export type Options = {
@@ -49,11 +49,16 @@ export type Options = {
 }
 
 /** `floor,orders`: readers of a packet, each once. */
-export function readers(text: string): readonly Reader[] {
+export const readers = (text: string): readonly Reader[] => amongReaders(text, READERS)
+
+/** `grinder,customer`: readers of what came back. */
+export const resultsReaders = (text: string): readonly ResultsReader[] => amongReaders(text, RESULTS_READERS)
+
+function amongReaders<R extends string>(text: string, all: readonly R[]): readonly R[] {
   const names = listed(text)
-  const unknown = names.find(name => !READERS.some(reader => reader === name))
-  if (unknown !== undefined) throw new InvalidArgumentError(`"${unknown}" is nobody: ${READERS.join(', ')}`)
-  return READERS.filter(reader => names.includes(reader))
+  const unknown = names.find(name => !all.some(reader => reader === name))
+  if (unknown !== undefined) throw new InvalidArgumentError(`"${unknown}" is nobody: ${all.join(', ')}`)
+  return all.filter(reader => names.includes(reader))
 }
 
 /** `80,ports` */

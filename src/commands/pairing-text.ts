@@ -1,5 +1,5 @@
 import { chance, fixed, length } from '../figures.ts'
-import { HOT, type PairedBatch } from '../record/pair-batch.ts'
+import type { PairedBatch } from '../record/pair-batch.ts'
 import type { Left } from '../record/pair-pistons.ts'
 import type { Options } from './options.ts'
 import { table } from './table.ts'
@@ -9,7 +9,7 @@ const right = (head: string) => ({ head, align: 'right' as const })
 /** Pairs, what is left and what would use it, for the terminal. */
 export function pairingText(pairing: PairedBatch, { units }: Pick<Options, 'units'>): string {
   const mm = (value: number, places = 4) => length(value, units, places)
-  const { pairs, clearance, worst, expectedOutside, bores, pistons } = pairing
+  const { pairs, clearance, worst, expectedOutside, bores, pistons, temperatures } = pairing
   const isHot = pairs.some(({ hot }) => hot)
   const hasRing = pairs.some(({ ring }) => ring)
   const rows = pairs.map(({ bore, piston, clearance: C, off, chance: inside, hot, ring }) => [
@@ -28,7 +28,7 @@ export function pairingText(pairing: PairedBatch, { units }: Pick<Options, 'unit
     )
   const head = `\nPairs, clearance ${mm(clearance.least, 3)} to ${mm(clearance.most, 3)}, ${mm(clearance.wanted, 3)} wanted: ${pairs.length}, the worst ${mm(worst)} off; ${fixed(expectedOutside, 2)} of them expected outside by what the gauges leave open\n`
   const under = isHot
-    ? `hot: liner ${HOT.liner} °C, piston ${HOT.piston} °C, each ${HOT.within} K either way; assumed\n`
+    ? `hot: liner ${temperatures.liner} °C, piston ${temperatures.piston} °C, each ${temperatures.within} K either way; assumed\n`
     : ''
   return [
     head,

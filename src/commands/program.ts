@@ -2,7 +2,7 @@ import { Argument, Command, CommanderError, Option } from 'commander'
 import { withoutControls } from '../refusal.ts'
 import { type CommandName, EXIT_STATUS, HELP } from './help.ts'
 import type { NewKind } from './new.ts'
-import { calendarDate, gathered, listed, readers, wholeNumber, wholeNumbers } from './options.ts'
+import { calendarDate, gathered, listed, readers, resultsReaders, wholeNumber, wholeNumbers } from './options.ts'
 import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
 import type { View } from './view.ts'
@@ -141,8 +141,15 @@ function describe(world: World, ended: (status: number) => void): Command {
     .option('--pair <file>', 'a tray of pistons in CSV (serial, size), to pair with the bores as measured last')
     .option('--clearance <least..most>', 'clearance of a pair, mm, as 0.057..0.073')
     .option('--lost <piece@operation=why>', 'a piece that is lost; may be given again', gathered)
+    .option(
+      '--for <readers>',
+      'print paper beside the plan for these, of inspection, grinder, fitter, customer and file',
+      resultsReaders,
+    )
+    .addOption(paperSize())
+    .option(...OWN_TEMPLATES)
     .action(async (file, results, options) =>
-      ended((await import('./record.ts')).record(file, results, options, world)),
+      ended(await (await import('./record.ts')).record(file, results, options, world)),
     )
   return program
 }
@@ -192,7 +199,14 @@ function printing(command: Command): Command {
   return command
     .option('--out <dir>', 'folder for the paper', 'out')
     .addOption(new Option('--format <format>', 'files to write').choices(['pdf', 'html', 'both']).default('both'))
-    .addOption(new Option('--paper <size>', 'paper size').choices(['a4', 'letter']).default('a4'))
-    .option('--templates <dir>', "folder with the works' own templates: those it holds replace ours of the same name")
+    .addOption(paperSize())
+    .option(...OWN_TEMPLATES)
     .option('--force', 'replace an issued packet of another fingerprint, and say so on every sheet')
 }
+
+const paperSize = (): Option => new Option('--paper <size>', 'paper size').choices(['a4', 'letter']).default('a4')
+
+const OWN_TEMPLATES = [
+  '--templates <dir>',
+  "folder with the works' own templates: those it holds replace ours of the same name",
+] as const

@@ -1,19 +1,18 @@
 import { createHash } from 'node:crypto'
 import { join } from 'node:path'
-import { byPlace, type Finding, hasErrors, type Place } from '../finding.ts'
+import { byPlace, type Finding, hasErrors } from '../finding.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import type { OwnColumns } from '../part/read-own-list.ts'
 import { readPistons } from '../part/read-pistons.ts'
 import { readResults } from '../part/read-results.ts'
 import { readResultsCsv } from '../part/read-results-csv.ts'
-import type { LostPiece, Results } from '../part/results.ts'
+import type { Results } from '../part/results.ts'
 import type { Plan } from '../plan/plan.ts'
 import { bookWith, contentOf, type Entry, entryOf, inOrder, type ResultsEntry, readBook } from '../record/book.ts'
 import { checkResults } from '../record/check-results.ts'
 import type { FinerGauge } from '../record/judge-results.ts'
 import { measuredRow } from '../record/measured-row.ts'
 import { pairBatch } from '../record/pair-batch.ts'
-import type { Clearance } from '../record/pair-pistons.ts'
 import { recordBatch } from '../record/record-batch.ts'
 import type { Yields } from '../record/standing.ts'
 import { uncertaintyOf } from '../shop/choose-gauge.ts'
@@ -23,27 +22,22 @@ import { folderOf, issuedPlan } from './issue.ts'
 import { jsonText } from './json.ts'
 import { keepRow, proposalText, savedBy } from './keep-record.ts'
 import { load } from './load.ts'
-import type { Options } from './options.ts'
 import { pairingText } from './pairing-text.ts'
+import { printResults } from './print-results.ts'
+import { clearanceOf, columnsOf, lostOf, type RecordOptions } from './record-options.ts'
 import { recordedText } from './recorded-text.ts'
 import { reportBeside } from './report.ts'
 import { STATUS, UsageProblem, type World } from './world.ts'
 
-export type RecordOptions = Options & {
-  readonly columns?: string
-  readonly lost?: readonly string[]
-  /** Add what was learnt to the shop file. */
-  readonly keep?: boolean
-  /** CSV of a tray of pistons. */
-  readonly pair?: string
-  /** `0.057..0.073` */
-  readonly clearance?: string
-}
-
 const BOOK = 'book.yaml'
 
 /** Judges measured results by the plan as issued, and adds them to the book of the batch. */
-export function record(file: string, resultFiles: readonly string[], options: RecordOptions, world: World): number {
+export async function record(
+  file: string,
+  resultFiles: readonly string[],
+  { for: readers, ...options }: RecordOptions,
+  world: World,
+): Promise<number> {
   const columns = columnsOf(options.columns)
   const read = resultFiles.map(name => readAny(name, world, { columns, after: options.operation }))
   const said = read.flatMap(({ results }) => results ?? [])
@@ -83,7 +77,6 @@ export function record(file: string, resultFiles: readonly string[], options: Re
   const wanted = clearanceOf(options)
   const recorded = recordBatch({ plan, entries, yields: yieldsOf(plan, shop), gaugesFor: finerIn(shop) })
   const added = readBook(text).entries.length - before.length
-  if (said.length + lost.length > 0 && added > 0) world.write({ path: bookFile, content: text })
   const pairing =
     tray?.pistons && wanted
       ? pairBatch({
@@ -95,8 +88,12 @@ export function record(file: string, resultFiles: readonly string[], options: Re
         })
       : undefined
   const proposed = recorded.learnt && measuredRow(plan, recorded.learnt, shop)
+  const written = readers
+    ? await printResults({ plan, recorded, pairing, entries }, readers, { folder, options, world })
+    : []
   if (options.keep && proposed)
     keepRow({ text: loaded.texts.shop, file: loaded.texts.shopFile, row: proposed.row, world })
+  if (said.length + lost.length > 0 && added > 0) world.write({ path: bookFile, content: text })
   const all = [...findings, ...(tray?.findings ?? []), ...recorded.findings, ...moved]
   const { findings: _, ...data } = recorded
   world.out(
@@ -109,13 +106,15 @@ export function record(file: string, resultFiles: readonly string[], options: Re
           ...data,
           ...(pairing && { pairing }),
           ...(proposed && { measured: proposed }),
+          ...(written.length > 0 && { written }),
           findings: all,
         })
       : recordedText(plan, recorded, options) +
           (proposed
             ? `\n${proposalText(proposed)}${savedBy(plan, loaded.part, shop, { loaded, row: proposed.row, world })}`
             : '') +
-          (pairing ? pairingText(pairing, options) : ''),
+          (pairing ? pairingText(pairing, options) : '') +
+          written.map(path => `${path}\n`).join(''),
   )
   reportBeside(all, world)
   return hasErrors(all) ? STATUS.errors : STATUS.fine
@@ -132,61 +131,6 @@ function readAny(
     ...(list.columns && { columns: list.columns }),
     ...(list.after !== undefined && { after: list.after }),
   })
-}
-
-/** `serial=Nr,seat=D1` */
-function columnsOf(text: string | undefined): OwnColumns | undefined {
-  if (text === undefined) return undefined
-  const pairs = text.split(',').map((pair): [string, string] => {
-    const [ours = '', theirs = ''] = pair.split('=').map(side => side.trim())
-    if (ours === '' || theirs === '')
-      throw new UsageProblem(`--columns wants our name and theirs, as in serial=Nr,seat=D1, got "${pair}"`)
-    return [ours, theirs]
-  })
-  return new Map(pairs)
-}
-
-/** `0.057..0.073`, or with what is wanted between: `0.057..0.065..0.073`. */
-function clearanceOf({ pair, clearance }: RecordOptions): Clearance | undefined {
-  if (pair === undefined && clearance === undefined) return undefined
-  if (pair === undefined || clearance === undefined)
-    throw new UsageProblem(
-      '--pair and --clearance go together: a tray of pistons, and the clearance as in 0.057..0.073',
-    )
-  const ends = clearance.split('..').map(Number)
-  const [least, middle, top] = ends
-  const most = top ?? middle
-  const wanted = top === undefined && least !== undefined && most !== undefined ? (least + most) / 2 : middle
-  const given = [least, wanted, most].every(value => value !== undefined && Number.isFinite(value))
-  if (
-    !given ||
-    ends.length > 3 ||
-    least === undefined ||
-    most === undefined ||
-    wanted === undefined ||
-    !(least <= wanted && wanted <= most && least < most)
-  )
-    throw new UsageProblem(`--clearance wants least and most, as in 0.057..0.073, got "${clearance}"`)
-  return { least, most, wanted }
-}
-
-const LOST = /^([A-Z]?\d+)(?:@(\d+))?(?:=(.*))?$/
-
-/** `7@80=corner chipped`: which piece, at which operation, why. */
-function lostOf(texts: readonly string[], date: string): readonly Results[] {
-  if (texts.length === 0) return []
-  const at: Place = { file: '--lost', line: 1, column: 1 }
-  const lost = texts.map((text): LostPiece => {
-    const [, serial, operation, why] = LOST.exec(text.trim()) ?? []
-    if (serial === undefined) throw new UsageProblem(`--lost wants a piece, as in 7@80="corner chipped", got "${text}"`)
-    return {
-      serial,
-      at,
-      ...(operation !== undefined && { operation: Number(operation) }),
-      ...(why !== undefined && why !== '' && { why }),
-    }
-  })
-  return [{ file: '--lost', date, readings: [], lost, at }]
 }
 
 const hashOf = (results: Results): string => createHash('sha256').update(contentOf(results)).digest('hex').slice(0, 12)

@@ -1,9 +1,12 @@
-import { chance, fixed, inwardLimits, length, micrometre, roundedDown } from '../figures.ts'
+import { angle, chance, fixed, inwardLimits, length, micrometre } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
+import type { FaceList } from '../record/face-take-off.ts'
 import type { GrindingList, Turn } from '../record/in-hand.ts'
 import type { Learnt } from '../record/learn.ts'
 import type { Column, Recorded } from '../record/record-batch.ts'
 import type { Standing } from '../record/standing.ts'
+import { whatToDo, whatToFace } from '../sheets/views/piece-words.ts'
+import { ableText } from '../sheets/views/results-view.ts'
 import type { Options } from './options.ts'
 import { table } from './table.ts'
 
@@ -19,6 +22,7 @@ export function recordedText(plan: Plan, recorded: Recorded, options: Pick<Optio
     columnsText(recorded.columns, options),
     doubtsText(recorded, options),
     ...recorded.grinding.map(list => grindingText(list, options)),
+    recorded.face ? faceText(recorded.face, options) : '',
     recorded.learnt ? learntText(recorded.learnt) : '',
   ]
     .filter(text => text !== '')
@@ -78,16 +82,6 @@ function columnsText(columns: readonly Column[], { units }: Pick<Options, 'units
   )
 }
 
-/** Fewer than 25 pieces show the limit that is sure, not the index. */
-function ableText({ capability, trend, unit }: Column): string {
-  if (trend) {
-    const slope = unit === 'mm' ? `${micrometre(trend.slope, 1)} µm` : fixed(trend.slope, 2)
-    return `drifts ${slope} a piece: wear, warming or the order of the rack`
-  }
-  if (!capability) return ''
-  return `Ppk at least ${fixed(capability.Ppk.from, 2)} (95 %)`
-}
-
 function doubtsText({ judged }: Recorded, { units }: Pick<Options, 'units'>): string {
   const open = judged.filter(({ verdict }) => verdict !== 'in limits')
   if (open.length === 0) return ''
@@ -132,7 +126,7 @@ function grindingText(list: GrindingList, { units }: Pick<Options, 'units'>): st
       mm(inHand.bow),
       window.from === undefined || window.to === undefined ? 'none' : `${mm(window.from)} to ${mm(window.to)}`,
       mm(Math.max(0, window.bears.most)),
-      wordsOf(turn, units),
+      whatToDo(turn, units),
       turn.assumed.join('; '),
     ]
   }
@@ -154,21 +148,35 @@ function grindingText(list: GrindingList, { units }: Pick<Options, 'units'>): st
   )
 }
 
-function wordsOf({ window, inHand }: Turn, units: Options['units']): string {
-  switch (window.verdict) {
-    case 'grind as planned':
-      return 'grind as planned'
-    case 'part of the limits only':
-      return window.narrow ? 'that part of the limits only, and set truer' : 'that part of the limits only'
-    case 'set true':
-      return `set true within ${roundedDown(window.bears.most, 3, units)} for ${length(inHand.eccentricity, units)}`
-    case 'cannot clean up':
-      return 'will not clean up: do not straighten; concession, plate, or another use'
-    case 'case too thin':
-      return 'case too thin even when centred: deepen before grinding, or a concession'
-    case 'too oval or bowed for its case':
-      return 'too oval or bowed for its case'
-  }
+function faceText(list: FaceList, { units }: Pick<Options, 'units'>): string {
+  const mm = (value: number | undefined): string => (value === undefined ? '' : length(value, units, 3))
+  const head = `top face, operation ${list.operation}: length ${inwardLimits(list.length.lower, list.length.upper, 3, units).join(' to ')}, to bring the ${list.port} edge to ${mm(list.wanted)}\n`
+  const rows = list.turns.map(turn => [
+    turn.serial,
+    mm(turn.edge),
+    mm(turn.length),
+    mm(turn.off),
+    mm(turn.comes),
+    turn.sooner === undefined ? '' : angle(turn.sooner, 2),
+    whatToFace(turn),
+    turn.assumed.join('; '),
+  ])
+  return (
+    head +
+    table(
+      [
+        right('piece'),
+        right('edge, milled'),
+        right('make length'),
+        right('comes off'),
+        right('edge then at'),
+        right('sooner °'),
+        { head: 'what to do' },
+        { head: 'taken for granted' },
+      ],
+      rows,
+    )
+  )
 }
 
 function learntText({ operation, firm, surfaces, length: along, bow }: Learnt): string {

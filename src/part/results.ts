@@ -65,3 +65,6 @@ export type Results = {
 
 /** Axis off straight: no characteristic of the plan need ask for it. */
 export const BOW = 'bow'
+
+/** Pieces that are delivered go by number; S is a set-up piece, C a coupon. */
+export const PIECE: RegExp = /^\d/

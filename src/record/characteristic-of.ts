@@ -4,7 +4,18 @@ import type { Plan, PlannedOperation } from '../plan/plan.ts'
 
 export type IssuedPlan = Pick<
   Plan,
-  'part' | 'shop' | 'batch' | 'operations' | 'stock' | 'case' | 'inspection' | 'material' | 'fingerprint' | 'date'
+  | 'part'
+  | 'shop'
+  | 'batch'
+  | 'operations'
+  | 'stock'
+  | 'axial'
+  | 'ports'
+  | 'case'
+  | 'inspection'
+  | 'material'
+  | 'fingerprint'
+  | 'date'
 >
 
 /** As much of a plan as it takes to judge a reading. */

@@ -51,9 +51,11 @@ export function grindingLists({
   const hardened = hardeningOf(plan)
   if (hardened === undefined) return []
   return firstFinishes(plan, hardened).flatMap((entry): readonly GrindingList[] => {
-    // What was measured since is no longer waiting to be finished.
+    // What was measured since, or is past that operation, is no longer waiting to be finished.
     const since = new Set(
-      judged.filter(({ feature, after }) => feature === entry.surface && after > hardened).map(({ serial }) => serial),
+      judged
+        .filter(({ feature, after }) => after >= entry.operation || (feature === entry.surface && after > hardened))
+        .map(({ serial }) => serial),
     )
     const after = judged.filter(
       ({ serial, feature, after, sizes }) =>

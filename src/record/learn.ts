@@ -5,7 +5,7 @@ import type { Millimetre } from '../units.ts'
 import type { IssuedPlan } from './characteristic-of.ts'
 import { hardeningOf } from './in-hand.ts'
 import type { Judged } from './judge-results.ts'
-import { type LearntGrowth, learnGrowth, type Pair } from './learnt-growth.ts'
+import { grownBy, type LearntGrowth, learnGrowth, type Pair } from './learnt-growth.ts'
 import {
   type LearntOvality,
   NOT_SEEN,
@@ -25,6 +25,8 @@ export type Learnt = {
     readonly surface: string
     readonly kind: 'outside' | 'bore'
     readonly growth?: LearntGrowth
+    /** Those that it was learnt from, with what each of them grew a side. */
+    readonly pieces: readonly (Pair & { readonly growth: Millimetre })[]
     readonly planned?: { readonly least: Millimetre; readonly nominal: Millimetre; readonly most: Millimetre }
     /** As found after hardening. */
     readonly ovality?: SeenOvality
@@ -82,6 +84,7 @@ export function learn(plan: IssuedPlan, judged: readonly Judged[], readings: rea
         surface: feature,
         kind,
         ...(growth && { growth }),
+        pieces: pairs.map(pair => ({ ...pair, growth: grownBy(kind, pair) })),
         ...(planned && { planned: { least: planned.least, nominal: planned.nominal, most: planned.most } }),
         ...(ovality && { ovality }),
       },

@@ -28,6 +28,10 @@ export const spreadOf = (values: readonly number[]): number => {
   return Math.sqrt(total(values.map(value => (value - middle) ** 2)) / (values.length - 1))
 }
 
+/** A side, positive where metal grows: an outside becomes larger, a bore smaller. */
+export const grownBy = (kind: 'outside' | 'bore', { before, after }: Omit<Pair, 'serial'>): Millimetre =>
+  (kind === 'outside' ? 0.5 : -0.5) * (after - before)
+
 /** What hardening did to one surface of one load, from the same pieces before and after. Range: two pieces or more; `more` from 1. */
 export function learnGrowth({
   kind,
@@ -42,7 +46,7 @@ export function learnGrowth({
   readonly repeatability?: Millimetre | undefined
 }): LearntGrowth {
   const sign = kind === 'outside' ? 0.5 : -0.5
-  const growth = pairs.map(({ before, after }) => sign * (after - before))
+  const growth = pairs.map(pair => grownBy(kind, pair))
   const n = growth.length
   const spread = spreadOf(growth)
   const one = spread * Math.sqrt(1 + 1 / n)

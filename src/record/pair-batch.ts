@@ -1,14 +1,17 @@
 import { materialOf } from '../handbook/materials.ts'
 import { EXPANSION } from '../handbook/thermal-expansion.ts'
 import type { TrayPiston } from '../part/read-pistons.ts'
+import { PIECE } from '../part/results.ts'
 import type { Millimetre } from '../units.ts'
 import type { IssuedPlan } from './characteristic-of.ts'
 import { hotClearance, hotRingGap, ringGap } from './fits.ts'
 import type { Judged } from './judge-results.ts'
 import { type Clearance, clearanceUncertainty, type Pair, type Pairing, pairPistons } from './pair-pistons.ts'
 
-/** Temperatures of liner and piston at work, °C, and how far they may be off. Assumed: estimate. */
-export const HOT = { liner: 110, piston: 140, ring: 200, within: 10 } as const
+/** Temperatures at work, °C, and how far each may be off. */
+export type Hot = { readonly liner: number; readonly piston: number; readonly ring: number; readonly within: number }
+/** Assumed where nobody says: estimate. */
+const HOT: Hot = { liner: 110, piston: 140, ring: 200, within: 10 }
 
 export type FittedPair = Pair & {
   /** Hot, with the temperatures of `HOT` ten degrees off either way. */
@@ -20,6 +23,7 @@ export type PairedBatch = Omit<Pairing, 'pairs'> & {
   readonly pairs: readonly FittedPair[]
   readonly clearance: Clearance
   readonly uncertainty: Millimetre
+  readonly temperatures: Hot
 }
 
 /** Pairs the bores of a batch, as they were measured last, with the pistons of a tray. Pieces that are lost or out are no bores. */
@@ -81,7 +85,7 @@ export function pairBatch({
         }),
     }
   })
-  return { ...paired, pairs: fitted, clearance, uncertainty }
+  return { ...paired, pairs: fitted, clearance, uncertainty, temperatures: HOT }
 }
 
 const expansionOf = (grade: string): number | undefined => {
@@ -96,7 +100,7 @@ function lastBores({ operations }: IssuedPlan, judged: readonly Judged[]): reado
   )
   const last = new Map<string, Judged>()
   for (const one of judged) {
-    if (!kinds.has(one.feature) || one.unit !== 'mm' || one.lower === undefined || !/^\d/.test(one.serial)) continue
+    if (!kinds.has(one.feature) || one.unit !== 'mm' || one.lower === undefined || !PIECE.test(one.serial)) continue
     const before = last.get(one.serial)
     if (!before || one.after >= before.after) last.set(one.serial, one)
   }

@@ -1,9 +1,11 @@
 import type { Finding } from '../finding.ts'
 import { oneSidedToleranceFactor, toleranceFactor } from '../handbook/noncentral-t.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
+import { PIECE } from '../part/results.ts'
 import type { ResultsEntry } from './book.ts'
 import { type Capability, capability, SHARE } from './capability.ts'
 import type { IssuedPlan } from './characteristic-of.ts'
+import { type FaceList, faceList } from './face-take-off.ts'
 import { type GrindingList, grindingLists } from './in-hand.ts'
 import { type FinerGauge, type Judged, judgeResults } from './judge-results.ts'
 import { type Learnt, learn } from './learn.ts'
@@ -44,6 +46,7 @@ export type Recorded = {
   readonly judged: readonly Judged[]
   readonly columns: readonly Column[]
   readonly grinding: readonly GrindingList[]
+  readonly face?: FaceList
   readonly learnt?: Learnt
   readonly standing: Standing
   /** Of the coupon or certificate, HV: the least read, and what 95 % of readings lie over with a confidence of 95 %. */
@@ -71,10 +74,12 @@ export function recordBatch({
   const learnt = learn(plan, judged, readings)
   const alive = judged.filter(({ serial }) => !lost.some(piece => piece.serial === serial))
   const grinding = grindingLists({ plan, judged: alive, readings, hardness })
+  const face = faceList(plan, alive)
   return {
     judged,
     columns,
     grinding,
+    ...(face && { face }),
     ...(learnt && { learnt }),
     ...(hardness && hardness.surface.length > 0 && { hardness: hardnessOf(hardness.surface) }),
     standing: standingOf({ plan, judged, grinding, lost, yields }),
@@ -108,7 +113,7 @@ function columnsOf(judged: readonly Judged[]): readonly Column[] {
       if (!first) return []
       const { characteristic, name, feature, after, unit, places, lower, upper, guard } = first
       const limits = { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) }
-      const pieces = group.filter(({ serial }) => /^\d/.test(serial))
+      const pieces = group.filter(({ serial }) => PIECE.test(serial))
       const middles = pieces.map(({ form }) => form.mean)
       // A size with two limits: form and run-out are skewed and end at nought.
       const sized = lower !== undefined && upper !== undefined

@@ -1,4 +1,4 @@
-import type { LostPiece } from '../part/results.ts'
+import { type LostPiece, PIECE } from '../part/results.ts'
 import type { IssuedPlan } from './characteristic-of.ts'
 import type { GrindingList } from './in-hand.ts'
 import type { Judged } from './judge-results.ts'
@@ -35,7 +35,7 @@ export type Yields = {
 const MOST_MORE = 200
 
 export function standingOf({
-  plan: { batch },
+  plan,
   judged,
   grinding,
   lost,
@@ -47,13 +47,15 @@ export function standingOf({
   readonly lost: readonly LostPiece[]
   readonly yields: Yields
 }): Standing {
+  const { batch } = plan
   const extras = batch.extras.reduce((sum, { pieces }) => sum + pieces, 0)
   const started = batch.start - extras
   const gone = new Map(lost.map(piece => [piece.serial, piece]))
-  const last = lastReadings(judged).filter(({ serial }) => !gone.has(serial) && /^\d/.test(serial))
+  const last = lastReadings(judged).filter(({ serial }) => !gone.has(serial) && PIECE.test(serial))
   // A surface that is still to be ground is judged by what it can be ground to, not by what was expected back.
-  const saved = (one: Judged): boolean =>
-    grinding.some(({ surface, turns }) => surface === one.feature && turns.some(({ serial }) => serial === one.serial))
+  const saved = ({ feature, after, received }: Judged): boolean =>
+    received === 'not as expected' &&
+    plan.stock.some(({ surface, operation }) => surface === feature && operation > after)
   const doomed = (one: Judged): boolean =>
     grinding.some(({ surface, lost }) => surface === one.feature && lost.some(({ serial }) => serial === one.serial))
   const by = (verdict: Judged['verdict']) => {
@@ -64,7 +66,7 @@ export function standingOf({
     return [...serials].map(([serial, names]) => ({ serial, names }))
   }
   const out = by('out')
-  const lostOf = [...gone.values()].filter(({ serial }) => /^\d/.test(serial))
+  const lostOf = [...gone.values()].filter(({ serial }) => PIECE.test(serial))
   const left = started - lostOf.length - out.length
   const afters = judged.map(({ after }) => after)
   const upTo = afters.length > 0 ? Math.max(...afters) : undefined

@@ -111,3 +111,30 @@ describe('record --keep', () => {
     expect(world.printed()).toContain('--keep adds it to the shop file')
   })
 })
+
+describe('record --for', () => {
+  const lists = { 'r1.yaml': turned(piece(1, 55.1, 0)), 'r2.yaml': hardened(piece(1, 55.13, 0.004)) }
+
+  test('prints the list for the grinder beside the plan', async () => {
+    const world = desk(files(lists))
+    const line = ['record', 'liner.yaml', 'r1.yaml', 'r2.yaml', '--batch', BATCH, '--for', 'grinder']
+    expect(await run(line, world)).toBe(0)
+    const path = `out/OX-098-21-B-${BATCH}/grinding.pdf`
+    expect(world.printed()).toContain(path)
+    expect(world.files.get(path)).toBeInstanceOf(Uint8Array)
+  })
+
+  test('refuses what there is nothing to print of, and then has added nothing', async () => {
+    const world = desk(files(lists))
+    const line = ['record', 'liner.yaml', 'r1.yaml', 'r2.yaml', '--batch', BATCH, '--for', 'customer']
+    expect(await run(line, world)).toBe(2)
+    expect(world.complained()).toContain('no finished piece is measured')
+    expect(world.files.has(`out/OX-098-21-B-${BATCH}/book.yaml`)).toBe(false)
+  })
+
+  test('knows its readers', async () => {
+    const world = desk(files(lists))
+    expect(await run(['record', 'liner.yaml', '--batch', BATCH, '--for', 'floor'], world)).toBe(2)
+    expect(world.complained()).toContain('"floor" is nobody: inspection, grinder, fitter, customer, file')
+  })
+})

@@ -2,14 +2,21 @@ import Handlebars from 'handlebars'
 import { describe, expect, it } from 'vitest'
 import { textOf } from '../../src/sheets/markup.ts'
 import { openTemplates } from '../../src/sheets/render-template.ts'
+import { resultsSets } from '../../src/sheets/results-paper.ts'
 import { packetSets } from '../../src/sheets/sets.ts'
 import { TemplateProblem } from '../../src/sheets/template.ts'
 import { readTemplate } from '../../src/sheets/template-syntax.ts'
 import { paperFigures } from '../../src/sheets/views/paper-figures.ts'
 import { demoPictures, demoPlan, templates } from './demo-packet.ts'
+import { demoResults } from './demo-results.ts'
 
 const plan = demoPlan()
-const sheets = packetSets(plan, [...demoPictures(plan).keys()], paperFigures('mm')).flatMap(({ sheets }) => sheets)
+const figures = paperFigures('mm')
+const sheets = [
+  ...packetSets(plan, [...demoPictures(plan).keys()], figures),
+  ...resultsSets(demoResults('turned', 'milled', 'nitrided'), figures, 'mm'),
+  ...resultsSets(demoResults('turned', 'nitrided', 'honed'), figures, 'mm'),
+].flatMap(({ sheets }) => sheets)
 
 /** Every path of a template that none of the values it may meet has, with its line. */
 function unknownPaths(source: string, views: readonly unknown[]): readonly string[] {
