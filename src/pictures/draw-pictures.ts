@@ -21,10 +21,15 @@ const WIDTH = onPaper(180)
 const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 /** Where nothing is cut to a size on this sheet the drawing only tells the part, and leaves the page to the tables. */
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
-/** Where that saves a page: the first of them that does. */
-const SMALLER_HEIGHTS = [60, 38].map(onPaper)
 /** Half the width of a sheet. */
 const HALF = onPaper(88)
+/** Where that saves a page: the first of them that does. What is half as wide as a sheet stands beside the text. */
+const SMALLER_ROOMS: readonly Room[] = [
+  { width: WIDTH, height: onPaper(60) },
+  { width: HALF, height: onPaper(76) },
+  { width: HALF, height: onPaper(50) },
+]
+const SMALLER_FIXTURES = [60, 38, 38].map(onPaper)
 /** Beside the sizes that an order tells of. */
 const ORDER_ROOM: Room = { width: HALF, height: onPaper(76) }
 /** Two beside each other. */
@@ -75,9 +80,10 @@ export function drawSmaller(
   measure: Measure,
   units: Units = 'mm',
 ): readonly ((name: string) => Picture | undefined)[] {
-  return SMALLER_HEIGHTS.map(height => name => {
+  return SMALLER_ROOMS.map((room, index) => name => {
     const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
-    if (operation) return drawOperationSmaller({ plan, operation, room: { width: WIDTH, height }, measure, units })
+    if (operation) return drawOperationSmaller({ plan, operation, room, measure, units })
+    const height = SMALLER_FIXTURES[index] ?? 0
     return fixturePictures(plan, measure, units, { width: HALF, height }).find(([fixture]) => fixture === name)?.[1]
   })
 }

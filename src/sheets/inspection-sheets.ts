@@ -16,7 +16,7 @@ export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly Sh
   const columns = characteristics.filter(isColumn).toSorted(byFeature)
   // A sheet that has room for all of them is one.
   const isOne = columns.length <= ACROSS
-  const early = isOne ? [] : columns.filter(({ operation }) => operation <= untilThen)
+  const early = isOne ? [] : columns.filter(({ operation }) => operation <= lastOfFirst(columns, untilThen))
   const coupon = characteristics.filter(
     ({ plan: sample, operation }) => sample.includes('coupon') && operation <= untilThen,
   )
@@ -39,7 +39,7 @@ export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly Sh
     ...matrix(
       isOne && untilThen > 0 ? 'Before and after hardening, and finished' : 'Finished',
       'finished',
-      isOne ? columns : columns.filter(({ operation }) => operation > untilThen),
+      isOne ? columns : columns.filter(one => !early.includes(one)),
       isOne ? coupon : [],
     ),
     {
@@ -54,11 +54,20 @@ export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly Sh
   ]
 }
 
-/** The operation that receives the pieces from the hardener; nought where nothing is hardened. */
-function backFromHardening({ operations }: Plan): number {
+/** The operation at which the pieces are read as the hardener returned them; nought where nothing is hardened. */
+function backFromHardening({ operations, inspection }: Plan): number {
   const hardened = operations.find(({ place, process }) => place === 'outside' && /nitride|harden/.test(process))
-  const back = operations.find(({ number, process }) => number > (hardened?.number ?? 0) && process === 'inspect')
-  return hardened ? (back?.number ?? 0) : 0
+  if (!hardened) return 0
+  const back = inspection.characteristics.filter(one => one.operation > hardened.number && one.stage === 'on-return')
+  return Math.min(...back.map(({ operation }) => operation), operations.at(-1)?.number ?? 0)
+}
+
+/** The last operation on the first sheet: until the pieces are back, and what follows where it finds room there whole. */
+function lastOfFirst(columns: readonly Characteristic[], untilThen: number): number {
+  if (untilThen === 0) return 0
+  const later = [...new Set(columns.map(({ operation }) => operation))].filter(number => number > untilThen)
+  const upTo = (last: number): number => columns.filter(({ operation }) => operation <= last).length
+  return Math.max(untilThen, ...later.filter(number => upTo(number) <= ACROSS))
 }
 
 /** The same surface side by side, as it goes through the works. */

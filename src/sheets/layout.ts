@@ -159,12 +159,24 @@ function divisionSlices(division: Element, width: Point, layout: Layout, parent?
   if (has(division, 'page')) return [{ height: 0, gap: 0, items: [], newPage: true }]
   const slices = has(division, 'columns')
     ? columnSlices(division, width, layout, parent)
-    : slicesOf(division.children, width, layout, parent)
+    : slicesOf(has(division, 'beside') ? beside(division, width, layout) : division.children, width, layout, parent)
   const least = onGrid(onPaper(styled(division, 'min-height') ?? 0))
   const grown = least > 0 ? heightened(slices, least) : slices
   if (has(division, 'bottom')) return [{ ...stacked(grown), gap: 0, pinned: true }]
   return has(division, 'keep') ? kept(grown) : grown
 }
+
+/** A text and the picture of it: beside each other where the picture is no wider than half of the page, else below. */
+function beside(division: Element, width: Point, { pictures }: Layout): readonly Node[] {
+  const [text, figure] = elements(division)
+  const picture = pictures.get(figure?.attributes['data-picture'] ?? '')
+  if (!text || !figure || !picture || picture.width > (width - GUTTER) / 2 + HAIR) return division.children
+  const half = (children: readonly Node[]): Element => ({ name: 'div', classes: ['c6'], attributes: {}, children })
+  return [{ name: 'div', classes: ['columns'], attributes: {}, children: [half([text]), half([figure])] }]
+}
+
+/** What rounding may add to a width. */
+const HAIR: Point = 1e-6
 
 /** Columns beside each other, as one strip; where that is taller than a page, below each other. */
 function columnSlices(row: Element, width: Point, layout: Layout, parent?: Tag): readonly Slice[] {

@@ -61,7 +61,7 @@ const ATTRIBUTES: Readonly<Record<string, (value: string) => boolean>> = {
 }
 const SPANS = Array.from({ length: 12 }, (_, index) => `c${index + 1}`)
 const CLASSES = new Set([
-  ...['columns', ...SPANS, 'keep', 'bottom', 'page'],
+  ...['columns', 'beside', ...SPANS, 'keep', 'bottom', 'page'],
   ...['small', 'caution', 'big', 'ring'],
   ...['num', 'write', 'size', 'mid', 'tight', 'right'],
 ])

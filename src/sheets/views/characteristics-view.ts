@@ -1,19 +1,24 @@
 import type { Characteristic } from '../../inspection/characteristic.ts'
 import type { Plan } from '../../plan/plan.ts'
 import { isColumn } from '../work-groups.ts'
-import { checkRow } from './check-rows.ts'
+import { type CheckRow, checkRow } from './check-rows.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
 /** Number, what, gauge, where and how many; what is no column of a matrix is answered on its line. */
 export type CharacteristicsView = {
-  /** What is read alike, at one place or at several, once. */
+  /** By the gauge, which is picked up once. */
   readonly rows: readonly {
-    readonly numbers: string
-    readonly name: string
     readonly gauge: string
-    readonly remark: string
     readonly sample: string
-    readonly critical: boolean
+    /** What is read alike, at one place or at several, once. */
+    readonly reads: readonly {
+      readonly numbers: string
+      readonly name: string
+      readonly remark: string
+      readonly critical: boolean
+      /** Mark behind it. */
+      readonly end: string
+    }[]
   }[]
   readonly lines: readonly {
     readonly number: string
@@ -34,22 +39,6 @@ export function characteristicsView(
   characteristics: readonly Characteristic[],
   figures: PaperFigures,
 ): CharacteristicsView {
-  const rows = new Map<string, CharacteristicsView['rows'][number]>()
-  for (const one of characteristics.filter(isColumn)) {
-    const { number, name, gauge, remark, sample, critical } = checkRow(plan, one, figures)
-    const whole = name.replace(/, finished$/, '')
-    const key = [gauge, remark, sample].join('|')
-    const before = rows.get(key)
-    const known = before?.name.split('; ') ?? []
-    rows.set(key, {
-      numbers: before ? `${before.numbers}, ${number}` : number,
-      name: [...new Set([...known, whole])].join('; '),
-      gauge,
-      remark,
-      sample,
-      critical: critical || (before?.critical ?? false),
-    })
-  }
   const inspecting = plan.operations.filter(({ process }) => process === 'inspect')
   const received = plan.operations.filter(
     ({ place, process }) => place === 'outside' && /nitride|harden|relieve|plate/.test(process),
@@ -58,7 +47,7 @@ export function characteristicsView(
     readAt === undefined ? [] : [`${number} as ${readAt}`],
   )
   return {
-    rows: [...rows.values()],
+    rows: byGauge(characteristics.filter(isColumn).map(one => checkRow(plan, one, figures))),
     lines: characteristics
       .filter(one => !isColumn(one))
       .map(one => {
@@ -71,4 +60,27 @@ export function characteristicsView(
     cautions: [...new Set([...inspecting, ...received].flatMap(({ cautions }) => cautions))],
     again: again.join(', '),
   }
+}
+
+function byGauge(checks: readonly CheckRow[]): CharacteristicsView['rows'] {
+  const gauges = grouped(checks, ({ gauge, sample }) => `${gauge}|${sample}`)
+  return gauges.flatMap(all => {
+    const [first] = all
+    if (!first) return []
+    const alike = grouped(all, ({ remark }) => remark)
+    const reads = alike.map((same, index) => ({
+      numbers: same.map(({ number }) => number).join(', '),
+      name: [...new Set(same.map(({ name }) => name.replace(/, (?:finished|as returned)$/, '')))].join(', '),
+      remark: same[0]?.remark ?? '',
+      critical: same.some(({ critical }) => critical),
+      end: index < alike.length - 1 ? ';' : '',
+    }))
+    return [{ gauge: first.gauge, sample: first.sample, reads }]
+  })
+}
+
+function grouped<T>(all: readonly T[], keyOf: (one: T) => string): readonly (readonly T[])[] {
+  const groups = new Map<string, T[]>()
+  for (const one of all) groups.set(keyOf(one), [...(groups.get(keyOf(one)) ?? []), one])
+  return [...groups.values()]
 }

@@ -43,8 +43,16 @@ export function makeRows(plan: Plan, operation: PlannedOperation, figures: Paper
       remark: row?.remark ?? '',
     }
   })
-  const others = here.filter(({ number, unit }) => !measured.has(number) && unit !== '-')
+  const others = here.filter(one => !measured.has(one.number) && one.unit !== '-' && !isReturned(one))
   return [...sizes, ...others.map(check => rowOf(plan, check, figures))]
+}
+
+/** Read on what came back, piece by piece or on the coupon: the inspector's matrix asks for it. */
+const isReturned = ({ stage, unit }: Characteristic): boolean => stage === 'on-return' && unit !== '-'
+
+export function returnedWords(plan: Plan, operation: PlannedOperation): string {
+  const returned = checksOf(plan, operation).filter(isReturned)
+  return returned.map(({ number, name }) => `${number} ${name.replace(/, as returned$/, '')}`).join(', ')
 }
 
 /** What is looked at with the eye, each gauge named once. */

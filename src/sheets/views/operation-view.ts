@@ -1,7 +1,7 @@
 import { minutes } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { WorkGroup } from '../work-groups.ts'
-import { lookWords, type MakeRow, makeRows } from './make-rows.ts'
+import { lookWords, type MakeRow, makeRows, returnedWords } from './make-rows.ts'
 import type { PaperFigures } from './paper-figures.ts'
 import { codeOf, whereOf } from './route-card-view.ts'
 import { type SlipRow, slipRows } from './slip-rows.ts'
@@ -24,6 +24,8 @@ export type OperationView = {
   /** Whether any step has a speed: bench work has none, and its sheet no columns for them. */
   readonly machined: boolean
   readonly makes: readonly MakeRow[]
+  /** What is read as the piece comes back, on the inspector's sheet: no row here. */
+  readonly returned: string
   readonly looks: string
   readonly cautions: readonly string[]
   /** What is counted here, and what is checked or sent before the next sheet. */
@@ -52,6 +54,7 @@ export function operationView(
     steps: stepRows(steps, figures),
     machined: steps.some(({ cuttingSpeed, tableFeed }) => cuttingSpeed > 0 || tableFeed > 0),
     makes: makeRows(plan, operation, figures),
+    returned: returnedWords(plan, operation),
     looks: lookWords(plan, operation),
     cautions,
     slips: slipRows(plan, [operation, ...slips], figures),
