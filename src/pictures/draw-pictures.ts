@@ -21,15 +21,22 @@ const WIDTH = onPaper(180)
 const OPERATION_ROOM: Room = { width: WIDTH, height: onPaper(115) }
 /** Where nothing is cut to a size on this sheet the drawing only tells the part, and leaves the page to the tables. */
 const TELLING_ROOM: Room = { width: WIDTH, height: onPaper(85) }
-/** Half the width of a sheet. */
+/** Half the width of a sheet, and seven and five of its twelve columns. */
 const HALF = onPaper(88)
-/** Where that saves a page: the first of them that does. What is half as wide as a sheet stands beside the text. */
+const SEVEN = onPaper(103)
+const FIVE = onPaper(72)
+/** Where that saves a page: the first of them that does. What is narrower than a sheet stands beside the text. */
 const SMALLER_ROOMS: readonly Room[] = [
-  { width: WIDTH, height: onPaper(60) },
+  { width: WIDTH, height: onPaper(85) },
+  { width: SEVEN, height: onPaper(92) },
   { width: HALF, height: onPaper(76) },
-  { width: HALF, height: onPaper(50) },
+  { width: WIDTH, height: onPaper(60) },
+  { width: FIVE, height: onPaper(64) },
+  { width: FIVE, height: onPaper(48) },
 ]
-const SMALLER_FIXTURES = [60, 38, 38].map(onPaper)
+/** The map of the ports is drawn smaller only where smaller elevations do not help. */
+const SMALLER_MAP = 3
+const SMALLER_FIXTURES = [64, 56, 48, 38].map(onPaper)
 /** Beside the sizes that an order tells of. */
 const ORDER_ROOM: Room = { width: HALF, height: onPaper(76) }
 /** Two beside each other. */
@@ -83,7 +90,9 @@ export function drawSmaller(
   return SMALLER_ROOMS.map((room, index) => name => {
     const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
     if (operation) return drawOperationSmaller({ plan, operation, room, measure, units })
-    const height = SMALLER_FIXTURES[index] ?? 0
+    if (name === 'map' && index >= SMALLER_MAP && plan.ports.length > 0)
+      return drawPortMap({ plan, kind: 'bore', width: SEVEN, measure, units })
+    const height = SMALLER_FIXTURES[index] ?? SMALLER_FIXTURES.at(-1) ?? 0
     return fixturePictures(plan, measure, units, { width: HALF, height }).find(([fixture]) => fixture === name)?.[1]
   })
 }

@@ -45,7 +45,7 @@ function groupSheets(
           heading: 'Material and kit',
           view: materialView(plan, figures, slips),
           names: ['material', ...names],
-          joins: true,
+          joins: 'fewer pages',
         },
       ]
     case 'bench':
@@ -57,7 +57,7 @@ function groupSheets(
           heading: 'Bench',
           view: benchView(plan, operations, slips, figures),
           names: ['bench', ...names],
-          joins: true,
+          joins: 'fewer pages',
         },
       ]
     case 'ports': {
@@ -73,7 +73,7 @@ function groupSheets(
         heading: `${name}: ${heading}`,
         view,
         names: ['ports', template, ...names],
-        joins: template !== 'ports-left',
+        ...(template !== 'ports-left' && { joins: 'fewer pages' as const }),
       })
       return [
         page('ports-left', 'set, prove, pick up'),
@@ -90,6 +90,7 @@ function groupSheets(
           heading: name,
           view: operationView(plan, first, slips, figures),
           names,
+          joins: 'one page',
         },
       ]
   }

@@ -2,12 +2,9 @@ import type { Characteristic } from '../inspection/characteristic.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { SheetToPrint } from './lay-out-document.ts'
 import { characteristicsView } from './views/characteristics-view.ts'
-import { matrixView } from './views/matrix-view.ts'
+import { MATRIX_COLUMNS, matrixView } from './views/matrix-view.ts'
 import type { PaperFigures } from './views/paper-figures.ts'
 import { isColumn } from './work-groups.ts'
-
-/** Columns that stand beside each other across either paper, each wide enough to write in. */
-const ACROSS = 14
 
 /** Before and after hardening on one sheet, so that growth reads across; all that comes later on the next; then the list. */
 export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly SheetToPrint[] {
@@ -15,7 +12,7 @@ export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly Sh
   const untilThen = backFromHardening(plan)
   const columns = characteristics.filter(isColumn).toSorted(byFeature)
   // A sheet that has room for all of them is one.
-  const isOne = columns.length <= ACROSS
+  const isOne = columns.length <= MATRIX_COLUMNS
   const early = isOne ? [] : columns.filter(({ operation }) => operation <= lastOfFirst(columns, untilThen))
   const coupon = characteristics.filter(
     ({ plan: sample, operation }) => sample.includes('coupon') && operation <= untilThen,
@@ -31,7 +28,7 @@ export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly Sh
       corner: 'Check',
       heading,
       names: [name],
-      joins: true,
+      joins: 'fewer pages' as const,
       view: matrixView(plan, { columns: part, coupon: index === 0 ? ofCoupon : [] }, figures),
     }))
   return [
@@ -48,7 +45,7 @@ export function inspectionSheets(plan: Plan, figures: PaperFigures): readonly Sh
       corner: 'List',
       heading: 'What is measured, with what, on how many',
       names: ['characteristics'],
-      joins: true,
+      joins: 'fewer pages',
       view: characteristicsView(plan, shown, figures),
     },
   ]
@@ -67,7 +64,7 @@ function lastOfFirst(columns: readonly Characteristic[], untilThen: number): num
   if (untilThen === 0) return 0
   const later = [...new Set(columns.map(({ operation }) => operation))].filter(number => number > untilThen)
   const upTo = (last: number): number => columns.filter(({ operation }) => operation <= last).length
-  return Math.max(untilThen, ...later.filter(number => upTo(number) <= ACROSS))
+  return Math.max(untilThen, ...later.filter(number => upTo(number) <= MATRIX_COLUMNS))
 }
 
 /** The same surface side by side, as it goes through the works. */
@@ -76,7 +73,7 @@ const byFeature = (a: Characteristic, b: Characteristic): number =>
 const rank = ({ feature, unit }: Characteristic): string => `${unit === 'mm' ? 0 : 1} ${feature}`
 
 function inEvenParts<T>(all: readonly T[]): readonly (readonly T[])[] {
-  const parts = Math.ceil(all.length / ACROSS)
+  const parts = Math.ceil(all.length / MATRIX_COLUMNS)
   const each = Math.ceil(all.length / Math.max(1, parts))
   return Array.from({ length: parts }, (_, index) => all.slice(index * each, (index + 1) * each))
 }

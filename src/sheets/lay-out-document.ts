@@ -2,7 +2,7 @@ import type { Picture } from '../pictures/picture.ts'
 import { alignDecimals } from './align-decimals.ts'
 import type { Item, Tag } from './display-list.ts'
 import { slicesOf } from './layout.ts'
-import { has, isNode, type Node } from './markup.ts'
+import { has, isNode, type Node, textOf } from './markup.ts'
 import { footItems, headItems, type SheetTitle, type TitleBlock } from './page-frame.ts'
 import { paginate } from './paginate.ts'
 import type { Fill, View } from './render-template.ts'
@@ -15,8 +15,8 @@ export type SheetToPrint = SheetTitle & {
   readonly view: View
   /** Words that it is asked for by, beside its corner: the numbers of its operations, a name. */
   readonly names: readonly string[]
-  /** Shares the page of the sheet before it where both find room on one. */
-  readonly joins?: boolean
+  /** Shares the pages of the sheet before it: where both find room on one, or wherever that saves a page. */
+  readonly joins?: 'one page' | 'fewer pages'
 }
 
 /** A sheet as marked up, with its drawings and the numbers of the pages that it takes: none on a screen. */
@@ -68,7 +68,7 @@ export function layOutDocument(
     const section: Tag = { type: 'Sect' }
     const one = { documentType, corner, heading, names, nodes, section, ...lay(nodes, section) }
     const before = joins && !screenOnly ? joined.at(-1) : undefined
-    const both = before && together(before, one, lay)
+    const both = before && together(before, one, { lay, least: joins === 'one page' })
     if (both) joined.splice(-1, 1, both)
     else joined.push(one)
   }
@@ -91,17 +91,18 @@ export function layOutDocument(
 type Laid = SheetTitle &
   Bodies & { readonly nodes: readonly Node[]; readonly names: readonly string[]; readonly section: Tag }
 
-/** Two sheets as one, where one page takes both. */
+/** Two sheets as one, the second under its own heading, where that saves a page; `least` where it must come to one. */
 function together(
   before: Laid,
-  { nodes, corner, heading, names }: Laid,
-  lay: (nodes: readonly Node[], section: Tag) => Bodies,
+  { bodies: alone, nodes, corner, heading, names }: Laid,
+  { lay, least }: { readonly lay: (nodes: readonly Node[], section: Tag) => Bodies; readonly least: boolean },
 ): Laid | undefined {
-  if (before.bodies.length > 1) return undefined
-  const all = [...before.nodes.map(unpinned), ...nodes]
+  const most = least ? 1 : before.bodies.length + alone.length - 1
+  if (least && before.bodies.length + alone.length > 2) return undefined
+  const all = [...before.nodes.map(unpinned), ...headingOf(heading, corner, nodes), ...nodes]
   const section: Tag = { type: 'Sect' }
   const { bodies, pictures } = lay(all, section)
-  if (bodies.length > 1) return undefined
+  if (bodies.length > most) return undefined
   const both = (a: string, b: string, between: string): string => (a === b ? a : `${a}${between}${b}`)
   return {
     ...before,
@@ -113,6 +114,13 @@ function together(
     bodies,
     pictures,
   }
+}
+
+/** None for a sheet that itself begins with the number of its operation. */
+function headingOf(heading: string, corner: string, [first]: readonly Node[]): readonly Node[] {
+  const number = /^\d+/.exec(corner)?.[0]
+  if (number && first !== undefined && textOf(first).trim().startsWith(number)) return []
+  return [{ name: 'h2', classes: [], attributes: {}, children: [number ? `${corner} ${heading}` : heading] }]
 }
 
 /** What stood at the foot of a page stands where it comes. */

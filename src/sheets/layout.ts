@@ -123,7 +123,11 @@ function termSlices(list: Element, width: Point, layout: Layout, parent?: Tag): 
     const names = spaced(paragraph(term(element).lines(left - onPaper(3)), left, tag))
     const texts = value
       ? paragraph(
-          inlineText(value.children, { size: TYPE.text, bold: false }, layout.measure).lines(width - left),
+          inlineText(
+            value.children,
+            { size: has(value, 'small') ? TYPE.table : TYPE.text, bold: false },
+            layout.measure,
+          ).lines(width - left),
           width,
           tag,
           { indent: left },
@@ -166,25 +170,35 @@ function divisionSlices(division: Element, width: Point, layout: Layout, parent?
   return has(division, 'keep') ? kept(grown) : grown
 }
 
-/** A text and the picture of it: beside each other where the picture is no wider than half of the page, else below. */
+/** A text and the picture of it: beside each other where the picture leaves the text five of the twelve columns, else below. */
 function beside(division: Element, width: Point, { pictures }: Layout): readonly Node[] {
   const [text, figure] = elements(division)
   const picture = pictures.get(figure?.attributes['data-picture'] ?? '')
-  if (!text || !figure || !picture || picture.width > (width - GUTTER) / 2 + HAIR) return division.children
-  const half = (children: readonly Node[]): Element => ({ name: 'div', classes: ['c6'], attributes: {}, children })
-  return [{ name: 'div', classes: ['columns'], attributes: {}, children: [half([text]), half([figure])] }]
+  const span = [5, 6, 7].find(count => picture && picture.width <= spanned(count, width) + HAIR)
+  if (!text || !figure || span === undefined) return division.children
+  const cell = (count: number, child: Node): Element => ({
+    name: 'div',
+    classes: [`c${count}`],
+    attributes: {},
+    children: [child],
+  })
+  const cells = [cell(COLUMNS - span, text), cell(span, figure)]
+  return [{ name: 'div', classes: ['columns'], attributes: {}, children: cells }]
 }
+
+/** Width of some of the twelve columns. */
+const spanned = (count: number, width: Point): Point =>
+  (count * (width - (COLUMNS - 1) * GUTTER)) / COLUMNS + (count - 1) * GUTTER
 
 /** What rounding may add to a width. */
 const HAIR: Point = 1e-6
 
 /** Columns beside each other, as one strip; where that is taller than a page, below each other. */
 function columnSlices(row: Element, width: Point, layout: Layout, parent?: Tag): readonly Slice[] {
-  const column = (width - (COLUMNS - 1) * GUTTER) / COLUMNS
   let x = 0
   const cells = elements(row).map(cell => {
     const span = Number(cell.classes.find(word => /^c\d+$/.test(word))?.slice(1) ?? COLUMNS)
-    const wide = span * column + (span - 1) * GUTTER
+    const wide = spanned(span, width)
     const { height, items } = stacked(slicesOf(cell.children, wide, layout, parent))
     const placed = items.map(item => ({ ...item, x: item.x + x }))
     x += wide + GUTTER

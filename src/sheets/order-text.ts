@@ -3,7 +3,7 @@ import type { OutsideOrder } from '../orders/order.ts'
 import type { Plan } from '../plan/plan.ts'
 import { type OrderView, orderView } from './views/order-view.ts'
 import { paperFigures } from './views/paper-figures.ts'
-import type { ReturnTable } from './views/return-view.ts'
+import type { ReturnForm } from './views/return-view.ts'
 
 /** Letters to a line: what mail programs leave unbroken. Common practice, no source. */
 const WIDTH = 72
@@ -44,9 +44,9 @@ const finishLine = ({ what, unit, judged, drawn, gauge }: OrderView['finish'][nu
   [`${what}: ${judged} ${unit}`, drawn === judged ? '' : `drawn ${drawn}`, gauge].filter(text => text !== '').join('; ')
 
 /** A line for each reading that is asked for; how many pieces have it. */
-const returnLines = ({ heads, rows }: ReturnTable): readonly string[] =>
-  heads.map(({ name, limits }, index) => {
-    const asked = rows.filter(({ cells }) => cells[index]?.measure).length
+const returnLines = ({ blocks, rows }: ReturnForm): readonly string[] =>
+  (blocks[0]?.heads ?? []).map(({ name, limits }, index) => {
+    const asked = rows.flatMap(row => row.blocks).filter(({ cells }) => cells[index]?.measure).length
     const of = asked > 1 ? `, of ${asked} pieces` : ''
     return `${name}: ${limits.join(' / ')}${of}`
   })

@@ -2,6 +2,7 @@ import { fixed } from '../../figures.ts'
 import type { Characteristic } from '../../inspection/characteristic.ts'
 import { featureWords } from '../../operation-size.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
+import { isColumn } from '../work-groups.ts'
 import { checkRow } from './check-rows.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 
@@ -48,7 +49,8 @@ export function makeRows(plan: Plan, operation: PlannedOperation, figures: Paper
 }
 
 /** Read on what came back, piece by piece or on the coupon: the inspector's matrix asks for it. */
-const isReturned = ({ stage, unit }: Characteristic): boolean => stage === 'on-return' && unit !== '-'
+const isReturned = (one: Characteristic): boolean =>
+  one.stage === 'on-return' && (isColumn(one) || (one.unit !== '-' && one.plan.includes('coupon')))
 
 export function returnedWords(plan: Plan, operation: PlannedOperation): string {
   const returned = checksOf(plan, operation).filter(isReturned)

@@ -5,7 +5,7 @@ import { lookWords, type MakeRow, makeRows, returnedWords } from './make-rows.ts
 import type { PaperFigures } from './paper-figures.ts'
 import { codeOf, whereOf } from './route-card-view.ts'
 import { type SlipRow, slipRows } from './slip-rows.ts'
-import { type StepRow, stepRows } from './step-rows.ts'
+import { type StepNote, type StepRow, stepTable } from './step-rows.ts'
 
 /** Answers five questions, always in the same order: held by what, cut with what, to which size, measured how, what must not happen. */
 export type OperationView = {
@@ -21,6 +21,7 @@ export type OperationView = {
   readonly setup: string
   readonly piece: string
   readonly steps: readonly StepRow[]
+  readonly notes: readonly StepNote[]
   /** Whether any step has a speed: bench work has none, and its sheet no columns for them. */
   readonly machined: boolean
   readonly makes: readonly MakeRow[]
@@ -41,6 +42,7 @@ export function operationView(
   figures: PaperFigures,
 ): OperationView {
   const { number, locatedBy, because, cautions, time, steps } = operation
+  const table = stepTable(steps, figures)
   return {
     unit: figures.unit,
     drawing: `operation-${number}`,
@@ -51,7 +53,8 @@ export function operationView(
     because: because[0] ?? '',
     setup: minutes(time.setup),
     piece: minutes(time.each),
-    steps: stepRows(steps, figures),
+    steps: table.rows,
+    notes: table.notes,
     machined: steps.some(({ cuttingSpeed, tableFeed }) => cuttingSpeed > 0 || tableFeed > 0),
     makes: makeRows(plan, operation, figures),
     returned: returnedWords(plan, operation),

@@ -3,7 +3,7 @@ import type { Finished, Marked, OutsideOrder, Party } from '../../orders/order.t
 import type { Plan } from '../../plan/plan.ts'
 import type { PaperFigures } from './paper-figures.ts'
 import { figureWords, limitWords, pointLines, unitWords } from './quantity-words.ts'
-import { type ReturnTable, returnView } from './return-view.ts'
+import { type ReturnForm, returnForm, returnView } from './return-view.ts'
 import { codeOf } from './route-card-view.ts'
 
 /** An order on paper: between whom, of what, what comes, what must be made of it, how, and the form that comes back. */
@@ -41,8 +41,8 @@ export type OrderView = {
   readonly points: readonly { readonly number: string; readonly label: string; readonly text: string }[]
   readonly cautions: readonly string[]
   /** The form of a short order, which stands at the foot of its only page; of any other it follows on. */
-  readonly slip: readonly ReturnTable[]
-  readonly form: readonly ReturnTable[]
+  readonly slip: readonly ReturnForm[]
+  readonly form: readonly ReturnForm[]
   readonly code: string
 }
 
@@ -53,7 +53,7 @@ const isShort = ({ points, finish }: OutsideOrder): boolean => points.length <= 
 
 export function orderView(plan: Plan, order: OutsideOrder, figures: PaperFigures): OrderView {
   const { arrives, finish, operations, pieces, title, part, batch } = order
-  const returned = returnView(order, figures)
+  const returned = returnView(order, figures).map(returnForm)
   return {
     unit: figures.unit,
     reference: order.reference,

@@ -5,14 +5,25 @@ import { limitWords, unitWords } from './quantity-words.ts'
 /** Columns that leave each cell room to write in, across the sheet. */
 const ACROSS = 9
 
-export type ReturnTable = {
-  readonly heads: readonly {
-    readonly number: string
-    readonly name: string
-    /** A line each: a pair to judge by is two. */
-    readonly limits: readonly string[]
-  }[]
-  readonly rows: readonly { readonly piece: string; readonly cells: readonly { readonly measure: boolean }[] }[]
+export type ReturnTable = { readonly heads: readonly ReturnHead[]; readonly rows: readonly ReturnRow[] }
+
+/** As it is printed. */
+export type ReturnForm = {
+  /** Few columns stand beside themselves, with the first pieces and the last. */
+  readonly blocks: readonly { readonly heads: readonly ReturnHead[] }[]
+  readonly rows: readonly { readonly blocks: readonly ReturnRow[] }[]
+}
+
+type ReturnHead = {
+  readonly number: string
+  readonly name: string
+  /** A line each: a pair to judge by is two. */
+  readonly limits: readonly string[]
+}
+
+type ReturnRow = {
+  readonly piece: string
+  readonly cells: readonly { readonly measure: boolean }[]
 }
 
 /** The form that comes back: a column a reading that the order asks for, a row a piece; what is read once is one row. */
@@ -21,7 +32,7 @@ export function returnView({ returns, which, finish }: OutsideOrder, figures: Pa
   const each = returns.filter(({ of }) => of === 'piece')
   const most = Math.max(0, ...each.map(({ readings }) => readings))
   const tied = returns.some(({ characteristic }) => characteristic !== undefined)
-  const head = (one: Returned) => ({
+  const head = (one: Returned): ReturnHead => ({
     // Tied to the drawing where that numbers anything: two rows of numbers on one form would be taken for each other.
     number: tied ? String(one.characteristic ?? '') : String(one.number),
     name: nameOf(
@@ -46,6 +57,22 @@ export function returnView({ returns, which, finish }: OutsideOrder, figures: Pa
     ...evenly(each).map(columns => table(columns, rows)),
   ]
 }
+
+/** Pieces run on at the head of the next block; where the last is short its rows have nothing to fill in. */
+export function returnForm({ heads, rows }: ReturnTable): ReturnForm {
+  const most = Math.floor((ACROSS + 1) / (heads.length + 1))
+  const down = Math.ceil(rows.length / Math.max(1, most))
+  const blocks = Math.ceil(rows.length / Math.max(1, down))
+  const none: ReturnRow = { piece: NO_PIECE, cells: heads.map(() => ({ measure: false })) }
+  return {
+    blocks: Array.from({ length: blocks }, () => ({ heads })),
+    rows: Array.from({ length: down }, (_, row) => ({
+      blocks: Array.from({ length: blocks }, (_, at) => rows[at * down + row] ?? none),
+    })),
+  }
+}
+
+const NO_PIECE = '\u00a0'
 
 /** What is written on each piece that is judged. Where only some are measured, which is known when they are marked. */
 const marksOf = (which: OutsideOrder['which']): readonly string[] =>
