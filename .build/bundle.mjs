@@ -9,7 +9,7 @@ rmSync('dist', { recursive: true, force: true })
 const inputs = await bundleAll({ write: true })
 
 // Editors complete part and shop files from these, the first line of a file names one; the last describes what --json gives.
-const SCHEMAS = ['part/part', 'part/shop', 'part/batch', 'part/bench', 'part/results', 'plan/plan']
+const SCHEMAS = ['part/part', 'part/shop', 'part/batch', 'part/bench', 'part/results', 'part/trial', 'plan/plan']
 for (const path of SCHEMAS) cpSync(`src/${path}.schema.json`, `dist/${path.split('/')[1]}.schema.json`)
 
 // Two faces of the forty that their package brings.

@@ -5,7 +5,8 @@ export const HEAD = `# Manual
 <!-- Written by \`npm run manual\` from the help of the commands, the schemas and .build/manual-text.mjs: change those. -->
 
 [Commands](#commands) · [The part file](#the-part-file) · [The shop file](#the-shop-file) · [The batch file](#the-batch-file) ·
-[The bench file](#the-bench-file) · [The results file](#the-results-file) · [The library](#the-library) · [Codes of findings](#codes-of-findings)
+[The bench file](#the-bench-file) · [The results file](#the-results-file) ·
+[The trial file](#the-trial-file) · [The library](#the-library) · [Codes of findings](#codes-of-findings)
 
 ## Commands
 

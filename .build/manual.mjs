@@ -32,6 +32,7 @@ const SAMPLES = {
   subcontract: [`subcontract ${PART} --operation 90 ${BATCH}`, 8],
   quote: [`quote ${PART} --quantity 6,12,24 --start 2026-12-07 ${BATCH}`, 60],
   record: [`record parts/OX-112-03.yaml ${BATCH}`, 8],
+  trial: ['trial parts/trial-2655.yaml', 20],
 }
 
 const run = words => {
@@ -44,7 +45,7 @@ const run = words => {
 function sample(line, most, desk) {
   const words = line.replace('my-sleeve.yaml', join(desk, 'my-sleeve.yaml')).split(' ')
   const paper = ['traveller', 'subcontract', 'record'].includes(words[0]) ? ['--out', join(desk, 'out')] : []
-  const dated = words[0] === 'new' ? [] : ['--date', '2026-11-25']
+  const dated = ['new', 'trial'].includes(words[0]) ? [] : ['--date', '2026-11-25']
   const lines = run([...words, ...paper, ...dated])
     .replaceAll(`${desk}/`, '')
     .trimEnd()
@@ -81,6 +82,12 @@ What was measured of a batch, for \`record\`. A list in CSV has one reading a li
 \`serial\`, \`feature\` and \`value\`. A tray of pistons has \`serial\` and \`size\`, and may have \`wants\`, \`grade\`, \`ring-gap\` and \`master\`.
 
 ${keysOf(schemaOf('results'))}
+## The trial file
+
+Runs of two or three liners in one engine, for \`trial\`. It is begun before the first run: what would matter, how often each liner is
+fitted and in which order are settled then. One line a run, in the order in which they were made.
+
+${keysOf(schemaOf('trial'))}
 ${LIBRARY}
 ${codesByArea(readFileSync('src/finding-code.ts', 'utf8'))}`
 }

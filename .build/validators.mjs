@@ -14,6 +14,7 @@ const VALIDATORS = {
   validateBatch: 'batch',
   validateBench: 'bench',
   validateResults: 'results',
+  validateTrial: 'trial',
 }
 
 export const validatorsAhead = {

@@ -14,6 +14,7 @@ export type FindingCode =
   | BatchCode
   | InspectionCode
   | ResultsCode
+  | TrialCode
 
 /** Reading of part and shop files: src/part. */
 type InputCode =
@@ -272,3 +273,17 @@ type ResultsCode =
   | 'results/unknown-gauge' // The shop file has no such gauge: write its name as there, or its uncertainty.
   | 'results/unknown-operation' // The plan has no operation of that number: take one of its own.
   | 'results/unknown-serial' // The batch has no such piece: correct the number.
+
+/** Engine trials: src/trial, src/part. */
+type TrialCode =
+  | 'trial/air' // The air is not read, or moved more than a correction is good for: read it at every run, and run in one sitting.
+  | 'trial/bare-budget' // Nothing but the spread of fittings is in the budget: add what else may have moved power.
+  | 'trial/doubtful' // Something speaks against a run, which counts all the same: see the result without such runs, and run them again.
+  | 'trial/drift' // The order run does not keep a drift of the engine out of the difference: fit in the order that the plan gives.
+  | 'trial/extended' // More fittings were run than were settled beforehand: say so wherever the result is told.
+  | 'trial/fitting' // The number, liner or block of a fitting does not go with the other runs: correct it.
+  | 'trial/load' // The load did not stay the same, or its law does not hold: see what is named.
+  | 'trial/order' // The order is not one of the liners, or was not kept: correct it, the order run is what counts.
+  | 'trial/run-in' // The liners were not run in alike: run the newer in first, bedding-in is no drift of the engine.
+  | 'trial/time' // A run is earlier than the one before it: write the runs in their order.
+  | 'trial/too-few' // There are too few fittings to tell anything: fit every liner at least twice.

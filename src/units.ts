@@ -36,6 +36,8 @@ export type Unit =
   | 'N/mm²'
   | 'N/µm'
   | 'MPa'
+  | 'Pa'
+  | 'kPa'
   | 'W'
   | 'kW'
   | 'A'
@@ -45,6 +47,10 @@ export type Unit =
   | 'J/mol'
   | 'kg'
   | 'g/cm³'
+  | 'kg/m³'
+  | 'kg/h'
+  | 'g/kWh'
+  | 'l/s'
   | '°C'
   | 'K'
   | '1e-6/K'
@@ -108,6 +114,7 @@ export const millimetres = (length: Micrometre): Millimetre => length / 1000
 export const metres = (length: Millimetre): Metre => length / 1000
 export const cubicMillimetres = (volume: CubicCentimetre): CubicMillimetre => 1000 * volume
 export const cubicCentimetres = (volume: CubicMillimetre): CubicCentimetre => volume / 1000
+export const kilopascals = (pressure: Quantity<'Pa'>): Quantity<'kPa'> => pressure / 1000
 export const kilonewtons = (force: Newton): number => force / 1000
 export const watts = (power: Kilowatt): Watt => 1000 * power
 export const kilowatts = (power: Watt): Kilowatt => power / 1000

@@ -3,6 +3,7 @@ import { readBatch } from '../part/read-batch.ts'
 import { readBench } from '../part/read-bench.ts'
 import { readResults } from '../part/read-results.ts'
 import { readShop } from '../part/read-shop.ts'
+import { readTrial } from '../part/read-trial.ts'
 import { jsonText } from './json.ts'
 import { kindOf } from './load.ts'
 import type { Options } from './options.ts'
@@ -11,7 +12,7 @@ import { overEach } from './progress.ts'
 import { counted, listed } from './report.ts'
 import { STATUS, type World } from './world.ts'
 
-/** A shop, batch, bench or results file is judged by itself; a part is planned. */
+/** A shop, batch, bench, results or trial file is judged by itself; a part is planned. */
 function findingsOf(file: string, options: Options, world: World): readonly Finding[] {
   switch (kindOf(file, world)) {
     case 'shop':
@@ -22,6 +23,8 @@ function findingsOf(file: string, options: Options, world: World): readonly Find
       return readBench(world.readText(file), file).findings
     case 'results':
       return readResults(world.readText(file), file).findings
+    case 'trial':
+      return readTrial(world.readText(file), file).findings
     case 'part':
       return planFile(file, options, world).findings
   }

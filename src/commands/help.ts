@@ -19,6 +19,7 @@ export type CommandName =
   | 'subcontract'
   | 'quote'
   | 'record'
+  | 'trial'
 
 const BESIDE = 'Findings go to standard error.'
 
@@ -106,6 +107,11 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
       'linerwright record parts/OX-098-21.yaml after-nitriding.yaml --batch 2631 --for grinder,inspection',
       'linerwright record parts/OX-098-21.yaml list.csv --batch 2631 --columns serial=Nr,seat=D1 --operation 110',
     ],
+  },
+  trial: {
+    summary: 'liners run against each other in one engine: what the runs show, and how sure it is',
+    says: `Reads the runs of a trial of two or three liners in one engine, on a propeller, a pump or a brake arm, and says whether a difference of power is shown, with its interval: drift taken out, the fitting of a liner as what is repeated, exact permutation beside it, and the budget of the doubt. Where nothing is shown it says how many fittings would show it; that liners are equal it never says. Air, steady temperatures and the law of the load are checked, runs that something speaks against are named and kept, and power is corrected for air by the rule the file names, beside the verdict, where the air moved. --plan says how to run it: how often to fit each liner for the difference that would matter, in which order so that a drift of the engine drops out, what to keep the same and to read, with a table to fill in at the engine. ${BESIDE} Writes nothing. An engine on a stand can maim: local rules, the engine maker's book and qualified people come first.`,
+    examples: ['linerwright trial parts/trial-2655.yaml --plan', 'linerwright trial parts/trial-2655.yaml'],
   },
 }
 

@@ -151,6 +151,12 @@ function describe(world: World, ended: (status: number) => void): Command {
     .action(async (file, results, options) =>
       ended(await (await import('./record.ts')).record(file, results, options, world)),
     )
+
+  command('trial')
+    .argument('<trial>', 'trial file in YAML')
+    .option('--plan', 'say how to run it, before the first run, and judge nothing')
+    .option('--json', 'plain data on standard output and nothing else there')
+    .action(async (file, options) => ended((await import('./trial.ts')).trialCommand(file, options, world)))
   return program
 }
 
