@@ -74,6 +74,12 @@ export function issuedPlan(of: Issued, options: Options, world: World): Plan {
   return issuedIn(path, world)
 }
 
+/** The plan in a file, or in the folder that it was issued into. */
+export function planAt(path: string, world: World): Plan {
+  const within = join(path, PLAN)
+  return issuedIn(world.exists(within) ? within : path, world)
+}
+
 function issuedIn(path: string, world: World): Plan {
   const refuse = (why: string): never => {
     throw new UsageProblem(`${path} is no plan as issued: ${why}`)

@@ -1,25 +1,36 @@
 import { basename } from 'node:path'
 import { batchTemplate } from '../part/batch-template.ts'
 import type { PartKind } from '../part/part.ts'
-import { partTemplate } from '../part/part-template.ts'
+import { partTemplate, schemaLine } from '../part/part-template.ts'
 import { resultsTemplate } from '../part/results-template.ts'
 import { shopTemplate } from '../part/shop-template.ts'
+import { resultsForm, stagesMeasured } from '../record/results-form.ts'
+import { planAt } from './issue.ts'
 import type { Options } from './options.ts'
 import { schemaFor } from './schema-for.ts'
 import { STATUS, UsageProblem, type World } from './world.ts'
 
 export type NewKind = PartKind | 'shop' | 'batch' | 'results'
 
+export type NewOptions = Options & {
+  /** Of results: the plan as issued that they are of. */
+  readonly plan?: string
+}
+
 /** Writes a commented file to start from. A file that is there already stays, unless told otherwise. */
-export function newFile(kind: NewKind, file: string, options: Options, world: World): number {
+export function newFile(kind: NewKind, file: string, options: NewOptions, world: World): number {
   if (world.exists(file) && !options.force) throw new UsageProblem(`${file} is there already: --force writes over it`)
   const named = kind === 'shop' || kind === 'batch' || kind === 'results' ? kind : 'part'
   const schema = schemaFor(named, file, options, world)
   const name = basename(file).replace(/\.ya?ml$/i, '')
-  const content = contentOf({ kind, name, date: world.today(), schema: schema?.written })
+  if (options.plan !== undefined && kind !== 'results')
+    throw new UsageProblem('--plan goes with new results: the plan as issued that they are of')
+  const asked = { kind, name, date: world.today(), schema: schema?.written }
+  const content = options.plan === undefined ? contentOf(asked) : formOf(options.plan, options.operation, asked, world)
   world.write(...(schema?.copy ? [schema.copy] : []), { path: file, content })
   const what = named === 'part' ? `a ${kind}` : `a ${kind} file`
-  world.out(`${file}: ${what} to start from. Next: linerwright check ${file}\n`)
+  const next = options.plan === undefined ? `check ${file}` : `record PART ${file}`
+  world.out(`${file}: ${what} to start from. Next: linerwright ${next}\n`)
   if (!schema) world.out('An editor that completes keys needs the schema: --schema puts it beside the file\n')
   return STATUS.fine
 }
@@ -31,6 +42,23 @@ type Asked = {
   /** YYYY-MM-DD. */
   readonly date: string
   readonly schema: string | undefined
+}
+
+/** A results file that asks for what is measured at one stage of a plan as issued. */
+function formOf(
+  path: string,
+  operation: number | undefined,
+  { date, schema }: Pick<Asked, 'date' | 'schema'>,
+  world: World,
+): string {
+  const plan = planAt(path, world)
+  const stages = stagesMeasured(plan)
+  if (!stages.some(stage => stage.operation === operation)) {
+    const list = stages.map(({ operation, name }) => `${operation} ${name}`).join(', ')
+    const what = operation === undefined ? 'say which' : `nothing is measured after ${operation}`
+    throw new UsageProblem(`--operation: ${what}: ${list}`)
+  }
+  return resultsForm(plan, operation ?? 0, { date, schemaLine: schemaLine(schema) })
 }
 
 function contentOf({ kind, name, date, schema }: Asked): string {

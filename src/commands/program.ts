@@ -56,6 +56,11 @@ function describe(world: World, ended: (status: number) => void): Command {
     .addArgument(new Argument('<kind>', 'what to make').choices(KINDS))
     .argument('<file>', 'file to write')
     .option('--schema', 'put the schema beside the file, for an editor that completes keys')
+    .option(
+      '--plan <file>',
+      'of results: the plan as issued that they are of, or its folder; asks for what is measured',
+    )
+    .option('--operation <n>', 'of results: after which operation, by its number', wholeNumber(100_000))
     .option('--force', 'write over a file that is there')
     .action(async (kind, file, options) => ended((await import('./new.ts')).newFile(kind, file, options, world)))
 
