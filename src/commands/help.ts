@@ -41,8 +41,12 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   route: {
     summary: 'the operations in order, each with the reasons for its place',
-    says: `Prints the operations: process, machine or outside, surfaces, how the part is held, and why each stands where it does. --why gives one operation with the rules that hold it after and before others, each with its source and with what would happen otherwise. ${BESIDE} Writes nothing.`,
-    examples: ['linerwright route parts/OX-098-21.yaml', 'linerwright route parts/OX-098-21.yaml --why 90'],
+    says: `Prints the operations: process, machine or outside, surfaces, how the part is held, and why each stands where it does. --why gives one operation with the rules that hold it after and before others, each with its source and with what would happen otherwise. --alternatives plans the next best routes whole and holds them beside the planned one: set-ups, visits to firms, time, stock and case; first the other orders that every rule allows, then what giving up one rule that asks for an operation would make. ${BESIDE} Writes nothing.`,
+    examples: [
+      'linerwright route parts/OX-098-21.yaml',
+      'linerwright route parts/OX-098-21.yaml --why 90',
+      'linerwright route parts/OX-098-21.yaml --alternatives 3',
+    ],
   },
   stock: {
     summary: 'stock left for each finishing operation: least, most, what is needed, case left',

@@ -10,6 +10,8 @@ export type Options = {
   readonly operation?: number
   /** Of a route: the operation to give reasons for. */
   readonly why?: number
+  /** Of a route: how many others are held beside it. */
+  readonly alternatives?: number
   readonly json?: boolean
   readonly out: string
   readonly format: 'pdf' | 'html' | 'both'

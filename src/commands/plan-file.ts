@@ -1,5 +1,5 @@
 import type { Part } from '../part/part.ts'
-import { makePlan, type Planned } from '../plan/make-plan.ts'
+import { makePlan, type Planned, type PlanRequest } from '../plan/make-plan.ts'
 import type { Shop } from '../shop/shop.ts'
 import { fingerprintOf } from './fingerprint.ts'
 import { type Loaded, planWith } from './load.ts'
@@ -13,13 +13,17 @@ export function planFile(file: string, options: Options, world: World): Planned 
 }
 
 /** The whole Plan of what has been read. */
-export function wholePlan(
+export const wholePlan = (part: Part, shop: Shop, loaded: Loaded, world: Pick<World, 'today'>): Planned =>
+  makePlan(requestOf(part, shop, loaded, world))
+
+/** What the Plan is made of. */
+export function requestOf(
   part: Part,
   shop: Shop,
   { request: batch, date: given }: Loaded,
   world: Pick<World, 'today'>,
-): Planned {
+): PlanRequest {
   const date = given ?? world.today()
   const fingerprint = fingerprintOf({ part, shop, batch, date })
-  return makePlan({ part, shop, batch, issue: { date, fingerprint, program: `${PROGRAM} ${VERSION}` } })
+  return { part, shop, batch, issue: { date, fingerprint, program: `${PROGRAM} ${VERSION}` } }
 }

@@ -78,14 +78,10 @@ function describe(world: World, ended: (status: number) => void): Command {
   planning(command('route'), 'operation')
     .argument('<part>', PART)
     .option('--why <n>', 'why this operation stands where it does, and what would happen otherwise', wholeNumber(9999))
-    .action(async (file, options) => {
-      const [{ show }, { route }, { routeWhy }] = await Promise.all([
-        import('./show.ts'),
-        import('./route.ts'),
-        import('./route-why.ts'),
-      ])
-      ended(show(file, options, world, options.why === undefined ? route : routeWhy(options.why)))
-    })
+    .option('--alternatives <n>', 'the next best routes beside the planned one, each planned whole', wholeNumber(20))
+    .action(async (file, options) =>
+      ended(await (await import('./route-command.ts')).routeCommand(file, options, world)),
+    )
   planning(command('stock'), 'units', 'changes')
     .argument('<part>', PART)
     .option('--as-cut', 'judge the sizes as planned by the facts of --set, and choose nothing anew')

@@ -2,6 +2,7 @@ import type { BatchRequest } from '../batch/batch.ts'
 import { type BatchPlan, planBatch } from '../batch/plan-batch.ts'
 import { byPlace, type Finding, hasErrors } from '../finding.ts'
 import type { Part } from '../part/part.ts'
+import type { Purpose } from '../route/operation.ts'
 import { planRoute, type Route } from '../route/plan-route.ts'
 import type { Shop } from '../shop/shop.ts'
 import { planStock, type StockPlan } from '../stock/plan-stock.ts'
@@ -15,8 +16,8 @@ export type Begun = {
 }
 
 /** Route, stock and batch, each from the ones before. */
-export function beginPlan(part: Part, shop: Shop, request: BatchRequest): Begun {
-  const route = planRoute(part, shop)
+export function beginPlan(part: Part, shop: Shop, request: BatchRequest, wanted?: readonly Purpose[]): Begun {
+  const route = planRoute(part, shop, wanted)
   if (hasErrors(route.findings)) return { findings: byPlace(route.findings) }
   const stock = planStock(part, shop, route.operations)
   const batch = planBatch({ part, shop, request, operations: route.operations, need: stock.need })

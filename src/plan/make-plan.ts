@@ -15,7 +15,7 @@ import type { Part } from '../part/part.ts'
 import { checkDrills } from '../ports/checks/run-checks.ts'
 import { planPorts } from '../ports/plan-ports.ts'
 import { firmOf } from '../route/house-or-outside.ts'
-import type { Operation } from '../route/operation.ts'
+import type { Operation, Purpose } from '../route/operation.ts'
 import type { Shape } from '../shape.ts'
 import { BUILT_IN_SHOP } from '../shop/built-in-shop.ts'
 import type { Shop } from '../shop/shop.ts'
@@ -32,6 +32,8 @@ export type PlanRequest = {
   /** How many good pieces, under which batch number. */
   readonly batch: BatchRequest
   readonly issue: Issue
+  /** Which of the orders that the rules allow; left out, the one that the trade goes by. */
+  readonly order?: readonly Purpose[]
 }
 
 /** What the plan is issued under. Given, since the planner has no clock and reads no file. */
@@ -47,8 +49,8 @@ export type Issue = {
 export type Planned = { readonly plan?: Plan; readonly findings: readonly Finding[] }
 
 /** Assembles the Plan from every room, in the order that each needs the ones before. Computes nothing itself. */
-export function makePlan({ part, shop, batch: request, issue }: PlanRequest): Planned {
-  const begun = beginPlan(part, shop, request)
+export function makePlan({ part, shop, batch: request, issue, order }: PlanRequest): Planned {
+  const begun = beginPlan(part, shop, request, order)
   if (!begun.rooms) return { findings: begun.findings }
   const { route, stock, batch } = begun.rooms
   const { operations } = route

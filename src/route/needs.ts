@@ -238,11 +238,12 @@ const honedAlone = ({ waive }: Part): boolean => waive.some(({ rule }) => rule =
 const platedReason = ({ plating }: Part, { name }: Band): readonly string[] =>
   plating?.surface === name ? [`${plating.process} comes over size and rough: it is honed to size`] : []
 
-/** Names that `waive:` may also give, beside the rules of order. */
-export const NEED_RULE_NAMES: readonly string[] = [
+/** Rules that a works may think of giving up on a part: each asks for an operation, none keeps anybody from harm. */
+export const OPEN_TO_CHOICE: readonly string[] = [
   ...new Set([...FINISHED_AFTER_TURNING, LENGTH_AFTER_QUENCH, ...HONED, ...LAPPED].map(({ name }) => name)),
   'stress-relieved-before-nitriding',
   GROUND_BEFORE_HONING,
-  ...PLATING_HEATS,
-  CRACK_TESTED,
 ]
+
+/** Names that `waive:` may also give, beside the rules of order. */
+export const NEED_RULE_NAMES: readonly string[] = [...OPEN_TO_CHOICE, ...PLATING_HEATS, CRACK_TESTED]

@@ -6,7 +6,7 @@ import type { Shop } from '../shop/shop.ts'
 import { finishingTasks, hardeningTasks } from './hard-tasks.ts'
 import { atOneFirm, houseOrOutside } from './house-or-outside.ts'
 import { finishingNeeds, NEED_RULE_NAMES } from './needs.ts'
-import type { Operation } from './operation.ts'
+import type { Operation, Purpose } from './operation.ts'
 import { orderOperations, type Wait } from './order-operations.ts'
 import { PASS_RULES, withPassChecks } from './pass-checks.ts'
 import { reachFindings } from './reach-findings.ts'
@@ -18,8 +18,11 @@ import { cautions, softTasks, type TaskSketch } from './soft-tasks.ts'
 
 export type Route = { readonly operations: readonly Operation[]; readonly findings: readonly Finding[] }
 
-/** The operations in order, each with the reasons for its place; findings instead where there is no route. */
-export function planRoute(part: Part, shop: Shop): Route {
+/**
+ * The operations in order, each with the reasons for its place; findings instead where there is no route. Of operations that
+ * wait for nothing the one goes first that `wanted` has first, else the one that the trade does first.
+ */
+export function planRoute(part: Part, shop: Shop, wanted: readonly Purpose[] = []): Route {
   const needs = finishingNeeds(part, shop)
   const refused = refusals(part, needs)
   if (refused.length > 0) return { operations: [], findings: refused }
@@ -30,7 +33,9 @@ export function planRoute(part: Part, shop: Shop): Route {
     ...finishingTasks(part, shop, needs),
   ]
   const placed = sketches.map(sketch => placedIn(shop, sketch, part))
-  const tasks = placed.flatMap(({ task }) => (task ? [task] : []))
+  const tasks = placed
+    .flatMap(({ task }) => (task ? [task] : []))
+    .toSorted((a, b) => wanted.indexOf(a.purpose) - wanted.indexOf(b.purpose))
   const waivers = waived(part)
   const findings = [...placed.flatMap(({ finding }) => (finding ? [finding] : [])), ...waivers.findings]
 

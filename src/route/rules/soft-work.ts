@@ -19,7 +19,8 @@ export const SOFT_WORK_RULES: readonly RouteRule[] = [
     otherwise:
       'the finished surface moves when the skin beside it comes off: it is out of true before it leaves the lathe',
     source: COMMON_PRACTICE,
-    applies: (first, then) => first.purpose === 'rough-turn' && then.purpose === 'finish-turn',
+    applies: (first, then) =>
+      first.purpose === 'rough-turn' && (then.purpose === 'finish-turn' || then.purpose === 'turn-inside'),
   },
   {
     name: 'roughed-before-stress-relief',
