@@ -5,10 +5,12 @@ export const endInRotary = (headFaces: '+X' | '-X'): 'top' | 'bottom' => (headFa
 
 export type HeldWith = 'hard jaws' | 'bored soft jaws' | 'pie jaws' | 'expanding mandrel' | 'centres'
 
-/** Of each jaw: what it is set to at standstill, what is left of it at the speed of the step that asks most. */
+/** Of each jaw: what it needs at standstill, what is left of it at the speed of the step that asks most. */
 export type JawForce = {
   readonly jaws: number
   readonly set: Newton
+  /** The same, to set it to: no chuck is set finer than to the hundred. */
+  readonly ask: Newton
   readonly left: Newton
   /** The step that asks most, and whether the part would turn or slide in the jaws, or tilt. */
   readonly step: string

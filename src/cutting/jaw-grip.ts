@@ -6,7 +6,7 @@ import { type Kilowatt, kilonewtons, type Millimetre, type Newton, type SpindleS
 import { type Notebook, SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
 import { figure } from './figure.ts'
-import { slipAndTilt } from './slip-and-tilt.ts'
+import { slipAndTilt, toSet } from './slip-and-tilt.ts'
 import type { Step } from './step.ts'
 import { AS_CUT, PRACTICE, SETTLED } from './where-from.ts'
 
@@ -50,7 +50,7 @@ export function gripAgainst(task: CuttingTask, grip: JawGrip, loaded: readonly L
   const { set, left, against } = jawsNeeded({ task, grip, load, ring, use: task.notebook.use })
   if (set > HOLDING.capacity * (1 + 1e-9)) tooMuch(task, grip, load, set)
   const { jaws } = HOLDING
-  return { force: { jaws, set: set / jaws, left, step: load.action, against }, ring }
+  return { force: { jaws, set: set / jaws, ask: toSet(set / jaws), left, step: load.action, against }, ring }
 }
 
 const loadOf = ({ step, out, diameter }: Loaded): readonly JawLoad[] => {

@@ -5,7 +5,7 @@ import type { Grip } from '../ports/grip.ts'
 import { type Millimetre, metres, type Newton, radians } from '../units.ts'
 import { SCRATCH } from '../working.ts'
 import type { CuttingTask } from './cutting-task.ts'
-import { type HoldNeeded, slipAndTilt } from './slip-and-tilt.ts'
+import { type HoldNeeded, slipAndTilt, toSet } from './slip-and-tilt.ts'
 import type { Step } from './step.ts'
 import type { WindowJob } from './window-job.ts'
 
@@ -56,7 +56,7 @@ export function millingGrip(
   const length = needed > set ? lengthFor(task, grip, load, set) : undefined
   const found: MillingGrip = {
     needed,
-    ask: Math.ceil(needed / 100 - 1e-9) * 100,
+    ask: toSet(needed),
     for: load.action,
     cutForce: load.force,
     arm: load.overhang + grip.length / 2,

@@ -18,6 +18,9 @@ export type Held = { readonly diameter: Millimetre; readonly length: Millimetre 
 
 export type HoldNeeded = { readonly slip: Newton; readonly tilt: Newton; readonly together: Newton }
 
+/** No chuck is set finer than to the hundred. Common practice, no source. */
+export const toSet = (force: Newton): Newton => Math.ceil(force / 100 - 1e-9) * 100
+
 const SAFETY = fromHandbook('VDI 3106 as quoted in chuck manuals')
 const HELD = worked('what the jaws hold')
 

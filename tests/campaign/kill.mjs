@@ -1,6 +1,6 @@
 // node tests/campaign/kill.mjs [--count 200] [--seed N] [--from N]
 // Kills the built command at random moments: no file may be half-written, and nothing may be left behind.
-import { mkdtempSync, rmSync } from 'node:fs'
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -22,7 +22,10 @@ process.chdir(root)
 console.log(`kill: ${count} runs, seed ${seed}`)
 try {
   const { killedRuns } = await bundled(root, bundle, 'kill', ['./tests/campaign/killed-runs.ts'])
-  const faults = await killedRuns({ main: join(root, 'dist/main.cjs'), root, desk }, { seed, from, count }, console.log)
+  // The command as it is built now, whatever is built while the campaign runs.
+  cpSync(join(root, 'dist'), join(bundle, 'dist'), { recursive: true })
+  const main = join(bundle, 'dist/main.cjs')
+  const faults = await killedRuns({ main, root, desk }, { seed, from, count }, console.log)
   console.log(`${faults.length} faults`)
   for (const fault of faults) console.log(`  ${fault}`)
   process.exitCode = faults.length === 0 ? 0 : 1

@@ -79,6 +79,13 @@ const filesIn = (folder: string): Files =>
       .map(({ name, parentPath }) => [name, readFileSync(join(parentPath, name), 'latin1')]),
   )
 
+const foldersIn = (folder: string): readonly string[] => [
+  folder,
+  ...readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter(entry => entry.isDirectory())
+    .map(({ name, parentPath }) => join(parentPath, name)),
+]
+
 type Run = {
   readonly main: string
   readonly root: string
@@ -123,7 +130,7 @@ async function killed(run: Run): Promise<{ readonly when: string; readonly wrong
 
 /**
  * Every file is as it was before or as the undisturbed run leaves it, and none is left over: at once, or where nothing could be done,
- * by the next run.
+ * by the next run that writes there.
  */
 function wrongIn(
   { main, root, folder }: { readonly main: string; readonly root: string; readonly folder: string },
@@ -131,9 +138,11 @@ function wrongIn(
   { before, files }: Whole,
 ): readonly string[] {
   if (signal === 'SIGKILL') {
-    const next = join(folder, 'next.yaml')
-    spawnSync(process.execPath, [main, 'new', 'pin', next], { cwd: root })
-    rmSync(next)
+    for (const written of foldersIn(folder)) {
+      const next = join(written, 'next.yaml')
+      spawnSync(process.execPath, [main, 'new', 'pin', next], { cwd: root })
+      rmSync(next)
+    }
   }
   const found = filesIn(folder)
   const isNew = (name: string): boolean => found.has(name) && found.get(name) !== before.get(name)

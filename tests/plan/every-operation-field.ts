@@ -26,7 +26,7 @@ export const EVERY_OPERATION_FIELD: EveryField<Plan>['operations'] = [
         grip: { surface: 'seat', length: 10 },
         stop: 'a shoulder',
         heldWith: 'hard jaws',
-        jawForce: { jaws: 3, set: 4000, left: 3500, step: 'rough seat', against: 'tilt' },
+        jawForce: { jaws: 3, set: 3960, ask: 4000, left: 3500, step: 'rough seat', against: 'tilt' },
         clocking: 'by eye',
       },
     ],

@@ -1,4 +1,4 @@
-import { minutes } from '../../figures.ts'
+import { force, minutes } from '../../figures.ts'
 import type { Plan, PlannedOperation } from '../../plan/plan.ts'
 import type { WorkGroup } from '../work-groups.ts'
 import { lookWords, type MakeRow, makeRows, returnedWords } from './make-rows.ts'
@@ -70,9 +70,10 @@ export const holdingWords = ({ holding, setTrue }: PlannedOperation, figures: Pa
 
 /** What the jaws hold, a line a clamping. */
 const gripLines = ({ chuckings = [] }: PlannedOperation, figures: PaperFigures): readonly string[] =>
-  chuckings.map(({ number, end, grip, stop, heldWith }) => {
+  chuckings.map(({ number, end, grip, stop, heldWith, jawForce }) => {
     const gripped =
       grip.length > 0 ? `${figures.length(grip.length, 1)} ${figures.unit} of ${grip.surface}` : grip.surface
     if (heldWith === undefined) return `Grip ${gripped}, ${end} end out, against ${stop}.`
-    return `${number}: ${heldWith} on ${gripped}, ${end} end out, against ${stop}.`
+    const pressed = jawForce ? `; set each jaw to ${force(jawForce.ask)} N` : ''
+    return `${number}: ${heldWith} on ${gripped}, ${end} end out, against ${stop}${pressed}.`
   })
