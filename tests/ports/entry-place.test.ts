@@ -26,6 +26,17 @@ describe('the entry hole', () => {
     }
   })
 
+  it.each([-1, 1] as const)(
+    'keeps its wall when its place is rounded, whichever way is away from the edge: %d',
+    away => {
+      for (const radius of [1.503, 1.504, 1.647, 1.653, 1.6587]) {
+        const at = entryPlace(windowAt(0), { x: 50, y: 0, room: 4 }, radius, { side: 0, away })
+        expect(at.room).toBeGreaterThanOrEqual(radius + ENTRY_WALL - 1e-9)
+        expect(at.room).toBeLessThan(radius + ENTRY_WALL + 0.011)
+      }
+    },
+  )
+
   it('stands by the nearer side of a window that does not, as near to the centre line as there is room', () => {
     for (const y0 of [5, 9, -9]) {
       const { x, y, room } = place(y0)
