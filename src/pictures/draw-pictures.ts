@@ -46,7 +46,11 @@ const FIXTURE_ROOM: Room = { width: HALF, height: onPaper(74) }
 const AREA_ROOM: Room = { width: WIDTH, height: onPaper(80) }
 const TIMING_ROOM: Room = { width: onPaper(150), height: onPaper(90) }
 
-type Named = readonly [string, Picture]
+/** What draws a picture, by its name. */
+type Named = readonly [string, () => Picture]
+
+/** Pictures of which each is drawn when it is first asked for, and once. */
+export type Pictures = Pick<ReadonlyMap<string, Picture>, 'get'> & { readonly names: readonly string[] }
 
 /**
  * Every picture of the packet by name, each drawn from the Plan alone, its lengths in the units of the sheets around it.
@@ -57,18 +61,40 @@ export function drawPictures(
   measure: Measure = measureText,
   units: Units = 'mm',
 ): ReadonlyMap<string, Picture> {
-  return new Map<string, Picture>([
+  return new Map(everyPicture(plan, measure, units).map(([name, draw]) => [name, draw()]))
+}
+
+/** The same for whoever needs only some of them. */
+export function openPictures(plan: Plan, measure: Measure, units: Units): Pictures {
+  const drawers = new Map(everyPicture(plan, measure, units))
+  return { names: [...drawers.keys()], get: drawnOnce(name => drawers.get(name)?.()) }
+}
+
+function drawnOnce(draw: (name: string) => Picture | undefined): (name: string) => Picture | undefined {
+  const drawn = new Map<string, Picture | undefined>()
+  return name => {
+    if (!drawn.has(name)) drawn.set(name, draw(name))
+    return drawn.get(name)
+  }
+}
+
+function everyPicture(plan: Plan, measure: Measure, units: Units): readonly Named[] {
+  const { case: hardened } = plan
+  return [
     ...plan.operations.flatMap((operation): readonly Named[] => [
-      [`strip-${operation.number}`, drawLifeStrip(plan, operation, WIDTH)],
-      [`operation-${operation.number}`, drawOperation({ plan, operation, room: roomOf(operation), measure, units })],
+      [`strip-${operation.number}`, () => drawLifeStrip(plan, operation, WIDTH)],
+      [
+        `operation-${operation.number}`,
+        () => drawOperation({ plan, operation, room: roomOf(operation), measure, units }),
+      ],
     ]),
     ...orderPictures(plan, measure, units),
     ...portPictures(plan, measure, units),
-    ...(plan.ladders.length > 0 ? ([['ladder', drawLadders(plan, WIDTH, measure, units)]] as const) : []),
-    ...(plan.case
-      ? ([['hardness', drawHardnessCurve({ plan, hardened: plan.case, room: CHART_ROOM, measure, units })]] as const)
+    ...(plan.ladders.length > 0 ? [['ladder', () => drawLadders(plan, WIDTH, measure, units)] as const] : []),
+    ...(hardened
+      ? [['hardness', () => drawHardnessCurve({ plan, hardened, room: CHART_ROOM, measure, units })] as const]
       : []),
-  ])
+  ]
 }
 
 /** One for an order: of the operation that is asked most of; a furnace, which makes no size, is shown by what goes into it. */
@@ -77,7 +103,9 @@ function orderPictures(plan: Plan, measure: Measure, units: Units): readonly Nam
     const asked = (number: number) => finish.filter(({ operation }) => operation === number).length
     const most = operations.reduce((best, number) => (asked(number) > asked(best) ? number : best), operations[0] ?? 0)
     const operation = plan.operations.find(one => one.number === most)
-    return operation ? [[`order-${number}`, drawOperation({ plan, operation, room: ORDER_ROOM, measure, units })]] : []
+    return operation
+      ? [[`order-${number}`, () => drawOperation({ plan, operation, room: ORDER_ROOM, measure, units })]]
+      : []
   })
 }
 
@@ -87,13 +115,16 @@ export function drawSmaller(
   measure: Measure,
   units: Units = 'mm',
 ): readonly ((name: string) => Picture | undefined)[] {
-  return SMALLER_ROOMS.map((room, index) => name => {
-    const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
-    if (operation) return drawOperationSmaller({ plan, operation, room, measure, units })
-    if (name === 'map' && index >= SMALLER_MAP && plan.ports.length > 0)
-      return drawPortMap({ plan, kind: 'bore', width: SEVEN, measure, units })
+  return SMALLER_ROOMS.map((room, index) => {
     const height = SMALLER_FIXTURES[index] ?? SMALLER_FIXTURES.at(-1) ?? 0
-    return fixturePictures(plan, measure, units, { width: HALF, height }).find(([fixture]) => fixture === name)?.[1]
+    const fixtures = new Map(fixturePictures(plan, measure, units, { width: HALF, height }))
+    return drawnOnce(name => {
+      const operation = plan.operations.find(({ number }) => name === `operation-${number}`)
+      if (operation) return drawOperationSmaller({ plan, operation, room, measure, units })
+      if (name === 'map' && index >= SMALLER_MAP && plan.ports.length > 0)
+        return drawPortMap({ plan, kind: 'bore', width: SEVEN, measure, units })
+      return fixtures.get(name)?.()
+    })
   })
 }
 
@@ -109,18 +140,19 @@ const roomOf = ({ purpose }: PlannedOperation): Room => (TELLING.has(purpose) ? 
 
 function portPictures(plan: Plan, measure: Measure, units: Units): readonly Named[] {
   if (plan.ports.length === 0) return []
+  const { gasExchange } = plan
   return [
-    ['plan-view', drawPlanView(plan, PLAN_VIEW_ROOM, measure, units)],
-    ['map', drawPortMap({ plan, kind: 'bore', width: WIDTH, measure, units })],
-    ['map-true-size', drawPortMap({ plan, kind: 'bore at true size', width: WIDTH, measure, units })],
-    ['map-outside-true-size', drawPortMap({ plan, kind: 'outside at true size', width: WIDTH, measure, units })],
-    ['edges', drawEdges(plan, WIDTH, measure, units)],
+    ['plan-view', () => drawPlanView(plan, PLAN_VIEW_ROOM, measure, units)],
+    ['map', () => drawPortMap({ plan, kind: 'bore', width: WIDTH, measure, units })],
+    ['map-true-size', () => drawPortMap({ plan, kind: 'bore at true size', width: WIDTH, measure, units })],
+    ['map-outside-true-size', () => drawPortMap({ plan, kind: 'outside at true size', width: WIDTH, measure, units })],
+    ['edges', () => drawEdges(plan, WIDTH, measure, units)],
     ...fixturePictures(plan, measure, units),
     ...(plan.ports.some(({ opens }) => opens !== undefined)
-      ? ([['timing', drawTimingCircle(plan, TIMING_ROOM, measure)]] as const)
+      ? [['timing', () => drawTimingCircle(plan, TIMING_ROOM, measure)] as const]
       : []),
-    ...(plan.gasExchange && hasAreaCurves(plan)
-      ? ([['areas', drawAreaCurves(plan, plan.gasExchange, AREA_ROOM, measure)]] as const)
+    ...(gasExchange && hasAreaCurves(plan)
+      ? [['areas', () => drawAreaCurves(plan, gasExchange, AREA_ROOM, measure)] as const]
       : []),
   ]
 }
@@ -132,6 +164,6 @@ function fixturePictures(plan: Plan, measure: Measure, units: Units, room = FIXT
   if (!fixture || !planned || !shape) return []
   return setUpsOf(plan).map(setUp => [
     fixtureName(setUp),
-    drawFixture({ fixture, planned, shape, setUp, room, measure, units }),
+    () => drawFixture({ fixture, planned, shape, setUp, room, measure, units }),
   ])
 }

@@ -2,6 +2,7 @@ import type { Picture } from '../pictures/picture.ts'
 import { alignDecimals } from './align-decimals.ts'
 import type { Item, Tag } from './display-list.ts'
 import { slicesOf } from './layout.ts'
+import type { PicturesByName } from './layout-context.ts'
 import { has, isNode, type Node, textOf } from './markup.ts'
 import { footItems, headItems, type SheetTitle, type TitleBlock } from './page-frame.ts'
 import { paginate } from './paginate.ts'
@@ -23,7 +24,7 @@ export type SheetToPrint = SheetTitle & {
 export type LaidSheet = SheetTitle & {
   readonly names: readonly string[]
   readonly nodes: readonly Node[]
-  readonly pictures: ReadonlyMap<string, Picture>
+  readonly pictures: PicturesByName
   readonly from: number
   readonly to: number
 }
@@ -47,7 +48,7 @@ export type DocumentToPrint = {
   /** On a screen there are no pages. */
   readonly screenOnly?: boolean
   readonly sheets: readonly SheetToPrint[]
-  readonly pictures: ReadonlyMap<string, Picture>
+  readonly pictures: PicturesByName
   readonly paper: Paper
   /** The same picture with less and less room, where there is such a one: the first that saves a page is taken. */
   readonly smaller?: readonly ((name: string) => Picture | undefined)[]
@@ -127,7 +128,7 @@ function headingOf(heading: string, corner: string, [first]: readonly Node[]): r
 const unpinned = (node: Node): Node =>
   isNode(node) && has(node, 'bottom') ? { ...node, classes: node.classes.filter(name => name !== 'bottom') } : node
 
-type Bodies = { readonly bodies: readonly (readonly Item[])[]; readonly pictures: ReadonlyMap<string, Picture> }
+type Bodies = { readonly bodies: readonly (readonly Item[])[]; readonly pictures: PicturesByName }
 
 /** What stands on the pages of a sheet; its drawings smaller where that saves a page, on this sheet alone. */
 function bodiesOf({
@@ -144,7 +145,7 @@ function bodiesOf({
     readonly sheet: Sheet
   }): Bodies {
   const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
-  const laidWith = (drawn: ReadonlyMap<string, Picture>): Bodies => {
+  const laidWith = (drawn: PicturesByName): Bodies => {
     const layout = { measure, pictures: drawn, bodyHeight: sheet.bodyBottom - sheet.bodyTop }
     const bodies = paginate(slicesOf(nodes, sheet.right - sheet.left, layout, section), frame)
     return { bodies, pictures: drawn }
@@ -154,7 +155,8 @@ function bodiesOf({
   for (const draw of smaller) {
     const shrunk = shrunkIn(nodes, draw)
     if (shrunk.length === 0) return whole
-    const tighter = laidWith(new Map([...pictures, ...shrunk]))
+    const less = new Map(shrunk)
+    const tighter = laidWith({ get: name => less.get(name) ?? pictures.get(name) })
     if (tighter.bodies.length < whole.bodies.length) return tighter
   }
   return whole

@@ -1,5 +1,5 @@
 import type { Units } from '../figures.ts'
-import { drawPictures, drawSmaller } from '../pictures/draw-pictures.ts'
+import { drawSmaller, openPictures } from '../pictures/draw-pictures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Reader } from '../reader.ts'
 import { type NamedDocument, type Printed, type PrintOptions, printDocuments } from './print-document.ts'
@@ -47,10 +47,10 @@ export const printSets = (plan: Plan, options: PacketOptions, choice: Choice): P
 function documentsOf(plan: Plan, options: PacketOptions, choice: Choice): readonly NamedDocument[] {
   const { paper, units, typeface, formats } = options
   const { note, only } = choice
-  const pictures = drawPictures(plan, typeface.measure, units)
+  const pictures = openPictures(plan, typeface.measure, units)
   const smaller = drawSmaller(plan, typeface.measure, units)
   const block = titleBlock(plan, note)
-  return packetSets(plan, [...pictures.keys()], paperFigures(units)).map((set): NamedDocument => {
+  return packetSets(plan, pictures.names, paperFigures(units)).map((set): NamedDocument => {
     const { name, title, way, reader, sheets } = set
     return {
       name,
