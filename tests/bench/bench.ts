@@ -1,5 +1,5 @@
-// Times the program against floors measured in the same run, and prints the ratios beside what is aimed at: absolute times
-// are this machine's own.
+// Times the program against floors measured in the same run, all by processor time, and prints the ratios beside what is
+// aimed at: absolute times are this machine's own.
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { nineWindows } from './nine-windows.ts'
@@ -16,6 +16,7 @@ export async function bench(desk: string): Promise<void> {
   const [start = 0, stock = 0, traveller = 0] = shellTimes(
     [[empty], ['dist/main.cjs', 'stock', PART], ['dist/main.cjs', 'traveller', PART, ...issued]],
     11,
+    desk,
   )
   const { shop, faces, reading, planning, paper, packet } = works()
   const [read = 0, planned = 0, windows = 0] = await inTurn([reading, planning, nineWindows(shop)], 40)

@@ -20,7 +20,7 @@ const shipped = textOf('dist/browser.js')
 /** What a page cannot count on, or a plan must not depend on. */
 const OUTSIDE = ['process', 'Buffer', 'require', 'module', 'global', '__dirname', 'performance', 'setTimeout', 'fetch']
 
-describe('the planning half, for a page in a browser', { timeout: 60_000 }, () => {
+describe('the planning half, for a page in a browser', () => {
   it('imports nothing, of Node or of anybody', () => {
     expect(shipped).not.toMatch(/"node:/)
     expect(shipped).not.toMatch(/(?:^|[;}])import[\s{*"]/)
