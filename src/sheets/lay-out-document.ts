@@ -61,8 +61,8 @@ export function layOutDocument(
   { measure }: Pick<Typeface, 'measure'>,
 ): LaidDocument {
   const sheet = sheetOf(paper, way)
-  const lay = (nodes: readonly Node[], section: Tag): Bodies =>
-    screenOnly ? { bodies: [], pictures: drawn.pictures } : bodiesOf({ nodes, section, sheet, measure, ...drawn })
+  const lay: Lay = (nodes, section, most) =>
+    screenOnly ? { bodies: [], pictures: drawn.pictures } : bodiesOf({ nodes, section, sheet, measure, most, ...drawn })
   const joined: Laid[] = []
   for (const { template, view, documentType, corner, heading, names, joins } of sheets) {
     const nodes = alignDecimals(fill(template, view))
@@ -96,13 +96,13 @@ type Laid = SheetTitle &
 function together(
   before: Laid,
   { bodies: alone, nodes, corner, heading, names }: Laid,
-  { lay, least }: { readonly lay: (nodes: readonly Node[], section: Tag) => Bodies; readonly least: boolean },
+  { lay, least }: { readonly lay: Lay; readonly least: boolean },
 ): Laid | undefined {
   const most = least ? 1 : before.bodies.length + alone.length - 1
   if (least && before.bodies.length + alone.length > 2) return undefined
   const all = [...before.nodes.map(unpinned), ...headingOf(heading, corner, nodes), ...nodes]
   const section: Tag = { type: 'Sect' }
-  const { bodies, pictures } = lay(all, section)
+  const { bodies, pictures } = lay(all, section, most)
   if (bodies.length > most) return undefined
   const both = (a: string, b: string, between: string): string => (a === b ? a : `${a}${between}${b}`)
   return {
@@ -129,6 +129,8 @@ const unpinned = (node: Node): Node =>
   isNode(node) && has(node, 'bottom') ? { ...node, classes: node.classes.filter(name => name !== 'bottom') } : node
 
 type Bodies = { readonly bodies: readonly (readonly Item[])[]; readonly pictures: PicturesByName }
+/** `most`: pages beyond which nobody wants it, so that it may be given as it first comes out. */
+type Lay = (nodes: readonly Node[], section: Tag, most?: number) => Bodies
 
 /** What stands on the pages of a sheet; its drawings smaller where that saves a page, on this sheet alone. */
 function bodiesOf({
@@ -136,6 +138,7 @@ function bodiesOf({
   section,
   sheet,
   measure,
+  most = Number.POSITIVE_INFINITY,
   pictures,
   smaller = [],
 }: Pick<DocumentToPrint, 'pictures' | 'smaller'> &
@@ -143,6 +146,7 @@ function bodiesOf({
     readonly nodes: readonly Node[]
     readonly section: Tag
     readonly sheet: Sheet
+    readonly most: number | undefined
   }): Bodies {
   const frame = { left: sheet.left, top: sheet.bodyTop, bottom: sheet.bodyBottom }
   const laidWith = (drawn: PicturesByName): Bodies => {
@@ -152,6 +156,9 @@ function bodiesOf({
   }
   const whole = laidWith(pictures)
   if (whole.bodies.length < 2) return whole
+  // Where the text alone takes as many pages, no drawing is small enough.
+  const bare = laidWith(NO_PICTURES).bodies.length
+  if (bare >= whole.bodies.length || bare > most) return whole
   for (const draw of smaller) {
     const shrunk = shrunkIn(nodes, draw)
     if (shrunk.length === 0) return whole
@@ -161,6 +168,8 @@ function bodiesOf({
   }
   return whole
 }
+
+const NO_PICTURES: PicturesByName = new Map()
 
 /** The pictures of a sheet that can be drawn smaller. */
 function shrunkIn(
