@@ -135,7 +135,7 @@ function stockFindings(
             code: 'stock/impossible',
             message: `${chain.surface}: no stock both cleans up and keeps ${fixed(window.asked, 2)} mm of case; the least that cleans up takes up to ${fixed(leastRemoval(window), 3)} mm per side${limit ? `, and no order may be deeper than ${fixed(limit.least, 2)} mm: ${limit.because}` : ''}`,
             at,
-            hint: whatWouldServe(chain, shortOfLimit(window)),
+            hint: whatWouldServe(chain, shortOfLimit(window), window.asked),
           },
         ]
   }

@@ -22,8 +22,9 @@ process.chdir(root)
 console.log(`kill: ${count} runs, seed ${seed}`)
 try {
   const { killedRuns } = await bundled(root, bundle, 'kill', ['./tests/campaign/killed-runs.ts'])
-  // The command as it is built now, whatever is built while the campaign runs.
-  cpSync(join(root, 'dist'), join(bundle, 'dist'), { recursive: true })
+  // The command as it is built now, whatever is built and changed while the campaign runs.
+  for (const part of ['dist', 'templates', 'package.json'])
+    cpSync(join(root, part), join(bundle, part), { recursive: true })
   const main = join(bundle, 'dist/main.cjs')
   const faults = await killedRuns({ main, root, desk }, { seed, from, count }, console.log)
   console.log(`${faults.length} faults`)

@@ -16,11 +16,12 @@ const served = (
       finishes: [finish('grind-outside', { ...figures, needed: 0.03 })],
     },
     missing,
+    0.2,
   ).split('; ')
 
 it('takes half of what is missing off an eccentricity or an error of form, and twice off a tolerance on diameter', () => {
   expect(served({ eccentricity: 0.02, form: 0.03, tolerance: 0.05 }, 0.012)).toEqual([
-    'one of these would do: case 0.012 mm deeper, or as much less asked',
+    'one of these would do: 0.012 mm less case asked',
     'eccentricity 0.014 for 0.020 mm',
     'form error 0.024 for 0.030 mm',
     'turned to 0.026 for 0.050 mm',
@@ -38,5 +39,11 @@ it('offers nothing that would have to be perfect', () => {
 
 it('offers no eccentricity or form of a surface that is not cut again', () => {
   const chain = { ...OUTSIDE, finishes: [], softTolerance: known(0.01, 'mm', worked('turned')) }
-  expect(whatWouldServe(chain, 0.02)).toBe('one of these would do: case 0.020 mm deeper, or as much less asked')
+  expect(whatWouldServe(chain, 0.02, 0.2)).toBe('one of these would do: 0.020 mm less case asked')
+})
+
+// The order is the deepest there may be: no deeper one is offered, and no less case asked than none.
+it('says what else to do where nothing would serve by itself', () => {
+  const chain = { ...OUTSIDE, finishes: [], softTolerance: known(0.01, 'mm', worked('turned')) }
+  expect(whatWouldServe(chain, 0.2, 0.2)).toMatch(/^nothing would do by itself: make the wall thicker/)
 })
