@@ -33,7 +33,7 @@ function isSameReading(earlier: Characteristic, later: Characteristic): boolean 
   const plain = ({ name }: Characteristic): string => name.replace(/, finished$/, '')
   return (
     [earlier, later].every(({ stage, unit }) => stage !== 'in-process' && unit !== '-') &&
-    earlier.operation < later.operation &&
+    isEarlier(earlier, later) &&
     earlier.feature === later.feature &&
     earlier.unit === later.unit &&
     plain(earlier) === plain(later) &&
@@ -42,6 +42,11 @@ function isSameReading(earlier: Characteristic, later: Characteristic): boolean 
     isWithin(earlier, later)
   )
 }
+
+/** From one firm straight to the next: read as the work comes back, it need not be read again as it leaves. */
+const isEarlier = (earlier: Characteristic, later: Characteristic): boolean =>
+  earlier.operation < later.operation ||
+  (earlier.operation === later.operation && earlier.stage === 'on-return' && later.stage === 'before-sending')
 
 /** Whoever keeps the earlier limits keeps the later ones. */
 const isWithin = ({ accept: a }: Characteristic, { accept: b }: Characteristic): boolean =>

@@ -42,7 +42,11 @@ export function wantedAt(planned: Planned, operation: Operation): readonly Wante
   const passing = (operation.checks ?? []).flatMap(check =>
     checkWanted({ part, check, at: operation.number, operations, sizes, casePlan, quench, ovality, plating }),
   )
-  return [...passing, ...ownWanted(planned, operation)]
+  // From one firm straight to the next, the pieces are counted once.
+  const once = passing.filter(
+    (one, index) => one.unit !== '-' || passing.findIndex(({ name }) => name === one.name) === index,
+  )
+  return [...once, ...ownWanted(planned, operation)]
 }
 
 /** What the operation itself makes or judges. */

@@ -49,7 +49,6 @@ export const BUILT_IN_GAUGES: readonly Gauge[] = [
   // For form `from` and `to` are the diameters that the gauge takes.
   { name: 'dial indicator', kind: 'form', from: 0, to: 300, resolution: 0.01, uncertainty: 0.0125 },
   { name: 'lever indicator', kind: 'form', from: 0, to: 300, resolution: 0.002, uncertainty: 0.0035 },
-  { name: 'roundness instrument', kind: 'form', from: 5, to: 150, resolution: 0.00001, uncertainty: 0.0002 },
 
   // Ra, µm: 5 to 10 % of the reading for the instrument; the scatter from place to place is not the gauge's.
   { name: 'stylus roughness tester', kind: 'roughness', from: 0.02, to: 12.5, resolution: 0.001, uncertainty: 0.1 },

@@ -62,13 +62,14 @@ export const BUILT_IN_HABITS: Habits = {
   couponPieces: 1,
 }
 
-/** A works without a furnace or a bath sends its parts out. The names are descriptions, not firms; lead times: common practice, no source. */
+/** A works without a furnace, a bath or an internal grinder sends its parts out. The names are descriptions, not firms; lead times: common practice, no source. */
 export const BUILT_IN_FIRMS: readonly Firm[] = [
   {
     name: 'a licensed hardener',
     processes: ['nitride', 'stress-relieve', 'case-harden', 'induction-harden'],
     leadTime: 10,
   },
+  { name: 'a grinding firm', processes: ['grind', 'hone', 'lap'], leadTime: 10 },
   { name: 'a licensed plater', processes: ['plate'], leadTime: 15 },
   { name: 'a crack-testing firm', processes: ['crack-test'], leadTime: 5 },
 ]

@@ -1,7 +1,7 @@
 import type { Fixture, Machine } from './shop.ts'
 
 /**
- * The machines of a small works. Set-up and handling are starting values: a small lathe is set up in 30 to 90 min and
+ * The machines of a small works, which sends bores out to be ground and honed. Set-up and handling are starting values: a small lathe is set up in 30 to 90 min and
  * loaded in 0.5 to 1.5 min (common practice, no source).
  */
 export const BUILT_IN_MACHINES: readonly Machine[] = [
@@ -35,26 +35,6 @@ export const BUILT_IN_MACHINES: readonly Machine[] = [
     speedLimit: 1900,
     power: 5.5,
     setup: 45,
-    handling: 2,
-  },
-  // Common practice, no source: 20 000 rpm gives a 36 mm wheel 38 m/s, over the 20 to 30 m/s that alumina is run at.
-  {
-    workCentre: 'internal grinder',
-    name: 'internal grinder with face spindle',
-    processes: ['grind'],
-    speedLimit: 20000,
-    power: 3,
-    setup: 60,
-    handling: 3,
-  },
-  // Common practice, no source: the speed limit is of the honing spindle.
-  {
-    workCentre: 'honing machine',
-    name: 'vertical honing machine',
-    processes: ['hone', 'lap'],
-    speedLimit: 400,
-    power: 2.2,
-    setup: 30,
     handling: 2,
   },
   // Common practice, no source.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 import { cut, partOf, portOf, stateOf, tube, windowOf } from './hand-made.ts'
 
 /** Turning back less than 3 mm from a port's edge cuts the edge away: common practice, no source. */
@@ -8,7 +8,7 @@ describe('a wheel of 25 mm in a bore of 80 mm that turns back a third of its wid
   const found = (bottom: number) => {
     const ports = [portOf([windowOf()], { top: bottom - 10, bottom, height: 10 })]
     const state = stateOf('grind-bore', tube(70, 53.88, true), tube(70, 54, true))
-    return cut(nitrided, state, BUILT_IN_SHOP, ports).findings.filter(({ code }) => code === 'cutting/port-at-reversal')
+    return cut(nitrided, state, OWN_BORE_SHOP, ports).findings.filter(({ code }) => code === 'cutting/port-at-reversal')
   }
 
   // Its inner edge then stands 25 − 25/3 = 16.67 above the end, and a port must end 3 mm above that: at 60.33.

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Part } from '../../src/part/part.ts'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 import { cut, partOf, portOf, shopWith, stateOf, step, tube, windowOf, withoutTools } from './hand-made.ts'
 
 const nitrided: Part = partOf({ hardening: { process: 'gas nitriding', masked: [], path: '/hardening' } })
@@ -87,7 +87,7 @@ describe('bore 54 by 80, stock 0.12, nitrided', () => {
   it('wants a wheel of twice the tallest port, and no more', () => {
     const over = (height: number) => {
       const ports = [portOf([windowOf()], { top: 40, bottom: 40 + height, height })]
-      return cut(nitrided, bore(53.88, 54, true), BUILT_IN_SHOP, ports).codes
+      return cut(nitrided, bore(53.88, 54, true), OWN_BORE_SHOP, ports).codes
     }
     expect(over(12.6)).toContain('cutting/wheel-and-ports')
     expect(over(12.4)).not.toContain('cutting/wheel-and-ports')
@@ -97,7 +97,7 @@ describe('bore 54 by 80, stock 0.12, nitrided', () => {
     // The wheel of 25 stands 16.67 inside the end where it turns back.
     const at = (top: number) => {
       const ports = [portOf([windowOf()], { top, bottom: top + 10, height: 10 })]
-      return cut(nitrided, bore(53.88, 54, true), BUILT_IN_SHOP, ports).codes
+      return cut(nitrided, bore(53.88, 54, true), OWN_BORE_SHOP, ports).codes
     }
     expect(at(19.5)).toContain('cutting/port-at-reversal')
     expect(at(20)).not.toContain('cutting/port-at-reversal')
@@ -161,7 +161,7 @@ describe('faces and wheels', () => {
   })
 
   it('is refused without a wheel', () => {
-    const shop = withoutTools(BUILT_IN_SHOP, 'grinding wheel', 'internal wheel', 'face wheel')
+    const shop = withoutTools(OWN_BORE_SHOP, 'grinding wheel', 'internal wheel', 'face wheel')
     expect(cut(nitrided, outside(60, 59.9), shop).codes).toEqual(['cutting/no-wheel'])
     expect(cut(nitrided, stateOf('grind-bore', faced(-0.1), faced(0)), shop).codes).toEqual(['cutting/no-wheel'])
   })

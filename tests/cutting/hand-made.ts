@@ -11,10 +11,10 @@ import type { PlannedPort, PortWindow } from '../../src/ports/port.ts'
 import type { Process } from '../../src/process.ts'
 import type { Operation, Purpose } from '../../src/route/operation.ts'
 import type { Shape } from '../../src/shape.ts'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Machine, Shop } from '../../src/shop/shop.ts'
 import type { Tool } from '../../src/shop/tool.ts'
 import type { Working } from '../../src/working.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 
 const drawn = (nominal: number) => ({ nominal, lower: nominal, upper: nominal, written: String(nominal) })
 
@@ -99,13 +99,13 @@ export const sizeOf = (feature: string, middle: number, tolerance: number, rough
   ...(roughness === undefined ? {} : { roughness }),
 })
 
-/** The built-in shop with one machine changed, and tools added in front of its own. */
+/** The works that grinds its own bores, with one machine changed, and tools added in front of its own. */
 export const shopWith = (workCentre: string, changes: Partial<Machine>, tools: readonly Tool[] = []): Shop => ({
-  ...BUILT_IN_SHOP,
-  machines: BUILT_IN_SHOP.machines.map(machine =>
+  ...OWN_BORE_SHOP,
+  machines: OWN_BORE_SHOP.machines.map(machine =>
     machine.workCentre === workCentre ? { ...machine, ...changes } : machine,
   ),
-  tools: [...tools, ...BUILT_IN_SHOP.tools],
+  tools: [...tools, ...OWN_BORE_SHOP.tools],
 })
 
 export const withoutTools = (shop: Shop, ...kinds: readonly Tool['kind'][]): Shop => ({
@@ -128,7 +128,7 @@ export type Cut = {
 export function cut(
   part: Part,
   state: OperationState,
-  shop: Shop = BUILT_IN_SHOP,
+  shop: Shop = OWN_BORE_SHOP,
   ports: readonly PlannedPort[] = [],
   start = 24,
 ): Cut {

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Shop } from '../../src/shop/shop.ts'
 import type { Abrasive, Tool } from '../../src/shop/tool.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 import { cut, partOf, portOf, shopWith, sizeOf, stateOf, step, tube, windowOf, withoutTools } from './hand-made.ts'
 
 const stones = (length: number, mark: `${Abrasive} ${number}`): Tool => {
@@ -11,7 +11,7 @@ const stones = (length: number, mark: `${Abrasive} ${number}`): Tool => {
   return { name: `stones ${length} ${mark}`, kind: 'hone', stones: { count: 6, length, abrasive, grit: Number(grit) } }
 }
 const works = (...tools: readonly Tool[]): Shop => {
-  const bare = withoutTools(BUILT_IN_SHOP, 'hone')
+  const bare = withoutTools(OWN_BORE_SHOP, 'hone')
   return { ...bare, tools: [...bare.tools, ...tools] }
 }
 const bore = (stock: number, Ra = 0.3, ported = false) =>
@@ -92,7 +92,7 @@ describe('stones', () => {
     const state = stateOf('hone-bore', tube(60, 53.99, false, 15), tube(60, 54, false, 15), [
       sizeOf('bore', 54, 0.01, 0.3),
     ])
-    const { steps, codes } = cut(partOf(), state, BUILT_IN_SHOP)
+    const { steps, codes } = cut(partOf(), state, OWN_BORE_SHOP)
     expect(steps.at(-1)?.tool).toContain('8 mm stones')
     expect(codes).not.toContain('cutting/no-hone')
   })

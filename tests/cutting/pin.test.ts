@@ -4,12 +4,12 @@ import type { Step } from '../../src/cutting/step.ts'
 import type { Part } from '../../src/part/part.ts'
 import type { Operation, Purpose } from '../../src/route/operation.ts'
 import { planRoute } from '../../src/route/plan-route.ts'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import type { Machine, Shop } from '../../src/shop/shop.ts'
 import type { RingLap, Tool } from '../../src/shop/tool.ts'
 import { planStock } from '../../src/stock/plan-stock.ts'
 import { expectFigures } from '../handbook/four-figures.ts'
 import { partFrom } from '../route/part-text.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 
 /** Invented. */
 const PIN = `part: {number: OX-098-95, title: Test pin, revision: A, kind: pin}
@@ -42,9 +42,9 @@ const ring = (grade: string, more: Partial<RingLap> = {}): RingLap => ({
   ...more,
 })
 const shopOf = (machines: readonly Machine[], tools: readonly Tool[]): Shop => ({
-  ...BUILT_IN_SHOP,
-  machines: [...machines, ...BUILT_IN_SHOP.machines],
-  tools: [...tools, ...BUILT_IN_SHOP.tools],
+  ...OWN_BORE_SHOP,
+  machines: [...machines, ...OWN_BORE_SHOP.machines],
+  tools: [...tools, ...OWN_BORE_SHOP.tools],
 })
 
 function planOf(part: Part, shop: Shop) {
@@ -119,10 +119,10 @@ describe('a pin through a centreless grinder', () => {
   })
 
   it('sets itself true, so that less stock cleans up (memory: Kovan, self-centred work)', () => {
-    const between = planOf(partFrom(PIN), BUILT_IN_SHOP)
+    const between = planOf(partFrom(PIN), OWN_BORE_SHOP)
     expect(between.at('grind-outside')).toMatchObject({ workCentre: 'cylindrical grinder', locatedBy: [] })
     expect(plan.entries[0]?.eccentricity).toBe(0)
-    expect(between.entries[0]?.eccentricity).toBe(BUILT_IN_SHOP.habits.mandrelRunout)
+    expect(between.entries[0]?.eccentricity).toBe(OWN_BORE_SHOP.habits.mandrelRunout)
     expect(plan.entries[0]?.onDiameter.nominal).toBeLessThan(between.entries[0]?.onDiameter.nominal ?? 0)
   })
 
@@ -210,7 +210,7 @@ describe('the bore of a pin', () => {
   it.each(['10 H11', '{size: 10 ±0.1, Ra: 3.2}', '{size: 10 ±0.1, roundness: 0.02}'])(
     'is bored where it asks more: %s',
     bore => {
-      const bored = planOf(partFrom(PIN.replace('bore: 10 ±0.1', `bore: ${bore}`)), BUILT_IN_SHOP)
+      const bored = planOf(partFrom(PIN.replace('bore: 10 ±0.1', `bore: ${bore}`)), OWN_BORE_SHOP)
       expect(bored.codes).toContain('cutting/no-boring-bar')
     },
   )
@@ -223,7 +223,7 @@ describe('the bore of a pin', () => {
       // Half of 128 mm lies beyond the 60 of a carbide bar of 10, and within the 100 of a damped one.
       ['with a damped bar to get beyond that', 128, 'boring bar 10, damped', 'cutting/to-get'],
     ])('is bored %s', (_, length, bar, code) => {
-      const { steps, codes } = planOf(partFrom(text.replace('50 ±0.1', `${length} ±0.2`)), BUILT_IN_SHOP)
+      const { steps, codes } = planOf(partFrom(text.replace('50 ±0.1', `${length} ±0.2`)), OWN_BORE_SHOP)
       expect(steps('turn').find(({ action }) => action === 'rough bore')?.tool).toBe(bar)
       expect(codes).toContain(code)
       expect(codes).not.toContain('cutting/no-boring-bar')
@@ -231,14 +231,14 @@ describe('the bore of a pin', () => {
   })
 
   it('gets a drill between its limits', () => {
-    const other = planOf(partFrom(PIN.replace('10 ±0.1', '10.6 ±0.1')), BUILT_IN_SHOP)
+    const other = planOf(partFrom(PIN.replace('10 ±0.1', '10.6 ±0.1')), OWN_BORE_SHOP)
     expect(other.codes).toContain('cutting/to-get')
     expect(other.steps('turn').map(({ tool }) => tool)).toContain('drill 10.6, 8 D')
   })
 
   it('gets chamfers for the centres; a solid pin gets centre holes', () => {
     expect(plan.steps('turn').map(({ action }) => action)).toContain('chamfer the bore at both ends for the centres')
-    const solid = planOf(partFrom(PIN.replace(/ {2}bore:.*\n/, '')), BUILT_IN_SHOP)
+    const solid = planOf(partFrom(PIN.replace(/ {2}bore:.*\n/, '')), OWN_BORE_SHOP)
     expect(solid.steps('turn').map(({ action }) => action)).toContain('centre both ends')
   })
 })

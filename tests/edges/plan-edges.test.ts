@@ -4,14 +4,14 @@ import { readPart } from '../../src/part/read-part.ts'
 import { makePlan } from '../../src/plan/make-plan.ts'
 import type { Plan } from '../../src/plan/plan.ts'
 import type { PlannedPort } from '../../src/ports/port.ts'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { LINER_TEXT, partFrom } from '../route/part-text.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 
 const ISSUE = { date: '2026-11-25', fingerprint: '0123456789ab', program: 'test' }
 
 const planOf = (text: string) => {
   const part = partFrom(text)
-  const { plan, findings } = makePlan({ part, shop: BUILT_IN_SHOP, batch: { number: '1', quantity: 10 }, issue: ISSUE })
+  const { plan, findings } = makePlan({ part, shop: OWN_BORE_SHOP, batch: { number: '1', quantity: 10 }, issue: ISSUE })
   if (!plan) throw new Error(findings.map(({ message }) => message).join('\n'))
   return plan
 }

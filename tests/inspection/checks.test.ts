@@ -7,8 +7,8 @@ import { between } from '../../src/limits.ts'
 import type { OperationSize } from '../../src/operation-size.ts'
 import type { Part } from '../../src/part/part.ts'
 import type { Operation, PassCheck } from '../../src/route/operation.ts'
-import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { IRON_LINER, IRON_ROUTE, NITRIDED_LINER, NITRIDED_ROUTE } from '../batch/example-part.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 
 const diameter = (feature: string, lower: number, upper: number): OperationSize => ({
   feature,
@@ -43,7 +43,7 @@ const located = (operation: Operation): Operation =>
 const inspected = (operations: readonly Operation[], part: Part = NITRIDED_LINER, sizes = SIZES, quantity = 12) =>
   planInspection({
     part,
-    shop: BUILT_IN_SHOP,
+    shop: OWN_BORE_SHOP,
     operations,
     sizes,
     ports: [],

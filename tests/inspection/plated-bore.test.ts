@@ -4,14 +4,15 @@ import { planInspection } from '../../src/inspection/plan-inspection.ts'
 import type { Purpose } from '../../src/route/operation.ts'
 import { BUILT_IN_SHOP } from '../../src/shop/built-in-shop.ts'
 import { platedPart } from '../plating/plated-part.ts'
+import { OWN_BORE_SHOP } from '../shop/own-bore-shop.ts'
 import { planned } from '../stock/planned.ts'
 
 const inspected = (...written: Parameters<typeof platedPart>) => {
-  const plan = planned(platedPart(...written))
+  const plan = planned(platedPart(...written), OWN_BORE_SHOP)
   const { part, operations, sizes, plating } = plan
   const { characteristics } = planInspection({
     part,
-    shop: BUILT_IN_SHOP,
+    shop: OWN_BORE_SHOP,
     operations,
     sizes,
     ports: [],
@@ -33,6 +34,37 @@ const named = (list: readonly Characteristic[], name: string): Characteristic =>
   if (!found) throw new Error(`no ${name} among ${names(list).join(', ')}`)
   return found
 }
+
+describe('a bore that goes from the honing firm straight to the plater', () => {
+  const { operations, sizes, plating, part, ...plan } = planned(platedPart())
+  const { characteristics } = planInspection({
+    part,
+    shop: BUILT_IN_SHOP,
+    operations,
+    sizes,
+    ports: [],
+    casePlan: plan.case,
+    ovality: () => undefined,
+    pieces: 12,
+    plating,
+    datum: undefined,
+  })
+  const next = operations.find(({ purpose }) => purpose === 'relieve-for-plating')
+  const here = characteristics.filter(({ operation }) => operation === next?.number)
+
+  it('is looked at as it comes back and as it leaves, in one operation', () => {
+    expect(next?.checks?.map(({ kind }) => kind)).toEqual(['receipt', 'despatch'])
+  })
+
+  it('is counted once and read once', () => {
+    expect(names(here).filter(name => /^count/.test(name))).toHaveLength(1)
+    const bores = here.filter(({ name }) => name === 'bore diameter')
+    expect(bores.map(({ stage, readAt }) => [stage, readAt])).toEqual([
+      ['on-return', undefined],
+      ['before-sending', bores[0]?.number],
+    ])
+  })
+})
 
 // Common practice, no source.
 describe('what is measured of a plated bore', () => {

@@ -152,7 +152,8 @@ describe('work that goes to a firm for finishing', () => {
   })
 
   it('is a finding when neither a machine nor a firm does it', () => {
-    const { operations, findings } = planRoute(partFrom(LINER_TEXT), { ...shop, firms: BUILT_IN_SHOP.firms })
+    const firms = BUILT_IN_SHOP.firms.filter(({ processes }) => !processes.includes('grind'))
+    const { operations, findings } = planRoute(partFrom(LINER_TEXT), { ...shop, firms })
     expect(findings.map(({ code }) => code)).toEqual(['route/no-place', 'route/no-place'])
     expect(operations.some(({ purpose }) => purpose === 'hone-bore')).toBe(false)
   })

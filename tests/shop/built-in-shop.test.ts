@@ -25,6 +25,22 @@ describe('the built-in shop', () => {
     }
   })
 
+  it('is a small works: bores are ground and honed, and roundness measured, elsewhere; common practice, no source', () => {
+    expect(machines.map(({ workCentre }) => workCentre)).toEqual([
+      'saw',
+      'lathe',
+      'mill',
+      'cylindrical grinder',
+      'bench',
+      'inspection bench',
+    ])
+    const own = new Set(machines.flatMap(({ processes }) => processes))
+    for (const process of ['hone', 'lap', 'nitride', 'plate', 'crack-test'] as const) expect(own).not.toContain(process)
+    expect(gauges.map(({ name }) => name).join()).not.toContain('roundness')
+    const away = firms.find(({ processes }) => processes.includes('grind'))
+    expect(away?.processes).toEqual(['grind', 'hone', 'lap'])
+  })
+
   it('names every machine, tool and gauge once', () => {
     for (const names of [machines.map(m => m.workCentre), tools.map(t => t.name), gauges.map(g => g.name)]) {
       expect(new Set(names).size).toBe(names.length)
