@@ -26,6 +26,8 @@ export type Batch = BatchRequest & {
   }[]
   /** The others are marked 1, 2, … up to this. */
   readonly numbered: number
+  /** Fewest numbered pieces that may go into an operation, for as good a chance of `quantity` as the works asks for. */
+  readonly goOnWith?: readonly { readonly operation: number; readonly pieces: number }[]
 }
 
 export type MaterialNeed = {

@@ -15,7 +15,7 @@ import { batchFindings } from './batch-findings.ts'
 import { type BarChoice, chooseBar } from './choose-bar.ts'
 import { type CutList, cutList, SAWN_LENGTH_TOLERANCE } from './cut-list.ts'
 import { extraPieces } from './extra-pieces.ts'
-import { startQuantity } from './start-quantity.ts'
+import { goOnWith, startQuantity } from './start-quantity.ts'
 
 /** What rough turning must leave, at the most. */
 export type BlankNeed = {
@@ -62,6 +62,7 @@ export function planBatch({
     yield: started.yield,
     extras,
     numbered: pieces,
+    ...(started.ok && { goOnWith: goOnWith(request.quantity, operations, shop) }),
   }
 
   const overhang = need.length + 2 * habits.facingAllowance + SAWN_LENGTH_TOLERANCE

@@ -10,6 +10,26 @@ export type StartQuantity =
   | { readonly ok: true; readonly pieces: number; readonly confidence: number; readonly yield: number }
   | { readonly ok: false; readonly yield: number; readonly reason: string }
 
+const MOST_SPARE = chanceOfEnough.inputs.s.upTo ?? 0
+
+/** Nothing where even the most that are reckoned with are too few. */
+function fewestSpare(Q: number, Y: number, confidence: number): number | undefined {
+  for (let s = 0; s <= MOST_SPARE; s++) if (chanceOfEnough.value({ Q, s, Y }) >= confidence) return s
+  return undefined
+}
+
+/** Before every operation, the fewest pieces that still give the good ones wanted with the confidence asked for, by what is yet to be lost. */
+export function goOnWith(
+  quantity: number,
+  operations: readonly Operation[],
+  { habits: { yields, confidence } }: Pick<Shop, 'habits'>,
+): readonly { readonly operation: number; readonly pieces: number }[] {
+  return operations.map(({ number }, index) => {
+    const Y = operations.slice(index).reduce((product, { process }) => product * (yields[process] ?? 1), 1)
+    return { operation: number, pieces: quantity + (fewestSpare(quantity, Y, confidence) ?? MOST_SPARE) }
+  })
+}
+
 const NONE_LOST = worked('nothing lost before')
 const ASKED: Origin = { from: 'batch', source: 'good pieces wanted' }
 const TRIED = worked('fewest spare pieces that reach the chance wanted')
@@ -33,13 +53,12 @@ export function startQuantity(
   }, 1)
   const [fault] = outOfRange(chanceOfEnough, { Q: quantity, s: 0, Y })
   if (fault) return { ok: false, yield: Y, reason: `${fault.value} pieces: a batch is ${fault.allowed} pieces` }
-  const most = chanceOfEnough.inputs.s.upTo ?? 0
-  for (let s = 0; s <= most; s++) {
-    if (chanceOfEnough.value({ Q: quantity, s, Y }) < confidence) continue
+  const s = fewestSpare(quantity, Y, confidence)
+  if (s !== undefined) {
     const given = { Y: Y === 1 ? known(1, '', NONE_LOST) : Y, ...told(ASKED, { Q: quantity }), ...told(TRIED, { s }) }
     const chance = notebook.use(chanceOfEnough, given, { about: 'batch' })
     return { ok: true, pieces: quantity + s, confidence: chance, yield: Y }
   }
-  const reason = `with a yield of ${Y.toFixed(3)} ${most} spare pieces are too few for ${quantity} good ones with a chance of ${confidence}`
+  const reason = `with a yield of ${Y.toFixed(3)} ${MOST_SPARE} spare pieces are too few for ${quantity} good ones with a chance of ${confidence}`
   return { ok: false, yield: Y, reason }
 }

@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import jstat from 'jstat'
 import { describe, expect, it } from 'vitest'
 import { planBatch } from '../../src/batch/plan-batch.ts'
 import { BRIGHT, HOT_ROLLED } from '../../src/handbook/bar-stock.ts'
@@ -32,6 +33,20 @@ describe('pieces to start', () => {
     expect(batch.confidence).toBeCloseTo(0.9573, 4)
     expect(batch.extras.map(({ pieces }) => pieces)).toEqual([1, 1])
     expect(batch.start).toBe(25 + 2)
+  })
+
+  it('says before every operation the fewest pieces to go on with, by the binomial distribution of a general library', () => {
+    const { batch } = nitrided(12, withHabits({ yields, confidence: 0.95 }))
+    expect(batch.goOnWith?.map(({ operation }) => operation)).toEqual(NITRIDED_ROUTE.map(({ number }) => number))
+    const lost = new Map(Object.entries(yields))
+    for (const [index, { pieces }] of (batch.goOnWith ?? []).entries()) {
+      const good = NITRIDED_ROUTE.slice(index).reduce((all, { process }) => all * (lost.get(process) ?? 1), 1)
+      const enough = (of: number) => (good === 1 ? Number(of >= 12) : 1 - jstat.binomial.cdf(11, of, good))
+      expect(enough(pieces)).toBeGreaterThanOrEqual(0.95)
+      if (pieces > 12) expect(enough(pieces - 1)).toBeLessThan(0.95)
+    }
+    expect(batch.goOnWith?.[0]?.pieces).toBe(batch.numbered)
+    expect(batch.goOnWith?.at(-1)?.pieces).toBe(12)
   })
 
   it('needs no coupon where nothing is hardened, and no spare where nothing is lost', () => {

@@ -34,6 +34,7 @@ export const EVERY_FIELD: EveryField<Plan> = {
     yield: 0.9,
     extras: [{ what: 'coupon', pieces: 1, marks: ['C'] }],
     numbered: 15,
+    goOnWith: [{ operation: 10, pieces: 15 }],
   },
   operations: EVERY_OPERATION_FIELD,
   stock: [

@@ -4,6 +4,8 @@ declare module 'jstat' {
     readonly cdf: (x: number, ...shape: number[]) => number
     readonly inv: (q: number, ...shape: number[]) => number
   }
-  const jstat: Readonly<Record<'chisquare' | 'centralF' | 'studentt' | 'noncentralt' | 'normal', Distribution>>
+  const jstat: Readonly<Record<'chisquare' | 'centralF' | 'studentt' | 'noncentralt' | 'normal', Distribution>> & {
+    readonly binomial: { readonly cdf: (successes: number, trials: number, chance: number) => number }
+  }
   export = jstat
 }

@@ -83,22 +83,27 @@ export function materialView(plan: Plan, figures: PaperFigures, slips: readonly 
   }
 }
 
-/** What is fetched before the batch begins, with the operations that ask for it. */
-function kitRows({ operations, inspection }: Plan): readonly KitRow[] {
-  const house = operations.filter(({ place, process }) => place === 'house' && process !== 'inspect')
-  const tools = house.flatMap(({ number, steps }) => steps.map(({ tool }) => ({ tool, number })))
-  const numbers = new Set(operations.filter(({ place }) => place === 'house').map(({ number }) => number))
-  const gauges = inspection.characteristics
-    .filter(({ operation }) => numbers.has(operation))
-    .map(({ gauge, operation }) => ({ tool: gauge, number: operation }))
+type KitItem = Plan['kit'][number]
+
+/** What is fetched before the batch begins, with the operations that ask for it; what the works has none of is bought or borrowed in time. */
+function kitRows({ kit }: Plan): readonly KitRow[] {
+  const isGauge = ({ kind }: KitItem): boolean => kind.endsWith(' gauge')
   return [
-    { what: 'Tools', items: listed(tools) },
-    { what: 'Gauges', items: listed(gauges) },
+    { what: 'Tools', items: listed(kit.filter(one => one.have && !isGauge(one))) },
+    { what: 'Gauges', items: listed(kit.filter(one => one.have && isGauge(one))) },
+    { what: 'To get', items: listed(kit.filter(one => !one.have)) },
   ].filter(({ items }) => items !== '')
 }
 
-function listed(uses: readonly { readonly tool: string; readonly number: number }[]): string {
-  const by = new Map<string, Set<number>>()
-  for (const { tool, number } of uses) by.set(tool, (by.get(tool) ?? new Set()).add(number))
-  return [...by].map(([tool, numbers]) => `${tool} (${[...numbers].join(', ')})`).join('; ')
+/** Each once, as many as the operation asks most of. */
+function listed(items: readonly KitItem[]): string {
+  const names = [...new Set(items.map(({ what }) => what))]
+  return names
+    .map(name => {
+      const uses = items.filter(({ what }) => what === name)
+      const most = Math.max(...uses.map(({ quantity }) => quantity))
+      const numbers = [...new Set(uses.map(({ operation }) => operation))].join(', ')
+      return `${most > 1 ? `${most}\u00a0×\u00a0` : ''}${name.replace(/, to get$/, '')} (${numbers})`
+    })
+    .join('; ')
 }

@@ -22,7 +22,13 @@ export type RouteCardView = {
     readonly where: string
     readonly setup: string
     readonly piece: string
+    /** Fewest pieces to go on with. */
+    readonly least: string
+    /** Day on which it is to be done, or back from outside; nothing where the batch has no day to begin. */
+    readonly due: string
   }[]
+  /** What the dates come to: when all is done, and the day that can be promised. */
+  readonly delivery: string
   readonly calendar: readonly {
     readonly number: string
     readonly name: string
@@ -57,7 +63,12 @@ export function routeCardView(plan: Plan, figures: PaperFigures): RouteCardView 
       where: whereOf(operation),
       setup: inHouse(operation) ? minutes(operation.time.setup) : DASH,
       piece: inHouse(operation) ? minutes(operation.time.each) : DASH,
+      least: String(batch.goOnWith?.find(one => one.operation === operation.number)?.pieces ?? ''),
+      due: plan.calendar?.find(one => one.operation === operation.number)?.to ?? '',
     })),
+    delivery: plan.delivery
+      ? `begin ${plan.delivery.begins}; all done ${plan.delivery.ends.usual}; to be promised for ${plan.delivery.promise.date}`
+      : '',
     calendar: operations.map(operation => ({
       number: String(operation.number),
       name: operation.name,
