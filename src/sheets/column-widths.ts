@@ -40,9 +40,11 @@ export function columnWidths(
 function tightened(needs: readonly ColumnNeed[], widths: readonly Point[], short: Point): readonly Point[] {
   const room = needs.map(({ least }, index) => (widths[index] ?? least) - least)
   const given = room.reduce((total, each) => total + each, 0)
-  if (given >= short) return widths.map((each, index) => each - ((room[index] ?? 0) * short) / given)
+  if (given > 0 && given >= short) return widths.map((each, index) => each - ((room[index] ?? 0) * short) / given)
   const words = needs.reduce((total, { least }) => total + least, 0)
-  return needs.map(({ least }) => (least * (words + given - short)) / words)
+  // Columns without a word have nothing to give; more of them than the sheet has room for have no width.
+  const share = words > 0 ? Math.max(0, words + given - short) / words : 0
+  return needs.map(({ least }) => least * share)
 }
 
 function sharers(needs: readonly ColumnNeed[]): readonly number[] {

@@ -23,6 +23,26 @@ describe('widths of columns', () => {
     )
   })
 
+  it('are numbers, and none below nothing, whichever columns are empty and however many there are', () => {
+    const maybeEmpty = fc.oneof(column, fc.constant({ least: 0, most: 0, writes: false }))
+    fc.assert(
+      fc.property(fc.array(maybeEmpty, { minLength: 1, maxLength: 120 }), fc.boolean(), (needs, stretch) => {
+        for (const width of columnWidths(needs, 500, 6, stretch)) expect(width).toBeGreaterThanOrEqual(0)
+      }),
+    )
+    expect(
+      columnWidths(
+        [
+          { least: 0, most: 0, writes: false },
+          { least: 494, most: 494, writes: false },
+        ],
+        500,
+        6,
+        true,
+      ),
+    ).toEqual([0, 494])
+  })
+
   it('take from what a template gives a column before a word is cut', () => {
     const needs = [
       { least: 40, most: 120, fixed: 130, writes: false },
