@@ -83,10 +83,11 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
   },
   traveller: {
     summary: 'the packet of paper that goes round the shop with the batch',
-    says: `Issues the packet of every part into a folder of its own, OUT/PART-REVISION-BATCH, and prints the names of the files. Each reader has a document: floor.pdf goes round with the pieces, inspection.pdf is the inspector's, order-1-FIRM.pdf and so on go out with the pieces; packet.html is the file copy, which has all of them and open questions, stock and workings too; plan.json is the plan as issued. The same input gives the same bytes. What is issued is kept: for the same part and batch a plan of another fingerprint is refused, but with --force, when every sheet says what it replaces. --sheet prints lost sheets again from plan.json, by operation number or name, each marked as a copy. A plan with errors gets no paper. ${BESIDE}`,
+    says: `Issues the packet of every part into a folder of its own, OUT/PART-REVISION-BATCH, and prints the names of the files. Each reader has a document: floor.pdf goes round with the pieces, inspection.pdf is the inspector's, order-1-FIRM.pdf and so on go out with the pieces; packet.html is the file copy, which has all of them and open questions, stock and workings too; plan.json is the plan as issued. The same input gives the same bytes. What is issued is kept: for the same part and batch a plan of another fingerprint is refused, but with --force, when every sheet says what it replaces. --sheet prints lost sheets again from plan.json, by operation number or name, each marked as a copy. --labels prints labels.pdf besides: a tag for each piece and a label for the box of each visit, with their codes, on a grid of labels in the middle of the sheet. A plan with errors gets no paper. ${BESIDE}`,
     examples: [
       'linerwright traveller parts/OX-098-21.yaml --batch 2631 --quantity 24',
       'linerwright traveller parts/OX-098-21.yaml --batch 2631 --sheet 80,ports',
+      'linerwright traveller parts/OX-098-21.yaml --batch 2631 --labels 70x37',
     ],
   },
   subcontract: {

@@ -64,7 +64,7 @@ export function writeIssued({
   return written
 }
 
-const OURS = /[\\/](?:floor|inspection|order-\d+-[^\\/]*|[^\\/]*-copy|packet)\.(?:pdf|html)$/
+const OURS = /[\\/](?:floor|inspection|order-\d+-[^\\/]*|labels|[^\\/]*-copy|packet)\.(?:pdf|html)$/
 
 /** The plan as issued in that folder, to print sheets of it again. */
 export function issuedPlan(of: Issued, options: Options, world: World): Plan {

@@ -1,6 +1,7 @@
 import { InvalidArgumentError } from 'commander'
 import type { Units } from '../figures.ts'
 import { READERS, RESULTS_READERS, type Reader, type ResultsReader } from '../reader.ts'
+import type { LabelGrid } from '../sheets/labels.ts'
 
 /** Options that most commands share, as commander hands them over. */
 export type Options = {
@@ -30,6 +31,8 @@ export type Options = {
   readonly for?: readonly Reader[]
   /** Sheets of the issued plan to print again. */
   readonly sheet?: readonly string[]
+  /** Sheet of labels to print tags and box labels on. */
+  readonly labels?: LabelGrid
   /** Put the schema beside a new file. */
   readonly schema?: boolean
   /** A fault of the program shows where. */
@@ -68,6 +71,20 @@ export function listed(text: string): readonly string[] {
   const names = text.split(',').map(name => name.trim())
   if (names.includes('')) throw new InvalidArgumentError(`names with commas between them are wanted, got "${text}"`)
   return [...new Set(names)]
+}
+
+/** `70x37`, or `63.5x38.1/66x38.1` where labels do not touch: a label, and from one label to the next. Millimetres. */
+export function labelGrid(text: string): LabelGrid {
+  const found = /^(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?)(?:\/(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?))?$/.exec(text)
+  const [width = 0, height = 0, across = width, down = height] =
+    found?.slice(1).flatMap(size => (size ? [Number(size)] : [])) ?? []
+  if (width === 0 || height === 0)
+    throw new InvalidArgumentError(
+      `width and height of a label in mm are wanted, as 70x37, or 63.5x38.1/66x38.1 with the pitch, got "${text}"`,
+    )
+  if (across < width || down < height)
+    throw new InvalidArgumentError(`the pitch behind the slash is no less than the label before it, got "${text}"`)
+  return { width, height, pitch: { across, down } }
 }
 
 /** Gathers an option that may be given several times. */

@@ -2,7 +2,16 @@ import { Argument, Command, CommanderError, Option } from 'commander'
 import { withoutControls } from '../refusal.ts'
 import { type CommandName, EXIT_STATUS, HELP } from './help.ts'
 import type { NewKind } from './new.ts'
-import { calendarDate, gathered, listed, readers, resultsReaders, wholeNumber, wholeNumbers } from './options.ts'
+import {
+  calendarDate,
+  gathered,
+  labelGrid,
+  listed,
+  readers,
+  resultsReaders,
+  wholeNumber,
+  wholeNumbers,
+} from './options.ts'
 import { complain, wantsTrace } from './outer-shell.ts'
 import { VERSION } from './version.ts'
 import type { View } from './view.ts'
@@ -109,6 +118,11 @@ function describe(world: World, ended: (status: number) => void): Command {
       '--sheet <names>',
       'print these sheets of the issued plan again, as 80,ports, and plan nothing anew',
       listed,
+    )
+    .option(
+      '--labels <size>',
+      'print labels.pdf too, a tag a piece and a label a box, on sheets of labels of this size in mm, as 70x37, or with the pitch behind a slash',
+      labelGrid,
     )
     .action(async (files, options) => ended(await (await import('./traveller.ts')).traveller(files, options, world)))
 

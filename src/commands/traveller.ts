@@ -1,4 +1,5 @@
 import { hasErrors } from '../finding.ts'
+import { labels } from '../sheets/labels.ts'
 import { packet } from '../sheets/packet.ts'
 import { planToIssue, writeIssued } from './issue.ts'
 import { jsonText } from './json.ts'
@@ -28,8 +29,14 @@ export async function traveller(files: readonly string[], options: Options, worl
       return { file, written: [], failed: true }
     }
     const issued = planToIssue(plan, options, beside)
+    const tags = options.labels && (await labels(issued, options.labels, paper))
     const printed = await packet(issued, paper)
-    return { file, written: writeIssued({ plan: issued, printed, options, world: beside }), failed: false }
+    const documents = [...printed.documents, ...(tags ? [{ name: 'labels', pdf: tags }] : [])]
+    return {
+      file,
+      written: writeIssued({ plan: issued, printed: { ...printed, documents }, options, world: beside }),
+      failed: false,
+    }
   }
   const { results, failed, status } = await overEach({
     files: partsAmong(files, world),

@@ -69,10 +69,8 @@ export function aboutOf(plan: Plan, { template, corner, names }: SheetId): Pool 
     case 'route-card':
     case 'calendar':
       return poolOf(everywhere, material, routed, plan.findings)
-    case 'material': {
-      const kit = [operations.flatMap(({ steps }) => steps.map(({ tool }) => tool)), checks.map(({ gauge }) => gauge)]
-      return poolOf(worked, material, kit)
-    }
+    case 'material':
+      return poolOf(worked, material, plan.kit)
     case 'operation':
       return poolOf(worked, plan.plating)
     case 'bench':
