@@ -67,9 +67,13 @@ export type ReadList = {
   readonly findings: readonly Finding[]
 }
 
-function longList(head: CsvRow, body: readonly CsvRow[], { file, numberAt }: CsvReader): ReadList {
+/** What is wrong with the line that names the columns. */
+function headFindings(head: CsvRow, names: readonly string[], file: string): Finding[] {
   const findings: Finding[] = []
-  const names = head.cells.map(cell => cell.trim().toLowerCase())
+  if (!names.some(name => KNOWN.has(name))) {
+    const hint = `${RESULT_COLUMNS.join(', ')}; or --columns for a list of another kind`
+    return [errorAt('input/missing-key', 'the first line does not name the columns', placeInRow(file, head, 0), hint)]
+  }
   for (const [index, name] of names.entries()) {
     const at = placeInRow(file, head, index)
     if (!KNOWN.has(name))
@@ -94,10 +98,30 @@ function longList(head: CsvRow, body: readonly CsvRow[], { file, numberAt }: Csv
           'its first line names the columns',
         ),
       )
+  return findings
+}
+
+/** A line that was cut off has lost a reading, and one with a cell too many has them in other columns. */
+function lengthFindings(head: CsvRow, row: CsvRow, needed: number, file: string): readonly Finding[] {
+  const [has, wants] = [row.cells.length, head.cells.length]
+  const isLong = row.cells.slice(wants).some(cell => cell.trim() !== '')
+  if (has > needed && !isLong) return []
+  const hint = isLong ? 'a decimal comma? write 48.0012' : 'write all cells, and leave those empty that say nothing'
+  const at = placeInRow(file, row, Math.min(has, wants) - 1)
+  return [errorAt('input/unreadable', `the line has ${has} cells, and the first line names ${wants}`, at, hint)]
+}
+
+function longList(head: CsvRow, body: readonly CsvRow[], { file, numberAt }: CsvReader): ReadList {
+  const names = head.cells.map(cell => cell.trim().toLowerCase())
+  const findings = headFindings(head, names, file)
   if (findings.length > 0) return { head: {}, readings: [], findings }
   const index = (name: ResultColumn) => names.indexOf(name)
   const heads = new Map<ResultColumn, { readonly text: string; readonly at: Place }>()
+  const needed = Math.max(...NEEDED.map(index))
   const readings = body.flatMap((row): readonly Reading[] => {
+    const off = lengthFindings(head, row, needed, file)
+    findings.push(...off)
+    if (off.length > 0) return []
     const text = (name: ResultColumn): string | undefined => {
       const cell = (row.cells[index(name)] ?? '').trim()
       return cell === '' ? undefined : cell
