@@ -43,12 +43,21 @@ export function keepRow({
 
 /** What planning with the row would ask for instead: stock on diameter, case, hours in the furnace. */
 export function savedBy(
-  plan: Plan,
-  part: Part,
-  shop: Shop,
+  {
+    plan,
+    part,
+    shop,
+    asIssued,
+  }: {
+    readonly plan: Plan
+    readonly part: Part
+    readonly shop: Shop
+    /** Nothing has changed since it was issued: it is what would be planned today. */
+    readonly asIssued: boolean
+  },
   { loaded, row, world }: { readonly loaded: Loaded; readonly row: Measured; readonly world: World },
 ): string {
-  const now = wholePlan(part, shop, loaded, world).plan
+  const now = asIssued ? plan : wholePlan(part, shop, loaded, world).plan
   const then = wholePlan(part, { ...shop, measured: [...shop.measured, row] }, loaded, world).plan
   if (!now || !then) return 'With this row the part could not be planned: check says why.\n'
   const stock = then.stock.flatMap(entry => {

@@ -72,11 +72,12 @@ export async function record(
   }
   const issued: Entry = { issued: plan.fingerprint, date: plan.date, pieces: plan.batch.start }
   const text = bookWith(bookText, [issued, ...[...said, ...lost].map(results => entryOf(results, hashOf(results)))])
-  const entries = inOrder(readBook(text).entries.filter((entry): entry is ResultsEntry => 'results' in entry))
+  const all = readBook(text).entries
+  const entries = inOrder(all.filter((entry): entry is ResultsEntry => 'results' in entry))
   const tray = options.pair === undefined ? undefined : readPistons(world.readText(options.pair), options.pair)
   const wanted = clearanceOf(options)
   const recorded = recordBatch({ plan, entries, yields: yieldsOf(plan, shop), gaugesFor: finerIn(shop) })
-  const added = readBook(text).entries.length - before.length
+  const added = all.length - before.length
   const pairing =
     tray?.pistons && wanted
       ? pairBatch({
@@ -94,7 +95,7 @@ export async function record(
   if (options.keep && proposed)
     keepRow({ text: loaded.texts.shop, file: loaded.texts.shopFile, row: proposed.row, world })
   if (said.length + lost.length > 0 && added > 0) world.write({ path: bookFile, content: text })
-  const all = [...findings, ...(tray?.findings ?? []), ...recorded.findings, ...moved]
+  const everything = [...findings, ...(tray?.findings ?? []), ...recorded.findings, ...moved]
   const { findings: _, ...data } = recorded
   world.out(
     options.json
@@ -107,17 +108,17 @@ export async function record(
           ...(pairing && { pairing }),
           ...(proposed && { measured: proposed }),
           ...(written.length > 0 && { written }),
-          findings: all,
+          findings: everything,
         })
       : recordedText(plan, recorded, options) +
           (proposed
-            ? `\n${proposalText(proposed)}${savedBy(plan, loaded.part, shop, { loaded, row: proposed.row, world })}`
+            ? `\n${proposalText(proposed)}${savedBy({ plan, part: loaded.part, shop, asIssued: moved.length === 0 }, { loaded, row: proposed.row, world })}`
             : '') +
           (pairing ? pairingText(pairing, options) : '') +
           written.map(path => `${path}\n`).join(''),
   )
-  reportBeside(all, world)
-  return hasErrors(all) ? STATUS.errors : STATUS.fine
+  reportBeside(everything, world)
+  return hasErrors(everything) ? STATUS.errors : STATUS.fine
 }
 
 function readAny(

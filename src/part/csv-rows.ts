@@ -45,9 +45,11 @@ export function csvRows(text: string, delimiter: string, file: string): readonly
 function startsOf(line: string, delimiter: string): readonly number[] {
   const starts = [1]
   let quoted = false
-  for (const [index, letter] of [...line].entries()) {
+  let column = 0
+  for (const letter of line) {
+    column++
     if (letter === '"') quoted = !quoted
-    else if (letter === delimiter && !quoted) starts.push(index + 2)
+    else if (letter === delimiter && !quoted) starts.push(column + 1)
   }
   return starts
 }

@@ -1,6 +1,6 @@
 import type { Limits } from '../limits.ts'
-import { BLACK, CUT, circle, DASHED, line, OUTLINE, polygon, SHADE, SMALL, THIN, text } from './marks.ts'
-import type { Mark, Measure, Picture, Point } from './picture.ts'
+import { BLACK, CUT, DASHED, line, OUTLINE, polygon, SHADE, SMALL, THIN, text } from './marks.ts'
+import type { Mark, Measure, PathStep, Picture, Point } from './picture.ts'
 import { onPaper } from './picture.ts'
 
 /** One reading or one span of readings of a piece. */
@@ -27,12 +27,12 @@ const TITLE_ROOM: Point = SMALL + onPaper(2)
 const SERIAL_ROOM: Point = SMALL + onPaper(1)
 const PLOT_HEIGHT: Point = onPaper(18)
 const GAP: Point = onPaper(1.5)
-const DOT: Point = onPaper(0.9)
+const DOT: Point = onPaper(1)
 /** More pieces than that have no room for each number. */
 const PITCH: Point = onPaper(4)
 
 /**
- * Readings of a batch against their limits, a piece beside the other: a bar from the least to the most of each, a full dot where it is
+ * Readings of a batch against their limits, a piece beside the other: a bar from the least to the most of each, a full mark where it is
  * in limits, an open one where it is in doubt, a cross where it is out. Grey: the guard bands, in which no reading settles anything.
  */
 export function drawReadingStrip(strip: Strip, width: Point, measure: Measure): Picture {
@@ -47,6 +47,10 @@ export function drawReadingStrip(strip: Strip, width: Point, measure: Measure): 
   const y = (value: number): Point => bottom - ((value - low) / (high - low)) * PLOT_HEIGHT
   const pitch = (width - left) / Math.max(1, pieces.length)
   const every = Math.ceil(PITCH / pitch)
+  const placed = pieces.map(({ serial, least, most, verdict }, index): Placed => {
+    const [from, to] = [y(least), y(most)]
+    return { serial, verdict, x: left + (index + 0.5) * pitch, from, to }
+  })
   const held = (value: Point): Point => Math.min(bottom, Math.max(top, value))
   const bands = marked.flatMap(({ limit }): readonly Mark[] => {
     const [above, below] = [held(y(limit + guard)), held(y(limit - guard))]
@@ -71,15 +75,10 @@ export function drawReadingStrip(strip: Strip, width: Point, measure: Measure): 
       ...bands,
       line({ x: left, y: top }, { x: left, y: bottom }, THIN),
       ...names.map(({ label, at }) => text({ x: left - GAP, y: at }, label, { anchor: 'end' })),
-      ...pieces.flatMap((piece, index) => {
-        const x = left + (index + 0.5) * pitch
-        return [
-          ...pieceMarks(piece, x, y),
-          ...(index % every === 0
-            ? [text({ x, y: bottom + SERIAL_ROOM - onPaper(0.5) }, piece.serial, { anchor: 'middle' })]
-            : []),
-        ]
-      }),
+      ...pieceMarks(placed),
+      ...placed
+        .filter((_, index) => index % every === 0)
+        .map(({ serial, x }) => text({ x, y: bottom + SERIAL_ROOM - onPaper(0.5) }, serial, { anchor: 'middle' })),
     ],
   }
 }
@@ -112,16 +111,43 @@ function apart(names: readonly { readonly label: string; readonly at: Point }[])
   ]
 }
 
-function pieceMarks({ least, most, verdict }: StripPiece, x: Point, y: (value: number) => Point): readonly Mark[] {
-  const [from, to] = [y(least), y(most)]
-  const middle = { x, y: (from + to) / 2 }
-  const bar = from - to > 2 * DOT ? [line({ x, y: from }, { x, y: to }, verdict === 'in doubt' ? DASHED : OUTLINE)] : []
-  if (verdict === 'in limits') return [...bar, circle(middle, DOT, { fill: BLACK })]
-  if (verdict === 'in doubt') return [...bar, circle(middle, DOT, { stroke: THIN, fill: { grey: 1 } })]
-  const arm = 1.4 * DOT
-  return [
-    ...bar,
-    line({ x: x - arm, y: middle.y - arm }, { x: x + arm, y: middle.y + arm }, CUT),
-    line({ x: x - arm, y: middle.y + arm }, { x: x + arm, y: middle.y - arm }, CUT),
+type Placed = Pick<StripPiece, 'serial' | 'verdict'> & { readonly x: Point; readonly from: Point; readonly to: Point }
+
+/** All of one kind as one path: a strip of two hundred pieces has as few marks as one of ten. */
+function pieceMarks(pieces: readonly Placed[]): readonly Mark[] {
+  const of = (verdict: StripPiece['verdict']) => pieces.filter(piece => piece.verdict === verdict)
+  const bars = (some: readonly Placed[]) =>
+    some.filter(({ from, to }) => from - to > 2 * DOT).flatMap(({ x, from, to }) => stroke(x, from, x, to))
+  const dots = (some: readonly Placed[]) => some.flatMap(dot)
+  const [inside, doubtful, out] = [of('in limits'), of('in doubt'), of('out')]
+  const drawn: readonly (readonly [readonly PathStep[], Omit<Extract<Mark, { kind: 'path' }>, 'kind' | 'steps'>])[] = [
+    [bars([...inside, ...out]), { stroke: OUTLINE }],
+    [bars(doubtful), { stroke: DASHED }],
+    [dots(inside), { fill: BLACK }],
+    [dots(doubtful), { stroke: THIN, fill: { grey: 1 } }],
+    [out.flatMap(cross), { stroke: CUT }],
   ]
+  return drawn.flatMap(([steps, how]) => (steps.length > 0 ? [{ kind: 'path', steps, ...how }] : []))
+}
+
+const stroke = (x1: Point, y1: Point, x2: Point, y2: Point): readonly PathStep[] => [
+  { to: 'move', x: x1, y: y1 },
+  { to: 'line', x: x2, y: y2 },
+]
+
+/** Standing on its corner: seen from arm's length as round as a dot is. */
+function dot({ x, from, to }: Placed): readonly PathStep[] {
+  const y = (from + to) / 2
+  return [
+    { to: 'move', x, y: y - DOT },
+    { to: 'line', x: x + DOT, y },
+    { to: 'line', x, y: y + DOT },
+    { to: 'line', x: x - DOT, y },
+    { to: 'close' },
+  ]
+}
+
+function cross({ x, from, to }: Placed): readonly PathStep[] {
+  const [y, arm] = [(from + to) / 2, 1.2 * DOT]
+  return [...stroke(x - arm, y - arm, x + arm, y + arm), ...stroke(x - arm, y + arm, x + arm, y - arm)]
 }

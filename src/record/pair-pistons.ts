@@ -35,8 +35,6 @@ export type Left = {
 /** Least and most clearance, and the one wanted: the middle where nobody says. */
 export type Clearance = { readonly least: Millimetre; readonly most: Millimetre; readonly wanted: Millimetre }
 
-type Choice = { readonly pairs: number; readonly squares: number; readonly step: 'pair' | 'bore' | 'piston' }
-
 /** In thousandths of a micrometre, so that equal sums are equal. */
 const fine = (value: Millimetre): number => Math.round(value * 1e6)
 
@@ -112,40 +110,52 @@ function bestInOrder(
   inside: readonly (readonly boolean[])[],
   limit: number,
 ): readonly (readonly [number, number])[] {
-  const columns = offs[0]?.length ?? 0
-  const start: Choice = { pairs: 0, squares: 0, step: 'bore' }
-  const table: Choice[][] = [Array.from({ length: columns + 1 }, () => ({ ...start, step: 'piston' as const }))]
-  for (const [i, row] of offs.entries()) {
-    const above = table[i] ?? []
-    const line: Choice[] = [start]
-    for (const [j, off] of row.entries()) {
-      const without = better({ ...at(above, j + 1), step: 'bore' }, { ...at(line, j), step: 'piston' })
-      const before = at(above, j)
-      const allowed = inside[i]?.[j] === true && Math.abs(off) <= limit
-      line.push(
-        allowed
-          ? better({ pairs: before.pairs + 1, squares: before.squares + off ** 2, step: 'pair' }, without)
-          : without,
-      )
+  const [rows, columns] = [offs.length, offs[0]?.length ?? 0]
+  const width = columns + 1
+  // One line of the table after the other: so many pairs, the sum of their squares, and the step that led there.
+  const pairs = new Int32Array((rows + 1) * width)
+  const squares = new Float64Array((rows + 1) * width)
+  const steps = new Uint8Array((rows + 1) * width)
+  for (let i = 1; i <= rows; i++) {
+    const [row, free] = [offs[i - 1], inside[i - 1]]
+    for (let j = 1; j <= columns; j++) {
+      const [here, above, left, before] = [
+        i * width + j,
+        (i - 1) * width + j,
+        i * width + j - 1,
+        (i - 1) * width + j - 1,
+      ]
+      let [from, step] = [above, BORE]
+      // The first stays where both are as good.
+      if (isBetter(pairs, squares, left, above)) [from, step] = [left, PISTON]
+      let [most, least] = [pairs[from] ?? 0, squares[from] ?? 0]
+      const off = row?.[j - 1] ?? 0
+      if (free?.[j - 1] && Math.abs(off) <= limit) {
+        const [count, sum] = [(pairs[before] ?? 0) + 1, (squares[before] ?? 0) + off ** 2]
+        if (count > most || (count === most && sum <= least)) [most, least, step] = [count, sum, PAIR]
+      }
+      pairs[here] = most
+      squares[here] = least
+      steps[here] = step
     }
-    table.push(line)
   }
   const chosen: (readonly [number, number])[] = []
-  for (let [i, j] = [offs.length, columns]; i > 0 && j > 0; ) {
-    const { step } = at(table[i] ?? [], j)
-    if (step === 'pair') chosen.unshift([i - 1, j - 1])
-    if (step !== 'piston') i--
-    if (step !== 'bore') j--
+  for (let [i, j] = [rows, columns]; i > 0 && j > 0; ) {
+    const step = steps[i * width + j]
+    if (step === PAIR) chosen.unshift([i - 1, j - 1])
+    if (step !== PISTON) i--
+    if (step !== BORE) j--
   }
   return chosen
 }
 
-const NOTHING: Choice = { pairs: 0, squares: 0, step: 'bore' }
-const at = (line: readonly Choice[], j: number): Choice => line[j] ?? NOTHING
+/** Steps through both lists: a bore without a piston, a piston without a bore, a pair. */
+const [BORE, PISTON, PAIR] = [0, 1, 2]
 
-/** The first stays where both are as good. */
-const better = (one: Choice, other: Choice): Choice =>
-  other.pairs > one.pairs || (other.pairs === one.pairs && other.squares < one.squares) ? other : one
+const isBetter = (pairs: Int32Array, squares: Float64Array, one: number, other: number): boolean => {
+  const [more, fewer] = [pairs[one] ?? 0, pairs[other] ?? 0]
+  return more > fewer || (more === fewer && (squares[one] ?? 0) < (squares[other] ?? 0))
+}
 
 /** Standard uncertainty of a clearance, of those of bore and piston. */
 export const clearanceUncertainty = (bore: Millimetre, piston: Millimetre): Millimetre => Math.hypot(bore, piston)

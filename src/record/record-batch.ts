@@ -10,7 +10,7 @@ import { type GrindingList, grindingLists } from './in-hand.ts'
 import { type FinerGauge, type Judged, judgeResults } from './judge-results.ts'
 import { type Learnt, learn } from './learn.ts'
 import { meanOf, spreadOf } from './learnt-growth.ts'
-import { askAgain, type RunChart, runChart, type Trend, trendOf } from './run-of-pieces.ts'
+import { askAgain, leanOf, type RunChart, runChart, type Trend, trendOf } from './run-of-pieces.ts'
 import { type Standing, standingOf, type Yields } from './standing.ts'
 
 /** One characteristic over the batch. */
@@ -117,10 +117,10 @@ function columnsOf(judged: readonly Judged[]): readonly Column[] {
       const middles = pieces.map(({ form }) => form.mean)
       // A size with two limits: form and run-out are skewed and end at nought.
       const sized = lower !== undefined && upper !== undefined
-      const trend = sized ? trendOf(middles) : undefined
-      const leans = trend !== undefined && trend.chance < 0.05
+      const lean = sized ? leanOf(middles) : undefined
+      const trend = lean && lean.chance < 0.05 ? trendOf(middles) : undefined
       const able =
-        sized && !leans
+        sized && !trend
           ? capability(middles, limits, middles.length > 1 ? factorOf(middles.length) : undefined)
           : undefined
       const chart = sized ? runChart(middles) : undefined
@@ -141,7 +141,7 @@ function columnsOf(judged: readonly Judged[]): readonly Column[] {
           out: count('out'),
           ...(able && { capability: able }),
           ...(chart && { chart }),
-          ...(leans && { trend }),
+          ...(trend && { trend }),
         },
       ]
     })

@@ -42,12 +42,19 @@ export type Trend = {
 
 const rising = (values: readonly number[]): number => {
   let sum = 0
-  for (const [i, one] of values.entries()) for (const other of values.slice(i + 1)) sum += Math.sign(other - one)
+  for (let i = 0; i < values.length; i++)
+    for (let j = i + 1; j < values.length; j++) sum += Math.sign((values[j] ?? 0) - (values[i] ?? 0))
   return sum
 }
 
 /** Does a run lean? Exact up to twenty pieces without ties, by the normal approximation beyond. Range: five pieces or more. */
 export function trendOf(values: readonly number[]): Trend | undefined {
+  const lean = leanOf(values)
+  return lean && { ...lean, slope: theilSen(values) }
+}
+
+/** The same without its slope, which takes every pair of pieces in order. */
+export function leanOf(values: readonly number[]): Omit<Trend, 'slope'> | undefined {
   const n = values.length
   if (n < 5) return undefined
   const S = rising(values)
@@ -55,7 +62,7 @@ export function trendOf(values: readonly number[]): Trend | undefined {
   for (const value of values) groups.set(value, (groups.get(value) ?? 0) + 1)
   const ties = [...groups.values()].filter(count => count > 1)
   const chance = n > 20 || ties.length > 0 ? chanceByNormal(S, n, ties) : exactChance(S, n)
-  return { S, chance, slope: theilSen(values) }
+  return { S, chance }
 }
 
 const varianceOfS = (n: number, ties: readonly number[]): number =>

@@ -166,7 +166,7 @@ export const BAD_RESULTS: readonly (readonly [what: string, file: string, text: 
   ['a list without a column for the value', 'r.csv', `${csv().replace('value,', '')}`, '1:1 error input/missing-key'],
   ['a word in the column of values', 'r.csv', csv(row('1', 'seat', 'good')), '2:35 error input/unreadable'],
   ['a row that is too short', 'r.csv', csv('OX-098-21,B'), '2:11 error input/unreadable'],
-  ['a decimal comma in a list with commas', 'r.csv', csv(row('1', 'seat', '55,13')), '2:38 error input/wrong-unit'],
+  ['a decimal comma in a list with commas', 'r.csv', csv(row('1', 'seat', '"55,13"')), '2:35 error input/unreadable'],
   [
     'a row of another batch',
     'r.csv',

@@ -114,9 +114,13 @@ describe('a strip of readings', () => {
   const { marks, width, height } = drawReadingStrip(strip, 240, typeface.measure)
 
   it('stands higher the larger the reading, inside its own frame', () => {
-    const dots = marks.filter(mark => mark.kind === 'circle')
-    expect(dots).toHaveLength(2)
-    expect(dots[1]?.y ?? 0).toBeLessThan(dots[0]?.y ?? 0)
+    // One path for all marks in limits, one for those in doubt: the first step of a mark is its top.
+    const tops = marks.flatMap(mark =>
+      mark.kind === 'path' && mark.steps.length === 5 && mark.fill?.grey !== 0.88 ? [mark.steps[0]] : [],
+    )
+    const [inLimits = Number.NaN, inDoubt = Number.NaN] = tops.map(step => (step && 'y' in step ? step.y : Number.NaN))
+    expect(tops).toHaveLength(2)
+    expect(inDoubt).toBeLessThan(inLimits)
     for (const mark of marks) {
       if (mark.kind !== 'line') continue
       expect(Math.min(mark.x1, mark.x2)).toBeGreaterThanOrEqual(0)
@@ -127,7 +131,7 @@ describe('a strip of readings', () => {
   })
 
   it('shades a guard band about each limit, as wide as the guard on either side', () => {
-    const shades = marks.flatMap(mark => (mark.kind === 'path' && mark.fill ? [mark.steps] : []))
+    const shades = marks.flatMap(mark => (mark.kind === 'path' && mark.fill?.grey === 0.88 ? [mark.steps] : []))
     expect(shades).toHaveLength(2)
     const limits = marks.filter(mark => mark.kind === 'line' && mark.x1 !== mark.x2 && mark.y1 === mark.y2)
     const scale =
