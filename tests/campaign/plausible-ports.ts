@@ -87,7 +87,8 @@ function rows(random: Random, bore: number, length: number): readonly Json[] {
       top,
       height,
       width,
-      corner: bore < 30 ? 1 : random.pick([1.5, 2]),
+      // Two corners and a straight between them go into the shorter side.
+      corner: Math.min(bore < 30 ? 1 : random.pick([1.5, 2]), rounded(Math.min(height, width) / 2 - 0.25, 0.25)),
     }))
   }).flat()
 }
