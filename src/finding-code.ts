@@ -86,6 +86,7 @@ type StockCode =
   | 'stock/release' // A side finished first moves when the case of the other is ground: grind that other side first.
   | 'stock/rests-on-growth' // A surface is cut past its finished size and counts on growth: measure the growth on a first article.
   | 'stock/thin' // The stock does not clean up at the worst place: leave more, or hold the set-up truer.
+  | 'stock/turned-closer' // The last soft cut is planned closer than usual, or the case would be too deep: turn it so, or ask for less.
   | 'stock/unused' // Stock is given for an operation that the route does not have: leave it out.
 
 /** Plated surfaces: src/plating, src/part. */

@@ -49,10 +49,10 @@ export type Issue = {
 export type Planned = { readonly plan?: Plan; readonly findings: readonly Finding[] }
 
 /** Assembles the Plan from every room, in the order that each needs the ones before. Computes nothing itself. */
-export function makePlan({ part, shop, batch: request, issue, order }: PlanRequest): Planned {
-  const begun = beginPlan(part, shop, request, order)
+export function makePlan({ part, shop: given, batch: request, issue, order }: PlanRequest): Planned {
+  const begun = beginPlan(part, given, request, order)
   if (!begun.rooms) return { findings: begun.findings }
-  const { route, stock, batch } = begun.rooms
+  const { route, stock, batch, shop } = begun.rooms
   const { operations } = route
 
   const ports = stock.asMilled

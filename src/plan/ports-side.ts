@@ -17,7 +17,7 @@ export function planPortsSide(
 ): { readonly plan?: PortsSide; readonly findings: readonly Finding[] } {
   const { rooms, findings: begun } = beginPlan(part, shop, request)
   if (!rooms?.stock.asMilled) return { findings: begun }
-  const { ports, fixture, gasExchange, findings: found } = planPorts(part, shop, rooms.stock.asMilled)
+  const { ports, fixture, gasExchange, findings: found } = planPorts(part, rooms.shop, rooms.stock.asMilled)
   const findings = byPlace([...begun, ...found])
   const { number, title, revision, kind } = part
   return {

@@ -3,6 +3,7 @@ import type { Part } from '../part/part.ts'
 import { planRoute } from '../route/plan-route.ts'
 import type { Shop } from '../shop/shop.ts'
 import { type AsCut, judgeAsCut } from '../stock/as-cut.ts'
+import { closerAs, stockAndShop } from '../stock/closer-turning.ts'
 
 /** The sizes that part and shop plan, judged by facts that came to light since; nothing where there is no route. */
 export function sizesAsCut({ part, shop, facts }: { readonly part: Part; readonly shop: Shop; readonly facts: Shop }): {
@@ -11,5 +12,6 @@ export function sizesAsCut({ part, shop, facts }: { readonly part: Part; readonl
 } {
   const { operations, findings } = planRoute(part, shop)
   if (hasErrors(findings)) return { findings }
-  return { judged: judgeAsCut({ part, shop, facts, operations }), findings }
+  const { shop: turned } = stockAndShop(part, shop, operations, { chances: false })
+  return { judged: judgeAsCut({ part, shop: turned, facts: closerAs(turned, facts), operations }), findings }
 }

@@ -2,6 +2,7 @@ import { type Finding, hasErrors } from '../finding.ts'
 import type { Part } from '../part/part.ts'
 import { planRoute, type Route } from '../route/plan-route.ts'
 import type { Shop } from '../shop/shop.ts'
+import { stockAndShop } from '../stock/closer-turning.ts'
 import { finishChains } from '../stock/finish-chain.ts'
 import { planStock } from '../stock/plan-stock.ts'
 import { type ChosenStock, chooseStock } from '../stock/settle-stock.ts'
@@ -47,9 +48,9 @@ export function planSweep(values: readonly number[], changedTo: (value: number) 
     const changed = changedTo(value)
     if ('findings' in changed) return { value, entries: [], serves: false, findings: changed.findings }
     last = keep(changed.part, changed.shop, last)
-    const { route, chosen } = last
+    const { route, chosen, turned = changed.shop } = last
     if (hasErrors(route.findings)) return { value, entries: [], serves: false, findings: route.findings }
-    const plan = planStock(changed.part, changed.shop, route.operations, {
+    const plan = planStock(changed.part, turned, route.operations, {
       chances: false,
       ...(chosen && { chosen, orderStands: true }),
     })
@@ -71,15 +72,23 @@ export function planSweep(values: readonly number[], changedTo: (value: number) 
   return { points, windows: windowsOf(points, allOk), surfaces: surfacesOf(points) }
 }
 
-type Kept = { readonly key: string; readonly shop: Shop; readonly route: Route; readonly chosen?: ChosenStock }
+type Kept = {
+  readonly key: string
+  readonly shop: Shop
+  /** The works as it turns this part. */
+  readonly turned?: Shop
+  readonly route: Route
+  readonly chosen?: ChosenStock
+}
 
 function keep(part: Part, shop: Shop, last: Kept | undefined): Kept {
   const key = JSON.stringify({ ...part, stock: undefined, places: undefined })
   if (last && last.key === key && last.shop === shop) return last
   const route = planRoute(part, shop)
   if (hasErrors(route.findings)) return { key, shop, route }
-  const chains = finishChains(SCRATCH, part, shop, route.operations)
-  return { key, shop, route, chosen: chooseStock(part, shop, chains, thinnestWall(part)) }
+  const { shop: turned } = stockAndShop(part, shop, route.operations, { chances: false })
+  const chains = finishChains(SCRATCH, part, turned, route.operations)
+  return { key, shop, turned, route, chosen: chooseStock(part, turned, chains, thinnestWall(part)) }
 }
 
 const isOk = (verdict: Verdict | undefined): boolean => verdict === 'ok' || verdict === 'marginal'

@@ -1,4 +1,5 @@
-import { fromBuiltIn, fromShop, type Origin } from '../known.ts'
+import { FINE_TURNED } from '../handbook/fine-turning.ts'
+import { fromBuiltIn, fromHandbook, fromShop, type Origin } from '../known.ts'
 import type { Shop } from './shop.ts'
 import { isOnHand } from './tools-to-get.ts'
 
@@ -22,6 +23,11 @@ const listed = (set: Shop['set'], list: string, name: string): Origin =>
     ? fromShop(`${list}, ${name}`)
     : fromBuiltIn(`built-in ${list}, ${name}: common practice, no source`)
 
+/** Stands among what is set for a habit that is kept closer for one part than the works usually keeps it. */
+export const closerOf = (key: string): string => `/habits/closer/${key}`
+
 /** Who gave a key of the fixture or of the habits, `sine-bar`, `yields/nitride`. */
-export const setting = ({ set }: Set, part: 'fixture' | 'habits', key: string): Origin =>
-  set.has(`/${part}/${key}`) ? fromShop(`${part}/${key}`) : fromBuiltIn('common practice, no source')
+export const setting = ({ set }: Set, part: 'fixture' | 'habits', key: string): Origin => {
+  if (part === 'habits' && set.has(closerOf(key))) return fromHandbook(FINE_TURNED.source)
+  return set.has(`/${part}/${key}`) ? fromShop(`${part}/${key}`) : fromBuiltIn('common practice, no source')
+}

@@ -18,16 +18,16 @@ describe('whatever the files say, the program refuses or plans: no fall, no hang
   })
 
   /**
-   * 1,902 are planned; the floor lies two standard deviations of such a draw (9.7) under that. Of the 98 refused, 55 ask for a
-   * case deeper or longer in the furnace than is usual, 21 for one that eats the wall, and 10 draw a port with corners that
-   * do not fit into it; eight have no stock that holds, a plating among them whose limits are closer than bore and bath.
+   * 1,957 are planned; the floor lies two standard deviations of such a draw (6.5) under that. Of the 43 refused, 17 carburise
+   * more of the wall than it bears, seven nitride deeper than the grade is nitrided however close it is turned, three ask for
+   * a hardness that the grade does not reach, and three for a plating whose limits are closer than bore and bath.
    */
-  it('2,000 plausible parts without a shop file: 94 of 100 are planned without an error', {
+  it('2,000 plausible parts without a shop file: 97 of 100 are planned without an error', {
     timeout: 1_800_000,
   }, async () => {
     const { done, faults, statuses, refusals } = await plannedWithoutShop(2000)
     expect(faults).toEqual([])
     expect(done).toBe(2000)
-    expect(statuses.get('status 0'), JSON.stringify([...refusals])).toBeGreaterThanOrEqual(1880)
+    expect(statuses.get('status 0'), JSON.stringify([...refusals])).toBeGreaterThanOrEqual(1944)
   })
 })
