@@ -4,7 +4,7 @@ import { drilledBore } from '../route/drilled-bore.ts'
 import { isNarrowRecess, roughedWith } from '../route/running-band.ts'
 import type { Shape } from '../shape.ts'
 import type { Millimetre } from '../units.ts'
-import { type Held, inChuckings } from './chuckings.ts'
+import { centresIn, type Held, inChuckings } from './chuckings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { turnFeatures } from './feature-turning.ts'
 import { finishBore, finishFace, finishOutside, springsWithin } from './finish-turning.ts'
@@ -118,7 +118,7 @@ function turnedRound({
     {
       chucking: {
         end: 'bottom',
-        grip: { surface: part.bore.length > 0 ? 'the 60° chamfers of the bore' : 'its centre holes', length: 0 },
+        grip: { surface: centresIn(part), length: 0 },
         stop: 'the live centre, driven by the end face',
         heldWith: 'centres',
         clocking: 'centres cleaned; runs with them',

@@ -3,7 +3,7 @@ import { PORTED_BORE, WHEEL_SPEED } from '../handbook/grinding-data.ts'
 import { told } from '../known.ts'
 import { toolsOf } from '../shop/tool.ts'
 import type { Millimetre } from '../units.ts'
-import { type Held, inChuckings } from './chuckings.ts'
+import { centresIn, type Held, inChuckings } from './chuckings.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
 import { dressing } from './dressing.ts'
 import { faceGrinding } from './grinding-face.ts'
@@ -61,7 +61,7 @@ export function grindOutside(task: CuttingTask): PlannedCuts {
 function groundOn({ operation, after, part, shop }: CuttingTask): Held['chucking'] {
   const clocking = `set true within ${operation.setTrue ?? shop.habits.mandrelRunout} mm off axis`
   if (operation.heldIn === 'centres') {
-    const surface = part.bore.length > 0 ? 'the 60° chamfers of the bore' : 'its centre holes'
+    const surface = centresIn(part)
     return {
       end: 'bottom',
       grip: { surface, length: 0 },

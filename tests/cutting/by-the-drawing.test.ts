@@ -26,7 +26,9 @@ hardening: {process: carburising, hardness: min 650 HV, depth: min 0.4}
     ['  bore: 10 ±0.1', 'the 60° chamfers of the bore'],
     ['', 'its centre holes'],
   ])('"%s" is turned end to end between %s', (bore, between) => {
-    expect(heldOf(planned(text(bore))).at(-1)).toBe(`bottom out of centres on ${between}`)
+    const centred = heldOf(planned(text(bore))).filter(held => held.includes('centres'))
+    expect(centred.length).toBeGreaterThan(1)
+    expect(new Set(centred)).toEqual(new Set([`bottom out of centres on ${between}`]))
   })
 })
 
@@ -46,18 +48,18 @@ material: {grade: 42CrMo4, hardness: 300 HV, temper: 620}
 body:
   length: 92 ±0.05
   outside:
-    - {to: 4, size: 62 h9, name: flange${more}}
-    - {to: 92, size: 55 g6, Ra: 0.8, name: seat}
+    - {to: 4, size: 62 h9, name: flange}
+    - {to: 92, size: 55 g6, Ra: 0.8, name: seat${more}}
   bore: {size: 48 H6, Ra: 0.3, cylindricity: 0.006}
   holes: [{name: oil, at: 90, depth: 60, size: ${holes}}]
 `
 
-  it('a chamfer of 0.5 at 45° is cut along its slope, 0.71 mm, with 2 mm before and after', () => {
-    const { time, tableFeed } = step(stepsOf(planned(liner(', chamfer: 0.5 x 45°', '3 H12'))), 'turn chamfer')
+  it('a lead of 1.5 at 15° is cut along its slope, 1.55 mm, with 2 mm before and after', () => {
+    const { time, tableFeed } = step(stepsOf(planned(liner(', lead: 1.5 x 15°', '3 H12'))), 'turn lead')
     // As cut it may be a little longer than drawn, for what comes off its surfaces.
     const run = (time - 0.03) * tableFeed - 4
-    expect(run).toBeGreaterThan(0.5 * Math.SQRT2 - 0.01)
-    expect(run).toBeLessThan(1.5 * Math.SQRT2)
+    expect(run).toBeGreaterThan(1.5 / Math.cos(Math.PI / 12) - 0.01)
+    expect(run).toBeLessThan(2 * 1.5)
   })
 
   // Common practice, no source: a drill leaves a hole within 0.05 mm, a reamer a closer one.
@@ -74,8 +76,10 @@ body:
 
 it('a plain bearing of soft steel is ground outside with half of the infeed that the handbook gives, read as on diameter', () => {
   // Machinery's Handbook, 31st ed., p. 1318: plain carbon and alloy steel, 0.002 in or 0.05 mm a pass, roughing.
-  const { steps } = cut(partOf(), stateOf('grind-outside', tube(60, 48), tube(59.9, 48)))
-  expect(step(steps, 'rough grind').feed).toBeLessThanOrEqual(0.025)
+  const machines = BUILT_IN_SHOP.machines.map(machine => ({ ...machine, power: 100 }))
+  const state = stateOf('grind-outside', tube(60, 48), tube(59.9, 48))
+  const { steps } = cut(partOf(), state, { ...BUILT_IN_SHOP, machines })
+  expect(step(steps, 'rough grind').feed).toBeLessThanOrEqual(0.025 + 1e-9)
   expect(step(steps, 'rough grind').feed).toBeGreaterThan(0.01)
 })
 
