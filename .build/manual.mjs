@@ -32,6 +32,7 @@ const SAMPLES = {
   subcontract: [`subcontract ${PART} --operation 90 ${BATCH}`, 8],
   quote: [`quote ${PART} --quantity 6,12,24 --start 2026-12-07 ${BATCH}`, 60],
   record: [`record parts/OX-112-03.yaml ${BATCH}`, 8],
+  compare: [`compare ${PART} parts/revision-C/OX-098-21.yaml ${BATCH}`, 30],
   trial: ['trial parts/trial-2655.yaml', 20],
 }
 

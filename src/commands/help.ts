@@ -19,6 +19,7 @@ export type CommandName =
   | 'subcontract'
   | 'quote'
   | 'record'
+  | 'compare'
   | 'trial'
 
 const BESIDE = 'Findings go to standard error.'
@@ -112,6 +113,14 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
       'linerwright record parts/OX-098-21.yaml --batch 2631 --pair pistons.csv --clearance 0.057..0.073',
       'linerwright record parts/OX-098-21.yaml after-nitriding.yaml --batch 2631 --for grinder,inspection',
       'linerwright record parts/OX-098-21.yaml list.csv --batch 2631 --columns serial=Nr,seat=D1 --operation 110',
+    ],
+  },
+  compare: {
+    summary: 'two revisions of a part side by side, and what is to be set anew',
+    says: `Plans both for one works, quantity and date (those of the plan as issued where one is given) and prints what differs: drawing, timing and areas, sizes that operations leave with how much of their tolerance they move by, stock and case, route; what is to be set anew in shop order, window by window; the paper to withdraw by set and sheet; the orders to recall; and after which operation a piece in work can still become the new part, by measuring or by cutting again, or cannot. A change of timing within what milling varies is said to be so. --json has every place at which the plans differ. The shop file is that beside the old part. ${BESIDE} Writes nothing.`,
+    examples: [
+      'linerwright compare parts/OX-098-21.yaml parts/revision-C/OX-098-21.yaml --batch parts/batch-2631.yaml',
+      'linerwright compare out/OX-098-21-B-2631/plan.json parts/revision-C/OX-098-21.yaml',
     ],
   },
   trial: {

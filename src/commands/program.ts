@@ -167,6 +167,11 @@ function describe(world: World, ended: (status: number) => void): Command {
       ended(await (await import('./record.ts')).record(file, results, options, world)),
     )
 
+  planning(command('compare'), 'units')
+    .argument('<old>', 'part file in YAML, or plan.json as issued')
+    .argument('<new>', 'the same of the new revision')
+    .action(async (old, is, options) => ended((await import('./compare.ts')).compare(old, is, options, world)))
+
   command('trial')
     .argument('<trial>', 'trial file in YAML')
     .option('--plan', 'say how to run it, before the first run, and judge nothing')

@@ -69,7 +69,9 @@ describe('the packed files', () => {
   })
 
   it.each(['parts', 'templates', 'out/sample'])('have all of %s', folder => {
-    const wanted = readdirSync(new URL(`${folder}/`, root)).map(name => `${folder}/${name}`)
+    const wanted = readdirSync(new URL(`${folder}/`, root), { recursive: true, encoding: 'utf8' })
+      .filter(name => /\.\w+$/.test(name))
+      .map(name => `${folder}/${name}`)
     expect(paths).toEqual(expect.arrayContaining(wanted))
   })
 
