@@ -1,7 +1,7 @@
 import type { Finding } from '../finding.ts'
 import { deliveredHardness } from '../handbook/quenched-and-tempered.ts'
 import { type Part, placeOf } from '../part/part.ts'
-import { HARDENING_PROCESSES } from '../process.ts'
+import { HARDENING_PROCESSES, type Process } from '../process.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Batch } from './batch.ts'
 import type { BarChoice } from './choose-bar.ts'
@@ -24,7 +24,7 @@ export function batchFindings(
     ...(cut.piecesPerBar > 0 ? [] : [tooShort(cut, material)]),
     ...(bar.ok ? wrongHardness(part, bar) : []),
     ...(cut.bars > 1 ? [oneHeat(batch, cut, material)] : []),
-    ...(operations.some(({ process }) => HARDENING_PROCESSES.has(process)) ? [oneLoad(batch, part)] : []),
+    ...(operations.some(({ process }) => hardensInLoads(process)) ? [oneLoad(batch, part)] : []),
   ]
 }
 
@@ -79,6 +79,9 @@ const oneHeat = ({ start, heat }: Batch, { bars }: CutList, at: Finding['at']): 
     ', since two heats grow and harden differently in one load',
   at,
 })
+
+/** Induction hardens one piece after the other: a load of them never goes wrong at once. */
+const hardensInLoads = (process: Process): boolean => process !== 'induction-harden' && HARDENING_PROCESSES.has(process)
 
 const oneLoad = ({ start }: Batch, part: Part): Finding => ({
   code: 'batch/one-load',

@@ -97,6 +97,15 @@ describe('bar for a rough-turned diameter', () => {
     expect(findings.map(({ code }) => code)).toEqual(['batch/one-load'])
   })
 
+  it('warns of a load that goes wrong only where pieces are hardened in loads, not one after the other', () => {
+    const operations = NITRIDED_ROUTE.map(operation =>
+      operation.process === 'nitride' ? { ...operation, process: 'induction-harden' as const } : operation,
+    )
+    const request = { number: '1', quantity: 12 }
+    const { findings } = planBatch({ part: NITRIDED_LINER, shop: BUILT_IN_SHOP, request, operations, need: NEED })
+    expect(findings).toEqual([])
+  })
+
   it('takes bright bar where that is smaller', () => {
     const { material } = nitrided(12, BUILT_IN_SHOP, NITRIDED_LINER, { diameter: 53.6, length: 60 })
     expect(material.barDiameter).toBe(55)

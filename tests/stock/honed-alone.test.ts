@@ -66,6 +66,15 @@ describe('a nitrided bore that is honed and not ground (common practice/estimate
     // One stage leaves a thick layer.
     expect(said(liner('gas nitriding, temperature: 520', { shop: known(0.04, 0.03) }))).toContain('0.06 are the most')
   })
+
+  it('is sent to a thinner layer only where there is one', () => {
+    const advised = (plan: ReturnType<typeof liner>) =>
+      plan.findings.find(({ code }) => code === 'stock/honed-alone')?.hint
+    expect(advised(liner('gas nitriding, temperature: 520', { shop: known(0.04, 0.03) }))).toContain('thinner layer')
+    const plasma = advised(liner('plasma nitriding', { shop: known(0.05, 0.01) }))
+    expect(plasma).toContain('truer from the furnace')
+    expect(plasma).not.toContain('layer')
+  })
 })
 
 describe('a nitrocarburised bore that is used as it comes (common practice/estimate)', () => {
