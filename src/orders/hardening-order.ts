@@ -36,17 +36,12 @@ export function hardeningOrder(visit: Visit): Drafted {
       ...zones(source, operation, planned),
       ...coupon(source, planned),
       ...distortion(source, planned, forms),
-      ...point(
-        'Fixturing',
-        `${sentence(operation.holding)}.`,
-        'No wire and no hook on a bore or a seat; thermocouple at the parts.',
-        isNitrided(planned) && 'No copper, brass or zinc in the charge: tags and wires of nickel or stainless steel.',
-      ),
+      ...fixturing(operation, planned),
       ...cleaning(source),
       ...certificate(planned),
       ...point(
         'Nonconformance',
-        'Hold the charge and ring before anything else is done.',
+        `Hold the ${byCoil(planned) ? 'pieces' : 'charge'} and ring before anything else is done.`,
         'No second treatment, no straightening and no stripping without our consent.',
       ),
     ],
@@ -69,11 +64,27 @@ function condition({ coreHardness, order }: CasePlan): readonly Draft[] {
   )
 }
 
-function zones(
-  { ported }: OrderSource,
-  { surfaces }: OrderedOperation,
-  { process, order }: CasePlan,
-): readonly Draft[] {
+/** Hardened one piece after the other, by a coil that is set to the zones: no furnace, no charge, nothing masked. */
+const byCoil = ({ order }: CasePlan): boolean => order?.term === 'SHD'
+
+/** Common practice, no source. */
+function fixturing({ holding }: OrderedOperation, planned: CasePlan): readonly Draft[] {
+  if (byCoil(planned))
+    return point(
+      'Coil and quench',
+      'One piece after the other, turned on its axis, the gap to the coil even all round; the pattern closes on itself without a soft seam.',
+      'Temper right after the quench, before a piece stands overnight: untempered it cracks.',
+    )
+  return point(
+    'Fixturing',
+    `${sentence(holding)}.`,
+    'No wire and no hook on a bore or a seat; thermocouple at the parts.',
+    isNitrided(planned) && 'No copper, brass or zinc in the charge: tags and wires of nickel or stainless steel.',
+  )
+}
+
+function zones({ ported }: OrderSource, { surfaces }: OrderedOperation, planned: CasePlan): readonly Draft[] {
+  const { process, order } = planned
   const masked = order?.masked ?? []
   const faces = surfaces.filter(surface => surface === 'top' || surface === 'bottom')
   const methods = stopOffsFor(process).map(({ method }) => method)
@@ -83,16 +94,26 @@ function zones(
     ported && 'May be treated: the walls and edges of the ports.',
     faces.length > 0 &&
       `No depth is asked of the end face${faces.length > 1 ? 's' : ''}, ${listed(faces)}: nothing slides there.`,
-    ...(masked.length > 0
-      ? [
-          `Must not be treated: ${listed(masked)}. Masked zones are exempt from the limits of depth and layer.`,
-          `Mask all round, never half of a circumference${methods.length > 0 ? `: ${methods.join(', ')}, as agreed` : ', by a method that is agreed'}.`,
-        ]
-      : ['Nothing is masked.']),
+    ...(byCoil(planned)
+      ? masked.length > 0
+        ? [`Must stay soft: ${listed(masked)}. Set coil and travel so that the pattern ends clear of them, all round.`]
+        : []
+      : masked.length > 0
+        ? [
+            `Must not be treated: ${listed(masked)}. Masked zones are exempt from the limits of depth and layer.`,
+            `Mask all round, never half of a circumference${methods.length > 0 ? `: ${methods.join(', ')}, as agreed` : ', by a method that is agreed'}.`,
+          ]
+        : ['Nothing is masked.']),
   )
 }
 
 function coupon({ batch }: OrderSource, planned: CasePlan): readonly Draft[] {
+  if (byCoil(planned))
+    return point(
+      'Coupon',
+      `The coupon marked C, of the same heat and the same section as batch ${batch.number}, is hardened first, with the settings of the batch.`,
+      'Section it and read it before the others are hardened; return it.',
+    )
   const side = length('given', 'side of the coupon', { least: COUPON.side }, { places: 0 })
   const thickness = length('given', 'thickness of the coupon', { least: COUPON.thickness }, { places: 0 })
   return point(
@@ -126,7 +147,7 @@ function certificate(planned: CasePlan): readonly Draft[] {
     say`Traverse of the coupon to ISO 18203, ${count('asked', 'points of the traverse', { least: TRAVERSE })} points or more, with load, and the definition of ${term} used.`,
     isNitrided(planned) &&
       'Micrograph at ×500 or more, etchant named; thickness of the compound layer, and its phase if known.',
-    'Hardness of surface and core with load; sizes before and after; log of the cycle with charge number.',
+    `Hardness of surface and core with load; sizes before and after; ${byCoil(planned) ? 'frequency, power and travel as set' : 'log of the cycle with charge number'}.`,
   )
 }
 

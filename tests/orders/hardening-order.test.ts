@@ -130,6 +130,23 @@ describe('the order to the heat treater (fields common practice, no source; cert
     expect(textOf('Zones')).toContain('Nothing is masked')
   })
 
+  it('speaks to who hardens by a coil of coil and quench, of no charge, furnace or mask (common practice, no source)', () => {
+    const text = demo(
+      'OX-098-34',
+      ['16MnCr5, hardness: 180 HV', '42CrMo4, hardness: 280 HV, temper: 640'],
+      [
+        'carburising, hardness: min 650 HV, depth: min 0.4',
+        'induction hardening, hardness: min 550 HV, depth: min 0.8, masked: [bore, top, bottom]',
+      ],
+    )
+    const coil = orderFor(planOf(text), 'induction-harden')
+    const said = sentencesOf(coil).join('\n')
+    expect(textOf('Coil and quench', coil)).toMatch(/soft seam[\s\S]*Temper/)
+    expect(textOf('Zones', coil)).toContain('Must stay soft: bore, top and bottom.')
+    expect(textOf('Coupon', coil)).toContain('is hardened first')
+    expect(said).not.toMatch(/thermocouple|[Mm]ask|charge number|worst place of the charge/)
+    expect(sentencesOf(order).join('\n')).toMatch(/thermocouple[\s\S]*charge number/)
+  })
   it('tells where the depth of an induction-hardened case ends, so that nobody takes 80 % of another hardness', () => {
     const pin = planOf(
       demo(
