@@ -100,6 +100,29 @@ describe('a batch of 12 liners reckoned by hand', () => {
     expect((most - least) / 2 / 1.645).toBeCloseTo(9.15, 2)
   })
 
+  it.each([
+    [6, 9, 226.0],
+    [12, 16, 172.23],
+    [24, 30, 145.34],
+    [48, 56, 127.66],
+  ])(
+    'for %i wanted and %i started a good piece costs %f (reckoned by hand, the tools by the pieces started)',
+    (quantity, start, each) => {
+      const of = (one: Operation): Operation => ({
+        ...one,
+        time: { ...one.time, batch: one.time.setup + start * one.time.each },
+      })
+      const orders = WORKED.orders.map(order => ({ ...order, mass: { each: 0.36, all: 0.36 * start }, pieces: start }))
+      const { cost } = planCost({
+        ...WORKED,
+        operations: WORKED.operations.map(of),
+        orders,
+        batch: { quantity, start },
+      })
+      expect(cost?.each.usual).toBeCloseTo(each, 2)
+    },
+  )
+
   it('names what spreads widest first', () => {
     expect(cost?.drivenBy[0]).toBe('machining and bench')
   })
