@@ -1,6 +1,7 @@
 import { angle, fixed } from '../figures.ts'
 import { CRACK_TESTING } from '../handbook/crack-testing.ts'
 import { EDGE_BREAK } from '../handbook/edge-break.ts'
+import { GAUGING_TIMES } from '../handbook/gauging-times.ts'
 import { SHOP_TIMES } from '../handbook/shop-times.ts'
 import { chamferOf } from '../route/plating-needs.ts'
 import type { CuttingTask, PlannedCuts } from './cutting-task.ts'
@@ -92,11 +93,22 @@ export const crackTest = (): PlannedCuts => ({
   ],
 })
 
-/** Every size of the operation, or else every surface: each diameter and the length. */
-export function inspect({ sizes, operation, after }: CuttingTask): PlannedCuts {
+/** Every size of the operation, or else every surface: each diameter and the length. The readings' minutes are the inspection's. */
+export function inspect({ sizes, operation, after, part }: CuttingTask): PlannedCuts {
   const surfaces =
     operation.surfaces.length > 0 ? operation.surfaces.length : after.outside.length + after.bore.length + 1
   const looked = Math.max(sizes.length, surfaces)
-  const time = SHOP_TIMES.checkPiece + looked * SHOP_TIMES.checkSize
-  return { steps: [timeOnly('gauges', `measure ${looked} features`, time)] }
+  const { washed, soaked, oiledAndWrapped } = GAUGING_TIMES
+  return {
+    steps: [
+      timeOnly('washer', 'wash and dry, let it come to 20 °C', washed + soaked, [
+        ...(part.ports.length === 0 && after.bore.length > 0
+          ? [
+              'a honed bore is scrubbed with a plastic brush and hot detergent until a white cloth stays white, and oiled at once',
+            ]
+          : []),
+      ]),
+      timeOnly('gauges', `measure ${looked} features, oil and wrap`, oiledAndWrapped),
+    ],
+  }
 }

@@ -26,10 +26,6 @@ export const SHOP_TIMES = {
   deburrWindowAgain: 0.7,
   wash: 1,
   mark: 1,
-  /** Checks: each size that is looked at. */
-  checkSize: 0.5,
-  /** Checks that count and look: each piece. */
-  checkPiece: 1,
 } as const
 
 /** Bandsaw, cm² of section a minute, and its band speed, m/min. Source: common practice, no source. */

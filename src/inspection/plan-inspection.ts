@@ -8,9 +8,11 @@ import { chooseGauge, placesRead } from '../shop/choose-gauge.ts'
 import { GAUGES_TO_GET } from '../shop/gauges-to-get.ts'
 import { onHand } from '../shop/origin.ts'
 import type { Shop } from '../shop/shop.ts'
+import type { Minute } from '../units.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
 import type { Characteristic } from './characteristic.ts'
 import { type Found, gaugeFindings, roughnessFindings } from './inspection-findings.ts'
+import { measuringTimes } from './measuring-time.ts'
 import { withReadBefore } from './read-before.ts'
 import { sampleOf, workSamples } from './sample-size.ts'
 import { warmGiven } from './size-wanted.ts'
@@ -19,6 +21,8 @@ import { type Planned, wantedAt } from './wanted-at.ts'
 
 export type InspectionPlan = {
   readonly characteristics: readonly Characteristic[]
+  /** Of measuring, a piece, by operation. */
+  readonly minutes: ReadonlyMap<number, Minute>
   readonly findings: readonly Finding[]
   readonly workings: readonly Working[]
 }
@@ -35,11 +39,13 @@ export function planInspection({
   const found = operations
     .flatMap(operation => wantedAt(planned, operation))
     .map((one): Found => ({ one, chosen: gaugeFor(shop, one) }))
+  const characteristics = withReadBefore(
+    found.map((one, index) => characteristic(part, one, index + 1, pieces)),
+    operations,
+  )
   return {
-    characteristics: withReadBefore(
-      found.map((one, index) => characteristic(part, one, index + 1, pieces)),
-      operations,
-    ),
+    characteristics,
+    minutes: measuringTimes(found, characteristics, operations, pieces),
     findings: [...gaugeFindings(part, shop, found), ...roughnessFindings(part, operations)],
     workings: workingsOf(planned, found, pieces),
   }

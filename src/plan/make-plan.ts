@@ -1,4 +1,5 @@
 import type { BatchRequest } from '../batch/batch.ts'
+import { withMeasuring } from '../cutting/operation-time.ts'
 import { planCutting } from '../cutting/plan-cutting.ts'
 import { portsAsCut } from '../cutting/ports-as-cut.ts'
 import { timingBreak } from '../edges/edge-break.ts'
@@ -122,7 +123,11 @@ export function makePlan({ part, shop: given, batch: request, issue, order }: Pl
       ...(operation.purpose === 'mill-ports' && 'chuckings' in ports && { chuckings: ports.chuckings }),
       ...chuckingsOf(cutting, operation),
       steps: cutting.steps.get(operation.number) ?? [],
-      time: cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
+      time: withMeasuring(
+        cutting.time.get(operation.number) ?? { setup: 0, each: 0, batch: 0 },
+        inspection.minutes.get(operation.number) ?? 0,
+        batch.batch.start,
+      ),
       shape: after,
       firms: firmOf(shop, operation).map(({ name, leadTime }) => ({ name, leadTime })),
     }),

@@ -28,6 +28,16 @@ const ROUTES: Readonly<Record<string, readonly string[]>> = {
     'Mark, deburr, wash',
     'Final inspection',
   ],
+  'OX-098-34': [
+    'Saw blanks',
+    'Turn: top out of hard jaws on bar; bottom out of bored soft jaws on outside; top out of bored soft jaws on outside; bottom out of bored soft jaws on outside; bottom out of centres on the 60° chamfers of the bore',
+    'Mark, deburr, wash',
+    'Carburise and harden',
+    'Grind outside',
+    'Lap outside',
+    'Crack test, demagnetise, clean',
+    'Final inspection',
+  ],
   'OX-105-02': [
     'Saw blanks',
     'Turn: top out of hard jaws on bar; bottom out of bored soft jaws on seat; top out of bored soft jaws on seat; bottom out of expanding mandrel on bore',
