@@ -5,6 +5,7 @@ const CELL: Point = 3
 
 /** Which parts of a picture are still white, to a grid of 3 points: asking is quick however many lines there are. */
 export type FreeRoom = {
+  readonly frame: Box
   readonly takeLine: (segment: Segment) => void
   readonly takeBox: (box: Box) => void
   /** True when the box, with half a cell around it, lies in the frame and touches nothing taken. */
@@ -24,6 +25,7 @@ export function openRoom(frame: Box): FreeRoom {
     counted = undefined
   }
   return {
+    frame,
     takeLine: ({ from, to }) => {
       const steps = Math.max(1, Math.ceil((Math.hypot(to.x - from.x, to.y - from.y) * 2) / CELL))
       for (let step = 0; step <= steps; step++) {

@@ -172,12 +172,18 @@ function firstPlace(label: Wanted, room: FreeRoom, fits: Test): Placed | undefin
   const [nearest, farthest] = label.reach ?? [2 * STEP, 30 * STEP]
   const turns = TURNS.filter(turn => Math.abs(turn) <= (label.spread ?? 180))
   const starts = [label, ...(label.orFrom ?? [])]
-  const ways = turns.flatMap(turn => starts.map(({ anchor, toward }) => ({ anchor, ...wayOf(toward + turn) })))
-  for (let reach = nearest; reach <= farthest; reach += STEP) {
+  let ways = turns.flatMap(turn => starts.map(({ anchor, toward }) => ({ anchor, ...wayOf(toward + turn) })))
+  for (let reach = nearest; reach <= farthest && ways.length > 0; reach += STEP) {
+    let gone = false
     for (const way of ways) {
-      const place = placeAt({ way, wanted: label, reach, room })
-      if (place && fits(place)) return place
+      const box = boxAt(way, label, reach)
+      gone ||= hasLeft(box, way, room.frame)
+      if (!room.isFree(box.x, box.y, box.width, box.height)) continue
+      const place = { box, leader: { from: way.anchor, to: endOf(way, reach) } }
+      if (fits(place)) return place
     }
+    // What has left the frame the way it goes does not come back.
+    if (gone) ways = ways.filter(way => !hasLeft(boxAt(way, label, reach), way, room.frame))
   }
   return undefined
 }
@@ -188,29 +194,32 @@ const TURNS: readonly number[] = [
   180,
 ]
 
+type Way = { readonly anchor: XY; readonly right: number; readonly down: number }
+
 /** One step that way, degrees clockwise from three o'clock. */
-function wayOf(degrees: number): { readonly right: number; readonly down: number } {
+function wayOf(degrees: number): Omit<Way, 'anchor'> {
   const way = (degrees * Math.PI) / 180
   return { right: Math.cos(way), down: Math.sin(way) }
 }
 
-/** The label hangs on the end of its leader by the middle of the side that faces the anchor, if the paper is white there. */
-function placeAt({
-  way: { anchor, right, down },
-  wanted: { width, height },
-  reach,
-  room,
-}: {
-  readonly way: { readonly anchor: XY; readonly right: number; readonly down: number }
-  readonly wanted: Wanted
-  readonly reach: Point
-  readonly room: FreeRoom
-}): Placed | undefined {
-  const endX = anchor.x + reach * right
-  const endY = anchor.y + reach * down
+const endOf = ({ anchor, right, down }: Way, reach: number): XY => ({
+  x: anchor.x + reach * right,
+  y: anchor.y + reach * down,
+})
+
+/** The label hangs on the end of its leader by the middle of the side that faces the anchor. */
+function boxAt(way: Way, { width, height }: Wanted, reach: number): Box {
+  const { right, down } = way
+  const end = endOf(way, reach)
   const upright = Math.abs(right) < 0.3
-  const x = upright ? endX - width / 2 : right > 0 ? endX + GAP : endX - GAP - width
-  const y = upright ? (down > 0 ? endY + GAP : endY - GAP - height) : endY - height / 2
-  if (!room.isFree(x, y, width, height)) return undefined
-  return { box: { x, y, width, height }, leader: { from: anchor, to: { x: endX, y: endY } } }
+  return {
+    x: upright ? end.x - width / 2 : right > 0 ? end.x + GAP : end.x - GAP - width,
+    y: upright ? (down > 0 ? end.y + GAP : end.y - GAP - height) : end.y - height / 2,
+    width,
+    height,
+  }
 }
+
+const hasLeft = ({ x, y, width, height }: Box, { right, down }: Way, frame: Box): boolean =>
+  (right > 0 ? x + width > frame.x + frame.width : right < 0 && x < frame.x) ||
+  (down > 0 ? y + height > frame.y + frame.height : down < 0 && y < frame.y)
