@@ -177,9 +177,13 @@ function firstPlace(label: Wanted, room: FreeRoom, fits: Test): Placed | undefin
     let gone = false
     for (const way of ways) {
       const box = boxAt(way, label, reach)
-      gone ||= hasLeft(box, way, room.frame)
-      if (!room.isFree(box.x, box.y, box.width, box.height)) continue
-      const place = { box, leader: { from: way.anchor, to: endOf(way, reach) } }
+      if (!room.isFree(box.x, box.y, box.width, box.height)) {
+        gone ||= hasLeft(box, way, room.frame)
+        continue
+      }
+      const { anchor, right, down } = way
+      const end = { x: anchor.x + reach * right, y: anchor.y + reach * down }
+      const place = { box, leader: { from: anchor, to: end } }
       if (fits(place)) return place
     }
     // What has left the frame the way it goes does not come back.
@@ -202,19 +206,14 @@ function wayOf(degrees: number): Omit<Way, 'anchor'> {
   return { right: Math.cos(way), down: Math.sin(way) }
 }
 
-const endOf = ({ anchor, right, down }: Way, reach: number): XY => ({
-  x: anchor.x + reach * right,
-  y: anchor.y + reach * down,
-})
-
 /** The label hangs on the end of its leader by the middle of the side that faces the anchor. */
 function boxAt(way: Way, { width, height }: Wanted, reach: number): Box {
-  const { right, down } = way
-  const end = endOf(way, reach)
+  const { anchor, right, down } = way
+  const [x, y] = [anchor.x + reach * right, anchor.y + reach * down]
   const upright = Math.abs(right) < 0.3
   return {
-    x: upright ? end.x - width / 2 : right > 0 ? end.x + GAP : end.x - GAP - width,
-    y: upright ? (down > 0 ? end.y + GAP : end.y - GAP - height) : end.y - height / 2,
+    x: upright ? x - width / 2 : right > 0 ? x + GAP : x - GAP - width,
+    y: upright ? (down > 0 ? y + GAP : y - GAP - height) : y - height / 2,
     width,
     height,
   }

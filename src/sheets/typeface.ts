@@ -50,15 +50,21 @@ export function openTypeface(fonts: Fonts): Typeface {
     return em
   }
 
+  const runs = { regular: new Map<string, number>(), bold: new Map<string, number>() }
+  /** Width of a run, in em: sheets are laid more than once before they are printed. */
+  const runWidth = (text: string, face: 'regular' | 'bold'): number => {
+    const found = runs[face].get(text)
+    if (found !== undefined) return found
+    let em = 0
+    // The writer sets a run word by word, each with the space behind it.
+    for (const word of text.match(/[^ ]* |[^ ]+/g) ?? []) em += width(word, face)
+    runs[face].set(text, em)
+    return em
+  }
+
   return {
     faces,
-    measure: (text, size, bold = false) => {
-      const face = bold ? 'bold' : 'regular'
-      let em = 0
-      // The writer sets a run word by word, each with the space behind it.
-      for (const word of text.match(/[^ ]* |[^ ]+/g) ?? []) em += width(word, face)
-      return em * size
-    },
+    measure: (text, size, bold = false) => runWidth(text, bold ? 'bold' : 'regular') * size,
     shown,
   }
 }
