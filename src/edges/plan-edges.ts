@@ -7,6 +7,7 @@ import type { Part } from '../part/part.ts'
 import type { EdgePlan } from '../ports/edge-plan.ts'
 import type { PlannedPort } from '../ports/port.ts'
 import { crankOf, crankTurns } from '../ports/timing.ts'
+import { topStockAt } from '../ports/top-stock-at.ts'
 import type { Operation } from '../route/operation.ts'
 import type { Shop } from '../shop/shop.ts'
 import { axialChart, type Resultant } from '../stock/axial-chart.ts'
@@ -53,7 +54,7 @@ export function planEdges({ part, shop, operations, ports, stock }: Given): Edge
             port,
             planned,
             milled: {
-              ...milledEdge({ part, planned, entries, topStock: asMilled.topStock }),
+              ...milledEdge({ part, planned, entries, topStock: topStockAt(asMilled, planned.top) }),
               symbol: `X${index + 1}`,
               operation: milling,
               allowed: allowedOf(port, planned, shop, crank),

@@ -27,6 +27,7 @@ import { type PortFault, portFinding } from './port-finding.ts'
 import { portSizes } from './port-sizes.ts'
 import { curveOf, type TimedPort, timedPort } from './timed-port.ts'
 import { type Crank, crankOf, crankTurns } from './timing.ts'
+import { topStockAt } from './top-stock-at.ts'
 import { wallsAsMilled } from './walls-as-milled.ts'
 
 export type PortsPlanned = {
@@ -62,7 +63,9 @@ export function planPorts(part: Part, shop: Shop, asMilled: AsMilled): PortsPlan
     engine && crank && bore !== undefined ? planGasExchange({ engine, crank, bore, timed, notebook }) : undefined
   const all = checked.map(({ planned }) => withMirror(planned, part, checked))
   const { habits } = shop
-  const sizes = checked.map(({ port, planned }) => portSizes({ port, planned, topStock: asMilled.topStock, habits }))
+  const sizes = checked.map(({ port, planned }) =>
+    portSizes({ port, planned, topStock: topStockAt(asMilled, planned.top), habits }),
+  )
   const fixture =
     all.length === 0
       ? undefined

@@ -12,11 +12,13 @@ import type { PortDesign } from './port-design.ts'
 import type { Resolved } from './port-edges.ts'
 import type { PortFault } from './port-finding.ts'
 import type { Shoulder } from './reach-needed.ts'
+import { topStockAt } from './top-stock-at.ts'
 
 /** The cylinders of the part as the ports are milled. */
 export type AsCut = {
   readonly bore: Millimetre
   readonly outside: Millimetre
+  /** How far the top face stands above the finished one, as the port's top edge comes to see it. */
   readonly topStock: Millimetre
   /** A side, of the window's own wall in hardening: it is milled larger by the middle of it. */
   readonly growth?: Spread
@@ -81,7 +83,7 @@ export function wallsAsMilled(
   const asCut = {
     bore,
     outside: band.diameter / 2,
-    topStock: asMilled.topStock,
+    topStock: topStockAt(asMilled, top),
     shoulders,
     ...(wallGrowth && { growth: wallGrowth }),
   }

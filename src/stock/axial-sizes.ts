@@ -1,4 +1,5 @@
 import type { Band } from '../band.ts'
+import { stretchedDepth } from '../hardening/growth.ts'
 import { between, type DrawnSize, type Limits, middleOf, type Spread, toleranceOf } from '../limits.ts'
 import type { Part } from '../part/part.ts'
 import type { AxialLocator } from '../route/operation.ts'
@@ -25,6 +26,13 @@ export type AxialSizes = {
   readonly steps: readonly Step[]
   /** The face that the top face is ground from, where it is ground. */
   readonly locator?: AxialLocator
+}
+
+/** The stock above the finished top face, seen from a depth: what stands lower than mid length sinks further from it. */
+export function topStockAt({ topStock, finishedLength, growth }: AxialSizes, depth: Millimetre): Millimetre {
+  const { stretch, sections } = growth
+  const below = stretchedDepth(sections, depth) - stretchedDepth(sections, finishedLength.nominal) / 2
+  return topStock - ((stretch.least + stretch.most) / 2) * below
 }
 
 /** The steps of outside and bore, from the top down. A bore step looks up where the bore above is the larger. */

@@ -15,7 +15,7 @@ import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
 import { thinnestWall } from '../wall.ts'
 import { type Notebook, openNotebook, type Working } from '../working.ts'
-import { type AxialSizes, axialSizes } from './axial-sizes.ts'
+import { type AxialSizes, axialSizes, topStockAt } from './axial-sizes.ts'
 import { stockThatCleansUp } from './choose-stock.ts'
 import { finishChains } from './finish-chain.ts'
 import { judgeStock } from './judge-stock.ts'
@@ -171,12 +171,14 @@ function asMilledOf(
   const shape = milled && shapes.get(milled.number)
   const bore = chains.find(({ chain }) => chain.kind === 'bore')
   if (!shape || !bore) return undefined
-  const { least, nominal, most } = axial.growth.free
+  const { free, stretch } = axial.growth
+  const { least, nominal, most } = free
   const grows = most > 0
   return {
     boreDiameter: middleOf(bore.soft),
     shape,
     topStock: axial.topStock,
+    ...((stretch.least !== 0 || stretch.most !== 0) && { topStockAt: depth => topStockAt(axial, depth) }),
     ...(grows && { wallGrowth: { least, nominal, most } }),
   }
 }

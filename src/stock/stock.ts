@@ -91,8 +91,10 @@ export type AsMilled = {
   readonly boreDiameter: Millimetre
   /** Outside diameter of the band each port breaks through is found from `shape`. */
   readonly shape: Shape
-  /** How far the top face then stands above the finished one. */
+  /** How far the top face then stands above the finished one, seen from mid length. */
   readonly topStock: Millimetre
+  /** The same seen from this depth of the finished part; absent where hardening stretches nothing between the faces. */
+  readonly topStockAt?: (depth: Millimetre) => Millimetre
   /** A side, of the windows' own walls in hardening; absent where they are not treated. */
   readonly wallGrowth?: Spread
 }
