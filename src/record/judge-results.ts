@@ -5,7 +5,7 @@ import { EXPANSION } from '../handbook/thermal-expansion.ts'
 import type { Characteristic } from '../inspection/characteristic.ts'
 import { BOW, type GaugeUsed, type Reading } from '../part/results.ts'
 import { HARDENING_PROCESSES } from '../process.ts'
-import type { Millimetre } from '../units.ts'
+import { type Millimetre, micrometres } from '../units.ts'
 import { sizeByMaster, sizeByScale } from './at-twenty.ts'
 import { characteristicOf, type PlanToJudge } from './characteristic-of.ts'
 import { formOf, type LocalSize, type SurfaceForm } from './places-measured.ts'
@@ -179,7 +179,7 @@ function localMeans(plan: PlanToJudge, of: Characteristic, read: readonly Readin
 
 /** A roughness is judged in µm, whatever length it was written in. */
 const inUnitOf = (of: Characteristic, { value, unit }: Reading): number =>
-  unit === 'mm' && of.unit === 'µm' ? Number((value * 1000).toFixed(6)) : value
+  unit === 'mm' && of.unit === 'µm' ? Number(micrometres(value).toFixed(6)) : value
 
 function correctionOf(plan: PlanToJudge, of: Characteristic, read: readonly Reading[]): Millimetre | undefined {
   const warm = read.find(({ temperature }) => temperature !== undefined)
