@@ -7,9 +7,12 @@ const COLOUR: Readonly<Record<Severity, string>> = { error: '31', warning: '33',
 /** Nobody reads more at a terminal; `--json` has them all. */
 const MOST = 200
 
+/** What stops a plan is read before what does not, each by its place. */
+const FIRST: readonly Severity[] = ['error', 'warning', 'note']
+
 /** Findings as they are printed, the severity coloured where the terminal shows colour. */
 export function listed(findings: readonly Finding[], colour: boolean): string {
-  const rows = byRule(findings)
+  const rows = byRule(findings).toSorted(([a], [b]) => FIRST.indexOf(a.severity) - FIRST.indexOf(b.severity))
   const rest = rows.slice(MOST).reduce((count, [, also]) => count + 1 + also.length, 0)
   const more = rest > 0 ? [`… and ${rest} more; --json has them all`] : []
   return rows
@@ -49,7 +52,7 @@ function alsoAt(also: readonly Finding[]): readonly string[] {
 /** `2 errors, 1 warning` */
 export function counted(findings: readonly Finding[]): string {
   const count = (severity: Severity): number => findings.filter(finding => finding.severity === severity).length
-  const parts = (['error', 'warning', 'note'] as const).flatMap(severity => {
+  const parts = FIRST.flatMap(severity => {
     const n = count(severity)
     return n === 0 ? [] : [`${n} ${severity}${n === 1 ? '' : 's'}`]
   })

@@ -166,3 +166,16 @@ describe('files of the ports', () => {
     expect([...world.files.keys()].some(name => name.startsWith('nc/'))).toBe(false)
   })
 })
+
+it('prints what stops a plan before what does not, wherever it stands in the file', async () => {
+  const text = demo('OX-098-21.yaml').replace('depth: min 0.25', 'depth: min 0.95')
+  const world = desk({ ...liner, 'liner.yaml': text })
+  expect(await run(['check', 'liner.yaml'], world)).toBe(1)
+  const order = ['error', 'warning', 'note']
+  const found = [...world.printed().matchAll(/^liner\.yaml:\d+:\d+ {2}(\w+) {2}/gm)].map(
+    ([, severity = '']) => severity,
+  )
+  expect(new Set(found).size).toBeGreaterThan(1)
+  expect(found).toEqual(found.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)))
+  expect(found[0]).toBe('error')
+})
