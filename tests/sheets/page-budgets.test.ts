@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Units } from '../../src/figures.ts'
-import { drawPictures, drawSmaller } from '../../src/pictures/draw-pictures.ts'
+import { drawSmaller, openPictures } from '../../src/pictures/draw-pictures.ts'
 import { type LaidDocument, layOutDocument } from '../../src/sheets/lay-out-document.ts'
 import { openTemplates } from '../../src/sheets/render-template.ts'
 import { packetSets } from '../../src/sheets/sets.ts'
@@ -31,9 +31,9 @@ const PAPERS: readonly (readonly [Paper, Units])[] = [
 
 function laidOut(part: string, paper: Paper, units: Units): ReadonlyMap<string, LaidDocument> {
   const plan = demoPlan(part)
-  const pictures = drawPictures(plan, typeface.measure, units)
+  const pictures = openPictures(plan, typeface.measure, units)
   const smaller = drawSmaller(plan, typeface.measure, units)
-  const sets = packetSets(plan, [...pictures.keys()], paperFigures(units))
+  const sets = packetSets(plan, pictures.names, paperFigures(units))
   return new Map(
     sets
       .filter(({ reader }) => reader === 'floor' || reader === 'inspection' || reader === 'orders')
