@@ -21,6 +21,9 @@ export type Stones = {
 
 export type StonePair = { readonly last: Stones; readonly rough?: Stones }
 
+/** Shorter stones are not kept. Common practice, no source. */
+const LEAST_STONE: Millimetre = 5
+
 /** The stones that leave the roughness wanted, and coarser ones to take the stock with; long enough for ports and stroke. */
 export function chooseStones(
   task: CuttingTask,
@@ -89,6 +92,19 @@ function refuse({
   readonly least: Millimetre
   readonly most: Millimetre
 }): void {
+  const tooShort = most < LEAST_STONE
+  if (tooShort || least > most + 1e-9) {
+    task.report({
+      code: 'cutting/no-hone',
+      severity: 'error',
+      message: tooShort
+        ? `${cut.feature}, ${figure(cut.length)} mm long, cannot be honed: a stroke of ${STONE_RULES.shortestStroke} mm or more, with a third of the stone beyond each end, leaves no room for stones`
+        : `no stone suits ${cut.feature}: over its ports it must be ${figure(least)} mm or longer, and for a stroke within ${figure(cut.length)} mm ${figure(most)} mm or shorter`,
+      hint: 'finish this bore by grinding or lapping, or make it longer',
+      path: '/body/bore',
+    })
+    return
+  }
   const onHand = [...new Set(stones.map(({ length }) => length))].map(length => `${figure(length)}`).join(', ')
   const shorter = belt !== undefined && stones.length > 0 && stones.every(({ length }) => length < least)
   task.report({
@@ -96,7 +112,7 @@ function refuse({
     severity: 'error',
     message: shorter
       ? `stones of ${onHand} mm tip into the ports: over ${figure(belt.ported)} mm of ports they must be ${figure(least)} mm or longer`
-      : `no hone on hand suits ${cut.feature}: its stones must be ${figure(least)} to ${figure(most)} mm long${onHand ? `; on hand ${onHand}` : ''}`,
+      : `no hone on hand suits ${cut.feature}: its stones must be ${least > 0 ? `${figure(least)} to ${figure(most)} mm long` : `${figure(most)} mm long or shorter`}${onHand ? `; on hand ${onHand}` : ''}`,
     hint: 'list a hone with `length:` of its stones and `grade:` such as `A 280` in the shop file',
     path: '/body/bore',
   })

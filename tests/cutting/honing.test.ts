@@ -96,6 +96,23 @@ describe('stones', () => {
     expect(steps.at(-1)?.tool).toContain('8 mm stones')
     expect(codes).not.toContain('cutting/no-hone')
   })
+
+  it('are refused in words where the bore is shorter than any stroke, and where ports ask more than the stroke leaves', () => {
+    const said = (length: number, ported: boolean) =>
+      cut(
+        partOf(),
+        stateOf('hone-bore', tube(60, 53.99, ported, length), tube(60, 54, ported, length), [
+          sizeOf('bore', 54, 0.01, 0.3),
+        ]),
+        OWN_BORE_SHOP,
+        ported ? [portOf([windowOf({ width: 10 })], { name: 'port', top: 2, bottom: 12, height: 10, width: 10 })] : [],
+      ).findings.find(({ code }) => code === 'cutting/no-hone')?.message
+    // 11 mm less a stroke of 12, over a third: -3 mm of stone (derived).
+    expect(said(11, false)).toContain('cannot be honed: a stroke of 12 mm or more')
+    // 14 mm leave 6 mm of stone, 10 mm of port ask 20 (derived).
+    expect(said(14, true)).toContain('must be 20 mm or longer, and for a stroke within 14 mm 6 mm or shorter')
+    for (const length of [5, 11]) expect(said(length, false)).not.toMatch(/-\d|NaN|Infinity/)
+  })
 })
 
 describe('over ports', () => {
