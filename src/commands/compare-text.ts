@@ -61,6 +61,7 @@ export function comparedText(both: Both, options: Options): string {
       'Cost and dates',
       compared.sections['cost and dates'].filter(({ path }) => path[0] !== 'cost' || path[2] === 'usual'),
       MOST,
+      2,
     ),
     `\nDiffering in all, as --json lists them: ${SECTIONS.filter(section => compared.sections[section].length > 0)
       .map(section => `${section} ${compared.sections[section].length}`)
@@ -73,14 +74,14 @@ const TOLD = /verdict|margin|ordered|process|hardness\b|depth|perSide needed|per
 
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other)
 
-const valueSaid = (value: Difference['was']): string =>
-  value === undefined ? 'not there' : typeof value === 'number' ? String(Number(value.toFixed(4))) : String(value)
+const valueSaid = (value: Difference['was'], places: number): string =>
+  value === undefined ? 'not there' : typeof value === 'number' ? String(Number(value.toFixed(places))) : String(value)
 
-function linesOf(head: string, differences: readonly Difference[], most: number): readonly string[] {
+function linesOf(head: string, differences: readonly Difference[], most: number, places = 4): readonly string[] {
   if (differences.length === 0) return []
   const rows = differences
     .slice(0, most)
-    .map(({ path, was, is }) => `  ${path.join(', ')}: ${valueSaid(was)} → ${valueSaid(is)}\n`)
+    .map(({ path, was, is }) => `  ${path.join(', ')}: ${valueSaid(was, places)} → ${valueSaid(is, places)}\n`)
   return [`\n${head}\n`, ...rows, ...(differences.length > most ? [`  … and ${differences.length - most} more\n`] : [])]
 }
 
