@@ -36,7 +36,10 @@ describe('ports --set', () => {
     expect(status).toBe(0)
     expect([was.opens, is.opens, is.duration]).toEqual([106, 108, 144])
     expect(is.top - was.top).toBeCloseTo(deeper, 9)
-    expect((was.windows[0]?.x ?? 0) - (is.windows[0]?.x ?? 0)).toBeCloseTo(deeper, 9)
+    // Milled short by what the wall between the two edges stretches in hardening: some parts in ten thousand.
+    const moved = (was.windows[0]?.x ?? 0) - (is.windows[0]?.x ?? 0)
+    expect(1 - moved / deeper).toBeGreaterThan(1e-5)
+    expect(1 - moved / deeper).toBeLessThan(5e-4)
     expect(data.after.gasExchange.blowdown.angle).toBeCloseTo(13, 9)
   })
   it('prints timing, what the ports do together, and only the settings that change', async () => {
