@@ -30,6 +30,7 @@ export const HELP: Readonly<Record<CommandName, CommandHelp>> = {
     says: 'Writes a part file that plans as it stands, with a comment beside what is less than plain; its drawing number is the name of the file. A shop, a batch and a results file name every key with what it is, its unit and what holds where it is left out; the keys behind a # say nothing until it is taken away. The shop file says what the built-in works is, and its fixture is to be measured before any program. With --plan a results file has a line for all that is measured after one operation, on every piece that it is measured on. Prints what to do next. A file that is there already stays.',
     examples: [
       'linerwright new liner parts/OX-130-01.yaml',
+      'linerwright new liner parts/old-liner.yaml --from bench.yaml',
       'linerwright new shop parts/shop.yaml',
       'linerwright new batch parts/batch-2632.yaml',
       'linerwright new results after-turning.yaml --plan out/OX-098-21-B-2631 --operation 40',

@@ -69,6 +69,7 @@ function describe(world: World, ended: (status: number) => void): Command {
       '--plan <file>',
       'of results: the plan as issued that they are of, or its folder; asks for what is measured',
     )
+    .option('--from <file>', 'of a liner or a sleeve: the bench file of one that was measured')
     .option('--operation <n>', 'of results: after which operation, by its number', wholeNumber(100_000))
     .option('--force', 'write over a file that is there')
     .action(async (kind, file, options) => ended((await import('./new.ts')).newFile(kind, file, options, world)))

@@ -1,5 +1,6 @@
 import { byPlace, type Finding, hasErrors, type Place } from '../finding.ts'
 import { type Degree, type Millimetre, wrapped } from '../units.ts'
+import { readHardness } from './hardness.ts'
 import { openDocument, present } from './open-document.ts'
 import { validateBench } from './validators.ts'
 import type { View } from './view.ts'
@@ -12,6 +13,11 @@ export type BenchPort = {
   readonly arc?: Degree
   readonly width?: Millimetre
   readonly at?: Degree
+  readonly corner?: Millimetre
+  /** Bars left down the middle, one or two. */
+  readonly bridge?: readonly Millimetre[]
+  readonly up?: Degree
+  readonly back?: Degree
   readonly place: Place
 }
 
@@ -22,10 +28,19 @@ export type Bench = {
   readonly date?: string
   readonly bore?: Millimetre
   readonly crownBelowTop?: Millimetre
+  readonly length?: Millimetre
+  /** Bands from the top face down; the last ends at the length. */
+  readonly outside?: readonly { readonly size: Millimetre; readonly to?: Millimetre; readonly name?: string }[]
+  readonly grade?: string
+  /** Of the core, HV. */
+  readonly hardness?: number
+  readonly engine?: { readonly stroke: Millimetre; readonly rod: Millimetre; readonly pinOffset: Millimetre }
   readonly ports: readonly BenchPort[]
 }
 
 const DEPTH = { from: 0, upTo: 1000 }
+const LENGTH = { over: 0, upTo: 1000 }
+const TURNED = { over: -80, under: 80 }
 
 /** Reads a bench file. `file` is what findings call it. */
 export function readBench(
@@ -44,8 +59,12 @@ export function readBench(
       top: view.quantity('top', 'length', DEPTH),
       bottom: view.quantity('bottom', 'length', DEPTH),
       arc: sides?.arc ?? view.quantity('arc', 'angle', { over: 0, under: 180 }),
-      width: view.quantity('width', 'length', { over: 0, upTo: 1000 }),
+      width: view.quantity('width', 'length', LENGTH),
       at: sides?.at ?? azimuthOf(view, 'at'),
+      corner: view.quantity('corner', 'length', LENGTH),
+      bridge: barsOf(view),
+      up: view.quantity('up', 'angle', TURNED),
+      back: view.quantity('back', 'angle', TURNED),
     }
     return name === undefined ? [] : [{ name, place, ...present(measured) }]
   })
@@ -55,12 +74,42 @@ export function readBench(
       part: head?.label('part'),
       piece: head?.label('piece'),
       date: head?.text('date'),
-      bore: root.quantity('bore', 'length', { over: 0, upTo: 1000 }),
+      bore: root.quantity('bore', 'length', LENGTH),
       crownBelowTop: root.quantity('crown-below-top', 'length', { from: -100, upTo: 1000 }),
+      length: root.quantity('length', 'length', LENGTH),
+      outside: outsideOf(root),
+      grade: root.text('grade'),
+      hardness: readHardness(root, 'hardness')?.HV,
+      engine: engineOf(root.into('engine')),
     }),
   }
   const sorted = byPlace(found)
   return hasErrors(sorted) ? { findings: sorted } : { bench, findings: sorted }
+}
+
+function barsOf(view: View): readonly Millimetre[] | undefined {
+  const listed = view.quantities('bridge', 'length', LENGTH)
+  if (listed.length > 0) return listed
+  const one = view.quantity('bridge', 'length', LENGTH)
+  return one === undefined ? undefined : [one]
+}
+
+function outsideOf(root: View): Bench['outside'] {
+  const bands = root.each('outside').flatMap(view => {
+    const size = view.quantity('size', 'length', LENGTH)
+    const to = view.quantity('to', 'length', LENGTH)
+    return size === undefined || to === undefined ? [] : [{ size, to, ...present({ name: view.text('name') }) }]
+  })
+  if (bands.length > 0) return bands
+  const size = root.quantity('outside', 'length', LENGTH)
+  return size === undefined ? undefined : [{ size }]
+}
+
+function engineOf(view: View | undefined): Bench['engine'] {
+  const stroke = view?.quantity('stroke', 'length', LENGTH)
+  const rod = view?.quantity('rod', 'length', LENGTH)
+  if (stroke === undefined || rod === undefined) return undefined
+  return { stroke, rod, pinOffset: view?.quantity('pin-offset', 'length', { from: -1000, upTo: 1000 }) ?? 0 }
 }
 
 /** Middle and arc of a port from its two side edges. */
