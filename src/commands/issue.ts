@@ -70,7 +70,9 @@ const OURS = /[\\/](?:floor|inspection|order-\d+-[^\\/]*|labels|[^\\/]*-copy|pac
 export function issuedPlan(of: Issued, options: Options, world: World): Plan {
   const path = join(folderOf(of, options), PLAN)
   if (!world.exists(path))
-    throw new UsageProblem(`${path} is not there: nothing is issued of this part, revision and batch`)
+    throw new UsageProblem(
+      `${path} is not there: nothing is issued of this part, revision and batch; --batch says which, and traveller issues it`,
+    )
   return issuedIn(path, world)
 }
 

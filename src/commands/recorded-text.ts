@@ -1,4 +1,4 @@
-import { angle, chance, fixed, inwardLimits, length, micrometre } from '../figures.ts'
+import { angle, chance, fixed, inwardLimits, length, micrometre, roundedDown, roundedUp } from '../figures.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { FaceList } from '../record/face-take-off.ts'
 import type { GrindingList, Turn } from '../record/in-hand.ts'
@@ -51,11 +51,14 @@ function columnsText(columns: readonly Column[], { units }: Pick<Options, 'units
   if (columns.length === 0) return 'Nothing is measured yet.\n'
   const size = ({ unit }: Column, value: number | undefined, places = 3): string =>
     value === undefined ? '' : unit === 'mm' ? length(value, units, places) : fixed(value, unit === 'µm' ? 2 : 1)
+  // As the sheets print them: a limit is never shown wider than it is.
+  const limit = (column: Column, value: number | undefined, round: typeof roundedUp): string =>
+    value !== undefined && column.unit === 'mm' ? round(value, column.places, units) : size(column, value)
   const rows = columns.map(column => [
     String(column.after),
     column.name,
-    size(column, column.lower),
-    size(column, column.upper),
+    limit(column, column.lower, roundedUp),
+    limit(column, column.upper, roundedDown),
     String(column.pieces.length),
     size(column, Math.min(...column.pieces.map(({ least }) => least)), 4),
     size(column, Math.max(...column.pieces.map(({ most }) => most)), 4),

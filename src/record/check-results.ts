@@ -57,11 +57,11 @@ const numbers = ({ operations }: IssuedPlan): string => `one of ${operations.map
 
 /** Pieces go by number; the set-up piece and the coupon by S and C. */
 const isSerial = ({ batch }: Pick<IssuedPlan, 'batch'>, serial: string): boolean =>
-  /^[SC]\d*$/.test(serial) || (/^\d+$/.test(serial) && Number(serial) >= 1 && Number(serial) <= batch.start)
+  /^[SC]\d*$/.test(serial) || (/^\d+$/.test(serial) && Number(serial) >= 1 && Number(serial) <= batch.numbered)
 
 function checkSerial(plan: IssuedPlan, serial: string, at: Place): readonly Finding[] {
   if (isSerial(plan, serial)) return []
-  const hint = `1 to ${plan.batch.start}, S for a set-up piece, C for a coupon`
+  const hint = `1 to ${plan.batch.numbered}, S for a set-up piece, C for a coupon`
   return [errorAt('results/unknown-serial', `the batch has no piece ${serial}`, at, hint)]
 }
 

@@ -41,8 +41,7 @@ export function resultsForm(
   const asked = askedAfter(plan, after)
   const operation = plan.operations.find(({ number }) => number === after)
   const hardened = operation !== undefined && HARDENING_PROCESSES.has(operation.process)
-  const started = plan.batch.start - plan.batch.extras.reduce((sum, { pieces }) => sum + pieces, 0)
-  const pieces = Array.from({ length: started }, (_, index) => String(index + 1))
+  const pieces = Array.from({ length: plan.batch.numbered }, (_, index) => String(index + 1))
   const quoted = (text: string): string => (/^[\w .-]+$/.test(text) ? text : JSON.stringify(text))
   const { part, batch } = plan
   return `${schemaLine}# What is measured after operation ${after}${operation ? `, ${operation.name}` : ''}. Write what the gauge reads, the full size; what is left empty is not measured.

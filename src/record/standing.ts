@@ -49,7 +49,7 @@ export function standingOf({
 }): Standing {
   const { batch } = plan
   const extras = batch.extras.reduce((sum, { pieces }) => sum + pieces, 0)
-  const started = batch.start - extras
+  const started = batch.numbered
   const gone = new Map(lost.map(piece => [piece.serial, piece]))
   const last = lastReadings(judged).filter(({ serial }) => !gone.has(serial) && PIECE.test(serial))
   // A surface that is still to be ground is judged by what it can be ground to, not by what was expected back.

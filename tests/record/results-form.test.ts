@@ -47,6 +47,29 @@ test('filled in with the middle of the limits, every piece is in limits', () => 
   expect(judged.map(({ verdict }) => verdict)).toEqual(Array.from({ length: 16 }, () => 'in limits'))
 })
 
+test('filled in whole, nothing is missing: set-up pieces and the coupon are asked for by nobody', () => {
+  const plan = demoPlan()
+  const text = resultsForm(plan, 100, { date: plan.date, schemaLine: '' }).replace(/^( {4}bore:).*$/gm, '$1 48.0080')
+  const missing = (filled: string): readonly string[] =>
+    checkResults(plan, readResults(filled, 'r.yaml').results ?? never(), []).flatMap(({ code, message }) =>
+      code === 'results/missing' ? [message] : [],
+    )
+  expect(missing(text)).toEqual([])
+  expect(missing(text.replace(/48\.0080/, ''))).toEqual(['bore: 15 of 16 pieces are measured'])
+})
+
+test('a number above the last piece is no piece: set-up pieces and coupons are marked otherwise', () => {
+  const plan = demoPlan()
+  const form = resultsForm(plan, 100, { date: plan.date, schemaLine: '' })
+  const codes = (serial: string): readonly string[] => {
+    const text = form.replace(/serial: 16$(.*?)^ {4}bore:/ms, `serial: ${serial}$1    bore: 48.0080`)
+    return checkResults(plan, readResults(text, 'r.yaml').results ?? never(), []).map(({ code }) => code)
+  }
+  expect(codes('16')).not.toContain('results/unknown-serial')
+  expect(codes('17')).toContain('results/unknown-serial')
+  expect(codes('S1')).not.toContain('results/unknown-serial')
+})
+
 const never = (): never => {
   throw new Error('it reads')
 }
