@@ -26,9 +26,12 @@ export async function printAgain(
   const { documents } = await sheetsAgain(plan, names, paper)
   const folder = folderOf(plan, options)
   const files = documents.map(({ name, pdf }) => ({
-    path: join(folder, `${inFileName([name, ...names, 'copy'].join('-'))}.pdf`),
+    path: join(folder, `${inFileName([name, ...names.filter(asked => !saysIt(name, asked)), 'copy'].join('-'))}.pdf`),
     content: pdf,
   }))
   world.write(...files)
   return files.map(({ path }) => path)
 }
+
+/** `check-paper` is all of `check-paper`, and `order-1-quillfen-hardening` of `order-1`. */
+const saysIt = (document: string, asked: string): boolean => `${document}-`.startsWith(`${asked}-`)

@@ -82,6 +82,18 @@ describe('a lost sheet', () => {
     }
   })
 
+  it.each([
+    ['check-paper', 'check-paper-copy.pdf'],
+    ['order-1', 'order-1-quillfen-hardening-copy.pdf'],
+    ['80', 'floor-80-copy.pdf'],
+  ])('asked for as %s names its file by that once: %s', async (sheet, name) => {
+    const world = desk({ ...files, 'p.yaml': demo('OX-131-07.yaml') })
+    await traveller(world, '--for', 'floor', '--format', 'pdf')
+    expect(await traveller(world, '--sheet', sheet)).toBe(0)
+    const copies = [...world.files.keys()].filter(path => path.endsWith('-copy.pdf'))
+    expect(copies).toEqual([`out/OX-131-07-A-2631/${name}`])
+  })
+
   it('that the packet does not have is refused with the list of those that it has', async () => {
     const world = desk(files)
     await traveller(world)
