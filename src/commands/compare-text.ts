@@ -77,7 +77,7 @@ const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === 
 const valueSaid = (value: Difference['was'], places: number): string =>
   value === undefined ? 'not there' : typeof value === 'number' ? String(Number(value.toFixed(places))) : String(value)
 
-function linesOf(head: string, differences: readonly Difference[], most: number, places = 4): readonly string[] {
+export function linesOf(head: string, differences: readonly Difference[], most: number, places = 4): readonly string[] {
   if (differences.length === 0) return []
   const rows = differences
     .slice(0, most)
@@ -85,7 +85,7 @@ function linesOf(head: string, differences: readonly Difference[], most: number,
   return [`\n${head}\n`, ...rows, ...(differences.length > most ? [`  … and ${differences.length - most} more\n`] : [])]
 }
 
-const timingText = ({ timing }: Comparison): readonly string[] =>
+export const timingText = ({ timing }: Pick<Comparison, 'timing'>): readonly string[] =>
   timing.length === 0
     ? []
     : [

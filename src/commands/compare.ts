@@ -14,9 +14,32 @@ import { reportBeside } from './report.ts'
 import { STATUS, UsageProblem, type World } from './world.ts'
 
 type Side = { readonly file: string; readonly plan?: Plan; readonly part?: Part; readonly findings: readonly Finding[] }
+type Planned = Pick<Side, 'part'> & { readonly plan: Plan }
 
 /** Holds two revisions of a part against each other, each a part file or a plan as issued, planned for one works, quantity and date. */
 export function compare(oldFile: string, newFile: string, options: Options, world: World): number {
+  const { was, is } = bothSides(oldFile, newFile, options, world)
+  const findings = byPlace([...was.findings, ...is.findings].filter(({ severity }) => severity === 'error'))
+  if (!was.plan || !is.plan) {
+    reportBeside(findings, world)
+    return STATUS.errors
+  }
+  const compared = compareSides({ ...was, plan: was.plan }, { ...is, plan: is.plan })
+  const parts = was.part && is.part
+  const more = moreOf(was.plan, is.plan, compared)
+  if (options.json) world.out(jsonText({ old: whose(was.plan), new: whose(is.plan), ...compared, ...more, findings }))
+  else world.out(comparedText({ was: was.plan, is: is.plan, compared, more, drawing: parts !== undefined }, options))
+  reportBeside(findings, world)
+  return hasErrors(findings) ? STATUS.errors : STATUS.fine
+}
+
+/** Both files planned for one works, quantity and date. */
+export function bothSides(
+  oldFile: string,
+  newFile: string,
+  options: Options,
+  world: World,
+): { readonly was: Side; readonly is: Side } {
   const issued = [oldFile, newFile].filter(isPlan).map(file => planAt(file, world))
   const [like] = issued
   const beside = join(dirname(oldFile), 'shop.yaml')
@@ -30,25 +53,17 @@ export function compare(oldFile: string, newFile: string, options: Options, worl
       date: options.date ?? like.date,
     }),
   }
-  const [was, is] = [oldFile, newFile].map(file => sideOf(file, same, world))
-  if (!was || !is) throw new UsageProblem('compare wants two files')
-  const findings = byPlace([...was.findings, ...is.findings].filter(({ severity }) => severity === 'error'))
-  if (!was.plan || !is.plan) {
-    reportBeside(findings, world)
-    return STATUS.errors
-  }
-  if (was.plan.part.kind !== is.plan.part.kind)
+  const [was, is] = [sideOf(oldFile, same, world), sideOf(newFile, same, world)]
+  if (was.plan && is.plan && was.plan.part.kind !== is.plan.part.kind)
     throw new UsageProblem(
       `${oldFile} is a ${was.plan.part.kind}, ${newFile} a ${is.plan.part.kind}: they have nothing to compare`,
     )
-  const parts = was.part && is.part ? { was: was.part, is: is.part } : undefined
-  const compared = comparePlans(was.plan, is.plan, parts)
-  const more = moreOf(was.plan, is.plan, compared)
-  if (options.json) world.out(jsonText({ old: whose(was.plan), new: whose(is.plan), ...compared, ...more, findings }))
-  else world.out(comparedText({ was: was.plan, is: is.plan, compared, more, drawing: parts !== undefined }, options))
-  reportBeside(findings, world)
-  return hasErrors(findings) ? STATUS.errors : STATUS.fine
+  return { was, is }
 }
+
+/** What differs between two sides that could be planned. */
+export const compareSides = (was: Planned, is: Planned): Comparison =>
+  comparePlans(was.plan, is.plan, was.part && is.part ? { was: was.part, is: is.part } : undefined)
 
 export type More = {
   readonly bar: ReturnType<typeof barAnew>

@@ -177,7 +177,7 @@ function describe(world: World, ended: (status: number) => void): Command {
     .argument('<trial>', 'trial file in YAML')
     .option('--plan', 'say how to run it, before the first run, and judge nothing')
     .option('--json', 'plain data on standard output and nothing else there')
-    .action(async (file, options) => ended((await import('./trial.ts')).trialCommand(file, options, world)))
+    .action(async (file, options) => ended(await (await import('./trial.ts')).trialCommand(file, options, world)))
   return program
 }
 

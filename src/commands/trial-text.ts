@@ -2,7 +2,9 @@ import { fixed } from '../figures.ts'
 import type { Trial } from '../part/trial.ts'
 import type { Compared } from '../trial/compared.ts'
 import type { JudgedRun, MeasureResult, TrialResult } from '../trial/judge-trial.ts'
+import { linesOf, timingText } from './compare-text.ts'
 import { table } from './table.ts'
+import type { LinersDiffer } from './trial-liners.ts'
 
 const right = (head: string) => ({ head, align: 'right' as const })
 const signedTo = (value: number, places: number): string => {
@@ -13,7 +15,7 @@ const percent = (share: number): string => signedTo(100 * share, 2)
 const sure = (confidence: number): string => `${fixed(100 * confidence, confidence === 0.95 ? 0 : 1)} %`
 
 /** The result of a trial for the terminal: what it shows first, then what that rests on. */
-export function trialText(trial: Trial, result: TrialResult): string {
+export function trialText(trial: Trial, result: TrialResult, liners: readonly LinersDiffer[]): string {
   const { main } = result
   return [
     headOf(trial),
@@ -39,9 +41,18 @@ export function trialText(trial: Trial, result: TrialResult): string {
     ...steadyText(result),
     ...airText(result),
     ...runsText(result.runs),
+    ...liners.flatMap(differText),
     '\nIt holds for this engine, on this load, with this fuel. What the ports have to do with it no figure here tells.\n',
   ].join('')
 }
+
+/** What is made otherwise, drawing first; of a long list the beginning. */
+const differText = ({ liner, of, timing, drawing }: LinersDiffer): readonly string[] => [
+  `\nWhat differs between the liners: A → ${liner}, as drawn and planned${timing.length + drawing.length === 0 ? ': nothing' : ''}\n`,
+  ...linesOf('Drawing', drawing, 12),
+  ...timingText({ timing }),
+  ...(drawing.length > 12 ? [`  all of it: linerwright compare ${of.join(' ')}\n`] : []),
+]
 
 function headOf({ engine, load, liners, date, worthwhile }: Trial): string {
   const of = liners.map(

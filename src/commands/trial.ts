@@ -15,7 +15,7 @@ export type TrialOptions = Pick<Options, 'json'> & {
 }
 
 /** Judges an engine trial of liners against each other, or says how to run one. */
-export function trialCommand(file: string, options: TrialOptions, world: World): number {
+export async function trialCommand(file: string, options: TrialOptions, world: World): Promise<number> {
   const { trial, findings: inFile } = readTrial(world.readText(file), file)
   if (options.plan) {
     if (trial) {
@@ -28,11 +28,15 @@ export function trialCommand(file: string, options: TrialOptions, world: World):
     return hasErrors(inFile) ? STATUS.errors : STATUS.fine
   }
   const judged = trial ? judgeTrial(trial) : { findings: [] }
-  const findings = [...inFile, ...judged.findings]
+  const liners =
+    trial && trial.liners.filter(({ file }) => file !== undefined).length > 1
+      ? (await import('./trial-liners.ts')).linersCompared(trial, world)
+      : { differ: [], findings: [] }
+  const findings = [...inFile, ...judged.findings, ...liners.findings]
   if (options.json) {
     const { findings: _, ...result } = judged.result ?? { findings: [] }
-    world.out(jsonText({ ...(trial && { trial: withoutPlaces(trial) }), ...result, findings }))
-  } else if (trial && judged.result) world.out(trialText(trial, judged.result))
+    world.out(jsonText({ ...(trial && { trial: withoutPlaces(trial) }), ...result, liners: liners.differ, findings }))
+  } else if (trial && judged.result) world.out(trialText(trial, judged.result, liners.differ))
   reportBeside(findings, world)
   return hasErrors(findings) ? STATUS.errors : STATUS.fine
 }

@@ -74,7 +74,7 @@ it.each([
   ],
   ['static-lift: 3 %', 'static-lift: 3', '11:54  error  input/out-of-range  static-lift must be from 0 up to 1, got 3'],
   [
-    '  B: {part: OX-098-21, revision: C, serial: 2655-02, run-in: 6}\n',
+    '  B: {part: OX-098-21, revision: C, serial: 2655-02, run-in: 6, file: revision-C/OX-098-21.yaml}\n',
     '',
     '13:3  error  input/missing-key  liners has no "B"',
   ],
