@@ -1,6 +1,6 @@
 import { fixed, hardness, hours, inwardLimits, length, micrometre } from '../figures.ts'
 import type { StockSide } from '../plan/plan.ts'
-import { quenchRows } from '../sheets/views/quench-rows.ts'
+import { caseQuenchRows, quenchRows } from '../sheets/views/quench-rows.ts'
 import type { StockEntry, Verdict } from '../stock/stock.ts'
 import type { Options } from './options.ts'
 import { heading } from './route.ts'
@@ -85,9 +85,13 @@ function caseLines({ case: ordered, quench }: StockSide, { units }: Options): st
   const mm = (value: number): string => length(value, units, 2)
   const { process, definition, left, asked, growth, records, time, stages, surfaceHardness, coreHardness, testLoad } =
     ordered
+  const { quenched } = ordered
   return [
     `Order ${process}: depth ${mm(ordered.ordered.least)} to ${mm(ordered.ordered.most)} ${units} as hardened (${definition}).`,
     ...(ordered.decidedBy === undefined ? [] : [`Decided by ${ordered.decidedBy}.`]),
+    ...(quenched ? caseQuenchRows(quenched, { length: value => length(value, units), unit: units }) : []).map(
+      ({ what, value }) => `${what}: ${value}.`,
+    ),
     `Left after finishing at the worst place: ${length(left.least, units)} ${units}; asked for: ${length(asked, units)} ${units}.`,
     `Growth per side: outside ${growthText(growth.outside)} µm, bore ${growthText(growth.bore)} µm (least / expected / most).`,
     ...records.map(({ record, used, why }) => `Record of ${record}: ${used ? 'used for' : 'passed over,'} ${why}.`),

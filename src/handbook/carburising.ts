@@ -1,4 +1,5 @@
 import { type Formula, formula, type Input } from '../formula.ts'
+import type { Millimetre } from '../units.ts'
 
 /** The case hardening depth ends at this hardness, HV1, unless the drawing says another. */
 export const CHD_LIMIT = 550
@@ -16,6 +17,15 @@ export const CARBURISED_SURFACE = {
 
 /** Core of 16MnCr5 in small sections: 30 to 40 HRC, converted. */
 export const CARBURISED_CORE = { least: 302, usual: 345, most: 392, source: 'memory: 30 to 40 HRC, converted' } as const
+
+/** After the quench, at once; 60 to 62 HRC are left, and 58 kept to 200 °C. Memory. */
+export const CARBURISED_TEMPER = { least: 160, most: 180, source: 'memory: 160 to 180 °C, 2 h' } as const
+
+/** Left in the case by the quench, per cent of volume. Memory. */
+export const CARBURISED_AUSTENITE = { least: 10, most: 25 } as const
+
+/** Ground off a carburised part, per side. Common practice, no source: 0.10 to 0.20. */
+export const CARBURISED_STOCK: Millimetre = 0.15
 
 const T: Input<'°C'> = { meaning: 'carburising temperature', unit: '°C', from: 800, upTo: 1050 }
 const HARRIS = 'memory: Harris; total carbon depth, not effective depth: Flame Metallurgical note, Engineers Edge table'

@@ -1,4 +1,6 @@
 import { type Formula, formula } from '../formula.ts'
+import type { Millimetre } from '../units.ts'
+import type { QuenchWay } from './quench-ovality.ts'
 import { AUSTENITE_GROWTH } from './through-hardening.ts'
 
 /** Change of a length or a diameter, a fraction of it. */
@@ -45,6 +47,33 @@ const CARBURISED: Readonly<Record<QuenchedShape, QuenchChange>> = {
   },
 }
 
+/** A sleeve in hot oil, salt or gas, or held by a tool, against free in oil: middle and either way, of its length. */
+const SLEEVE_LENGTH: Readonly<Record<QuenchWay, Share>> = {
+  free: CARBURISED.sleeve.length,
+  hot: percent(0.06, 0.07),
+  gas: percent(0.06, 0.07),
+  plug: percent(0.08, 0.1),
+  press: percent(0.02, 0.05),
+}
+
+/** A tool sets the bore on diameter within this, either way, and the outside follows. */
+const SET_BY_TOOL = { plug: 0.01, press: 0.02 } as const
+
+/** A sleeve by the way that it is quenched. Where a tool sets the bore, it is made to where the bore would go by itself. */
+function carburisedSleeve(way: QuenchWay, bore: Millimetre): QuenchChange {
+  if (way === 'free') return CARBURISED.sleeve
+  const length = SLEEVE_LENGTH[way]
+  if (way === 'hot' || way === 'gas') {
+    const across = percent(0.08, 0.07)
+    const source = `${PRACTICE}: sleeve in hot oil, salt or gas, length +0.06 ±0.07 %, outside and bore +0.08 ±0.07 %`
+    return { length, outside: across, bore: across, source }
+  }
+  const either = SET_BY_TOOL[way]
+  const across = percent(0.08, (100 * either) / bore)
+  const source = `${PRACTICE}: ${way === 'plug' ? 'on a plug, length +0.08 ±0.10 %' : 'in a press, length +0.02 ±0.05 %'}, bore set within ±${either} mm on diameter, the outside follows`
+  return { length, outside: across, bore: across, source }
+}
+
 /** From soft, after a temper at 160 to 180 °C. */
 const THROUGH: { readonly [grade: string]: Share } = {
   '100Cr6': percent(0.13, 0.06),
@@ -89,6 +118,7 @@ export function quenchChange({
   narrowBar,
   boreHardened,
   austenite,
+  carburised,
 }: {
   readonly process: string
   readonly grade: string
@@ -97,9 +127,11 @@ export function quenchChange({
   readonly boreHardened: boolean
   /** Per cent of volume that the temper breaks down, where it is hot enough for that. */
   readonly austenite?: { readonly least: number; readonly most: number } | undefined
+  /** How a carburised sleeve is quenched, and the smallest diameter of its bore. */
+  readonly carburised?: { readonly way: QuenchWay; readonly bore: Millimetre } | undefined
 }): QuenchChange | undefined {
   if (process === 'carburising') {
-    const row = CARBURISED[shape]
+    const row = shape === 'sleeve' && carburised ? carburisedSleeve(carburised.way, carburised.bore) : CARBURISED[shape]
     if (!narrowBar) return row
     const { length, outside, bore, source } = row
     return {

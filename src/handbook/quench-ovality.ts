@@ -4,6 +4,15 @@ import { type Formula, formula } from '../formula.ts'
 export const QUENCHED_RING = { free: 1.8, hot: 0.6, gas: 0.5, press: 0.3, plug: 0.25 } as const
 export type QuenchWay = keyof typeof QUENCHED_RING
 
+/** The same of a ring that is carburised: its soft core gives, so that free in oil it comes rounder. Common practice/estimate. */
+export const CARBURISED_RING: Readonly<Record<QuenchWay, number>> = {
+  free: 1,
+  hot: 0.6,
+  gas: 0.6,
+  press: QUENCHED_RING.press,
+  plug: QUENCHED_RING.plug,
+}
+
 /** A hollow pin against a thin sleeve, by its stout wall. Estimate. */
 export const HOLLOW_PIN_SHARE = 0.5
 

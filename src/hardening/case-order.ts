@@ -1,4 +1,6 @@
 import type { HardeningWindow } from '../handbook/hardening-processes.ts'
+import { convertedFrom } from '../handbook/hardness-conversion.ts'
+import { rockwellDepth } from '../handbook/rockwell-depth.ts'
 import { largestLoad, SURFACE_LOAD, standardLoad } from '../handbook/vickers-load.ts'
 import type { Part } from '../part/part.ts'
 import type { Celsius, Millimetre, Vickers } from '../units.ts'
@@ -29,10 +31,12 @@ export function caseOrder({
   const relief = tempered
     ? stressReliefIn(openNotebook(), part, temperature, temper ?? temperWanted(temperature))
     : undefined
+  const HRC = term === 'NHD' ? undefined : convertedFrom('HV', surfaceLeast ?? surface.usual)?.HRC
   return {
     term,
     surfaceLoad: `HV${load}`,
     masked: part.hardening?.masked ?? [],
+    ...(HRC !== undefined && { rockwell: { HRC, from: rockwellDepth.value({ HRC }) } }),
     ...(asked !== undefined && { hardness: asked }),
     ...(surfaceLeast !== undefined && { surfaceLeast }),
     ...(hardness !== undefined && { barHardness: hardness }),

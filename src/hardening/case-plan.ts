@@ -1,6 +1,7 @@
 import type { Figure } from '../known.ts'
 import type { Spread } from '../limits.ts'
-import type { Celsius, Hour, Millimetre, Vickers } from '../units.ts'
+import type { Celsius, Hour, Millimetre, RockwellC, Vickers } from '../units.ts'
+import type { Quench } from './choose-quench.ts'
 import type { Growth } from './growth.ts'
 import type { RecordUse } from './records.ts'
 
@@ -54,6 +55,16 @@ export type CasePlan = {
   /** At the finished surface where least, middle and most come off. */
   readonly hardnessAfter: readonly HardnessAfter[]
   readonly order?: CaseOrder
+  /** Of a carburised part. */
+  readonly quenched?: CaseQuench
+}
+
+/** How a carburised part is made hard, beside its carbon. */
+export type CaseQuench = {
+  readonly quench: Quench
+  readonly temper: { readonly least: Celsius; readonly most: Celsius }
+  /** Left in the case by the quench, per cent of volume. */
+  readonly austenite: { readonly least: number; readonly most: number }
 }
 
 export type CaseLimit = {
@@ -76,6 +87,8 @@ export type CaseOrder = {
   readonly surfaceLeast?: Vickers
   /** Test load of the surface as hardened: `HV1`. */
   readonly surfaceLoad: string
+  /** Of a case that is no nitride: its hardness in HRC, converted, and the least case that bears the cone. */
+  readonly rockwell?: { readonly HRC: RockwellC; readonly from: Millimetre }
   /** Of the bar. */
   readonly barHardness?: Vickers
   readonly temper?: Celsius

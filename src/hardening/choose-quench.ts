@@ -10,9 +10,17 @@ import {
 } from '../handbook/quench-ovality.ts'
 import { QUENCHED_SET_UP, QUENCHED_SKIN, quenchedStock, throughHardened } from '../handbook/through-hardening.ts'
 import type { Spread } from '../limits.ts'
-import { barsOf, type Part } from '../part/part.ts'
+import type { Part } from '../part/part.ts'
 import { partFinding } from '../part/part-finding.ts'
 import { hardensThrough } from '../part/takes-case.ts'
+import {
+  ASKED,
+  carburisedQuench,
+  hasNarrowBar,
+  holdingTool,
+  SHARE_OF_STOCK,
+  type WayChosen,
+} from '../route/carburised-quench.ts'
 import type { Millimetre } from '../units.ts'
 import { thinnestWall } from '../wall.ts'
 import { quenchedShare } from './quenched-growth.ts'
@@ -38,15 +46,12 @@ const QUENCHES: Readonly<Record<QuenchWay, string>> = {
 
 /** A ring thinner than this, outside over wall, does not come round from a free quench. Common practice, no source. */
 const THIN_RING = 12
-/** A free quench is enough where ovality is at most this share of the stock on diameter. Common practice, no source. */
-const SHARE_OF_STOCK = 1 / 3
-
 const SOURCE = 'estimate: ovality goes with D²/t; half of it to twice'
-
-const ASKED = 'asked for in the part file'
 
 /** As the part file asks; else free in oil where the stock bears it, hot oil next, a press or a plug for a thin or ported ring. */
 export function chooseQuench(part: Part): Quench | undefined {
+  const carburised = carburisedQuench(part)
+  if (carburised) return quenched(carburised)
   const row = hardensThrough(part) ? throughHardened(part.material.grade) : undefined
   if (!row) return undefined
   if (part.bore.length === 0) return made('free', 'a solid pin, hung', SOLID_PIN_OVALITY)
@@ -58,7 +63,7 @@ export function chooseQuench(part: Part): Quench | undefined {
   if (asked) return made(asked, ASKED, oval(asked))
   if (part.ports.length > 0 || D / t > THIN_RING) {
     const narrow = hasNarrowBar(part)
-    const way = narrow || part.bore.length > 1 ? 'press' : 'plug'
+    const way = holdingTool(part)
     const thin = `outside over wall ${fixed(D / t, 1)}`
     const why = part.ports.length > 0 ? `ported, ${thin}` : `${thin}, over ${THIN_RING}`
     const bars = narrow ? `; a bar under ${NARROW_BAR} mm bears no plug` : ''
@@ -70,12 +75,17 @@ export function chooseQuench(part: Part): Quench | undefined {
   return oval('free') <= bears ? made('free', told, oval('free')) : made('hot', told, oval('hot'))
 
   function made(way: QuenchWay, why: string, ovality: Millimetre): Quench {
-    const spread = { least: ovality / 2, nominal: ovality, most: 2 * ovality }
-    return { way, called: QUENCHES[way], why, ovality: spread, source: SOURCE }
+    return quenched({ way, why, ovality })
   }
 }
 
-const hasNarrowBar = ({ ports }: Part): boolean => ports.some(port => barsOf(port).some(bar => bar < NARROW_BAR))
+const quenched = ({ way, why, ovality }: WayChosen): Quench => ({
+  way,
+  called: QUENCHES[way],
+  why,
+  ovality: { least: ovality / 2, nominal: ovality, most: 2 * ovality },
+  source: SOURCE,
+})
 
 /** A quench asked for that the part does not bear. */
 export function quenchFindings(part: Part): readonly Finding[] {

@@ -1,4 +1,5 @@
 import { type Finding, hasErrors } from '../finding.ts'
+import { CARBURISED_AUSTENITE, CARBURISED_TEMPER } from '../handbook/carburising.ts'
 import { type CompoundLayer, keptLayer } from '../handbook/compound-layer.ts'
 import { caseLeft } from '../handbook/grinding-off-case.ts'
 import { depthDefinition, hardeningWindow } from '../handbook/hardening-processes.ts'
@@ -25,6 +26,7 @@ import { hardnessFindings, shareFindings } from './case-shares.ts'
 import { treatedSides } from './case-surfaces.ts'
 import { reliefFindings, stressReliefIn, temperFindings, temperUnknown } from './case-temper.ts'
 import { caseTime } from './case-time.ts'
+import { chooseQuench, quenchFindings } from './choose-quench.ts'
 import { tensionFindings } from './core-tension.ts'
 import type { Growth } from './growth.ts'
 import { leastSurface } from './hard-enough.ts'
@@ -179,6 +181,7 @@ export function planCase({
       limitHardness: figures.limit,
       hardnessAfter: after,
       order: caseOrder({ part, window, figures, depth: N, temperature, surfaceLeast }),
+      ...quenchedCase(part),
     },
     findings: [
       ...before,
@@ -186,6 +189,7 @@ export function planCase({
       ...(figures.tempered ? temperIn(part, temperature, time.nominal) : []),
       ...(beyond.length > 0 ? beyond : shareFindings(part, window, running, N)),
       ...layerFindings(part, layer, removal),
+      ...quenchFindings(part),
       ...hardnessFindings({ part, after, figures, surfaceLeast }),
       ...roomFindings({ notebook, part, window, wall, ordered }),
       ...recordFindings(shop, { part, growth, depth: ordered.least }),
@@ -199,6 +203,14 @@ export function planCase({
     const relief = stressReliefIn(notebook, part, nitriding, temper)
     return [...temperFindings({ notebook, part, nitriding, hours, temper }), ...reliefFindings(part, relief, temper)]
   }
+}
+
+/** Of a carburised part: carbon alone makes nothing hard. */
+function quenchedCase(part: Part): Pick<CasePlan, 'quenched'> {
+  const quench = chooseQuench(part)
+  if (!quench) return {}
+  const { least, most } = CARBURISED_TEMPER
+  return { quenched: { quench, temper: { least, most }, austenite: CARBURISED_AUSTENITE } }
 }
 
 /** The figures that the case is ordered from, as they were chosen. */

@@ -3,6 +3,7 @@ import { throughHardened } from '../handbook/through-hardening.ts'
 import { fromHandbook, fromPart, type KnownSpread, known, worked } from '../known.ts'
 import type { Part } from '../part/part.ts'
 import { comesHard } from '../part/takes-case.ts'
+import { carburisedShape } from '../route/carburised-quench.ts'
 import { shapeInQuench } from '../route/quenched-length.ts'
 import type { Notebook } from '../working.ts'
 import { boreOf, seatOf, treatedSides } from './case-surfaces.ts'
@@ -16,6 +17,7 @@ export const quenchedShare = (part: Part): QuenchChange | undefined =>
     grade: part.material.grade,
     ...shapeInQuench(part),
     boreHardened: treatedSides(part).bore,
+    carburised: carburisedShape(part),
     austenite: chooseTemper(part)?.stabilised ? throughHardened(part.material.grade)?.austenite : undefined,
   })
 

@@ -10,6 +10,7 @@ import { oneHeat } from './identity.ts'
 import type { Quantity, Returned } from './order.ts'
 import type { OrderedOperation, OrderSource, Visit } from './order-source.ts'
 import { celsius, count, hardness, length } from './quantity.ts'
+import { boreFromQuench, caseTempered, quenchAsked } from './quench-words.ts'
 import { type Draft, listed, point, say, sentence } from './say.ts'
 
 /** Of a coupon, at least: common practice, no source. */
@@ -26,16 +27,19 @@ export function hardeningOrder(visit: Visit): Drafted {
   const [operation] = operations
   if (!planned || !operation) return { points: [], finish: [], returns: [], cautions: [] }
   const forms = formAsked(source)
+  const { quenched } = planned
   return {
     points: [
       ...oneHeat(visit),
       ...condition(planned),
       ...processAllowed(planned),
+      ...(quenched ? [...quenchAsked(source, quenched.quench), ...caseTempered(quenched)] : []),
       ...result(planned),
       ...layer(source, planned),
       ...zones(source, operation, planned),
       ...coupon(source, planned),
       ...distortion(source, planned, forms),
+      ...(quenched ? boreFromQuench(source, quenched.quench) : []),
       ...fixturing(operation, planned),
       ...cleaning(source),
       ...certificate(planned),

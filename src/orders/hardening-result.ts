@@ -13,7 +13,7 @@ import {
 import type { Quantity } from './order.ts'
 import type { OrderSource } from './order-source.ts'
 import { celsius, hardness, hours, length } from './quantity.ts'
-import { type Draft, listed, point, say, sentence } from './say.ts'
+import { type Draft, listed, point, type Said, say, sentence } from './say.ts'
 
 export const coreExpected = ({ coreHardness }: CasePlan): Quantity =>
   hardness('HV10')('expected', 'core hardness', { value: coreHardness }, { state: AS_HARDENED })
@@ -23,12 +23,12 @@ export const layerAsked = ({ compoundLayer: { most, kept } }: CasePlan): Quantit
 
 /** The process, its stages and its ceiling. The cycle is the treater's to choose. */
 export function processAllowed(planned: CasePlan): readonly Draft[] {
-  const { process, temperature, stages, time } = planned
+  const { process, temperature, stages, time, quenched } = planned
   const nitriding = isNitrided(planned)
   const reckoned = { value: time.nominal, least: time.least, most: time.most }
   return point(
     'Process allowed',
-    `${sentence(process)}. Another process only with our consent.`,
+    `${sentence(process)}${quenched ? ', quench and temper' : ''}. Another process only with our consent.`,
     nitriding &&
       stages.length > 1 &&
       'In two stages: the second, hotter and leaner, thins the layer. One stage only with our consent.',
@@ -50,7 +50,8 @@ export function result(planned: CasePlan): readonly Draft[] {
   return point(
     'Result',
     say`As hardened: ${order?.term ?? 'depth'} ${depthOrdered(planned, 'asked')}, from the surface as treated.`,
-    `${order?.term ?? 'Depth'}: ${definition}. Quote no hardness of the case in HRC.`,
+    `${order?.term ?? 'Depth'}: ${definition}.`,
+    rockwellWords(planned),
     order?.term === 'SHD' &&
       limitHardness !== undefined &&
       say`The depth ends at ${hardness('HV')('asked', 'hardness where the depth ends', { value: limitHardness })}.`,
@@ -64,6 +65,17 @@ export function result(planned: CasePlan): readonly Draft[] {
       ? say`After our finishing, for information: ${depthLeft(planned, 'planned')} of case or more and ${left} or more must be left where most comes off.`
       : say`After our finishing, for information: ${depthLeft(planned, 'planned')} of case or more must be left where most comes off.`,
   )
+}
+
+/** A cone goes through a nitrided case; another it reads where it is deep enough. */
+function rockwellWords({ order, ordered }: CasePlan): string | Said {
+  const { rockwell } = order ?? {}
+  if (!rockwell) return 'Quote no hardness of the case in HRC.'
+  const HRC = hardness('HRC')('given', 'hardness, converted', { value: rockwell.HRC }, { places: 1 })
+  const from = length('given', 'least case that bears a reading in HRC', { least: rockwell.from }, { places: 2 })
+  return ordered.least >= rockwell.from
+    ? say`As hardened the surface may be read in HRC too (${HRC} by conversion): a case of ${from} or more bears the cone. What is asked in HV decides.`
+    : say`Quote no hardness of the case in HRC: at ${HRC} the cone wants ${from} of case or more, and reads the core under less.`
 }
 
 /** The white layer. */

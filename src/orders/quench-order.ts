@@ -6,8 +6,9 @@ import type { Drafted } from './drafted.ts'
 import { cleaning } from './hardening-order.ts'
 import { oneHeat } from './identity.ts'
 import type { Quantity } from './order.ts'
-import type { OrderSource, Visit } from './order-source.ts'
-import { celsius, hardness, length } from './quantity.ts'
+import type { Visit } from './order-source.ts'
+import { celsius, hardness } from './quantity.ts'
+import { austeniteLeft, boreFromQuench, quenchAsked } from './quench-words.ts'
 import { type Draft, point, say, sentence } from './say.ts'
 
 /** A part hard to the middle bears the heaviest loads. */
@@ -33,13 +34,13 @@ export function quenchOrder(visit: Visit, planned: QuenchPlan): Drafted {
       ...oneHeat(visit),
       ...condition(planned),
       ...allowed(planned),
-      ...quenched(source, planned),
+      ...quenchAsked(source, planned.quench),
       ...tempered(planned),
       ...result(planned),
       ...point('Skin', 'Protective gas or vacuum: no scale, no decarburised skin deeper than our stock takes off.'),
       ...point('Zones', 'Hard all over and to the middle: nothing is masked, and no case depth is asked.'),
       ...distortion(source, planned, forms),
-      ...bore(source, planned),
+      ...boreFromQuench(source, planned.quench),
       ...point('Fixturing', `${sentence(operation.holding)}.`, 'No wire and no hook on a bore or a seat.'),
       ...cleaning(source),
       ...point(
@@ -80,38 +81,17 @@ const allowed = ({ process, medium, hardening }: QuenchPlan): readonly Draft[] =
     'The treater chooses and confirms the cycle.',
   )
 
-const quenched = ({ ported }: OrderSource, { quench }: QuenchPlan): readonly Draft[] =>
-  point(
-    'Quench',
-    `${sentence(quench.called)}. Our stock is planned for it: ${quench.why}.`,
-    quench.way === 'press' || quench.way === 'plug'
-      ? 'Quote the tool apart from the work; where you would rather quench in another way, tell us before and we plan the stock anew.'
-      : 'Another way of quenching only with our consent.',
-    ported &&
-      'Windows crack from their corners: warm through slowly, and do not let the part go cold before the temper.',
-  )
-
 function tempered({ temper, stabilised, austenite }: QuenchPlan): readonly Draft[] {
   const at = celsius('planned', 'temper', { value: temper })
   return point(
     'Temper',
     say`At once after the quench, while the part is still warm to the hand: we reckon with ${at}.`,
     stabilised
-      ? say`The temper must break down the ${percent(austenite)} of austenite that the quench leaves: the part runs hot, and what is left would grow in service.`
-      : say`The quench leaves ${percent(austenite)} of austenite, which grows later. No sub-zero treatment without our consent: our sizes are planned without it.`,
+      ? say`The temper must break down the ${austeniteLeft(austenite)} of austenite that the quench leaves: the part runs hot, and what is left would grow in service.`
+      : say`The quench leaves ${austeniteLeft(austenite)} of austenite, which grows later. No sub-zero treatment without our consent: our sizes are planned without it.`,
     'We temper or warm the part no hotter afterwards.',
   )
 }
-
-const percent = ({ least, most }: QuenchPlan['austenite']): Quantity => ({
-  label: 'austenite left',
-  standing: 'expected',
-  least,
-  most,
-  unit: '%',
-  places: 0,
-  written: 'range',
-})
 
 function result(planned: QuenchPlan): readonly Draft[] {
   const { asked, expected } = planned
@@ -124,24 +104,4 @@ function result(planned: QuenchPlan): readonly Draft[] {
       say`We expect ${hardness(ROCKWELL)('expected', 'hardness after the temper', { value: expected }, { places: 1 })}.`,
     'Read it on an end face, ground clean, at three places; never on a seat or in the bore.',
   )
-}
-
-/** Where a plug or a segment sets the bore, what it is to come to. */
-function bore({ ladders, operations }: OrderSource, { quench: { way } }: QuenchPlan): readonly Draft[] {
-  if (way !== 'press' && way !== 'plug') return []
-  const hardened = operations.find(({ purpose }) => purpose === 'case-harden')?.number
-  const lines = ladders.flatMap(({ surface, kind, states }) => {
-    const state = kind === 'bore' ? states.find(({ operation }) => operation === hardened) : undefined
-    if (!state) return []
-    const size = length(
-      'asked',
-      `${surface} Ø`,
-      { least: state.lower, most: state.upper },
-      { state: AS_HARDENED, written: 'hole' },
-    )
-    return [
-      say`${way === 'plug' ? 'Make the plug' : 'Set the segments'} so that ${surface} comes to ${size} when it is hardened and tempered.`,
-    ]
-  })
-  return point('Bore from the quench', ...lines)
 }

@@ -52,7 +52,7 @@ export type Hardening = {
   readonly depth?: { readonly least: Millimetre }
   /** Temperature of the process where the part fixes it. */
   readonly temperature?: Celsius
-  /** How a part hardened through is quenched, where the drawing or the hardener says it. */
+  /** How a part carburised or hardened through is quenched, where the drawing or the hardener says it. */
   readonly quench?: QuenchWay
   /** Surfaces that shall not be treated. */
   readonly masked: readonly string[]

@@ -30,8 +30,8 @@ export function readHardening(view: View): Hardening | undefined {
     const hint = `ask in HV: ${hardness.number} HRC converts to about ${hardness.HV.toFixed(0)} HV`
     view.report({ code: 'input/hardness-scale', message, hint }, 'hardness')
   }
-  if (quench && process !== 'through hardening') {
-    const message = `quench is written for ${process}: it is read of what is hardened through`
+  if (quench && process !== 'through hardening' && process !== 'carburising') {
+    const message = `quench is written for ${process}: it is read of what is carburised or hardened through`
     view.report({ code: 'input/not-used', message, hint: 'leave quench out' }, 'quench')
   }
   return {

@@ -5,6 +5,7 @@ import { barsOf, type Part } from '../part/part.ts'
 import { measuredFor } from '../shop/measured.ts'
 import type { Shop } from '../shop/shop.ts'
 import type { Millimetre } from '../units.ts'
+import { carburisedShape } from './carburised-quench.ts'
 import { hardeningPurpose } from './hard-tasks.ts'
 import type { NeedRule } from './needs.ts'
 
@@ -33,6 +34,7 @@ function lengthLost(part: Part, shop: Shop): Millimetre | undefined {
     grade: material.grade,
     ...shapeInQuench(part),
     boreHardened: false,
+    carburised: carburisedShape(part),
   })?.length
   if (!change) return undefined
   const differs = (change.most - change.least) * length.nominal

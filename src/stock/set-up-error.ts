@@ -5,6 +5,7 @@ import { chooseQuench } from '../hardening/choose-quench.ts'
 import { hardenedOn } from '../hardening/records.ts'
 import { type Figure, fromHandbook, fromPart, type Known, known, named, none } from '../known.ts'
 import type { Part } from '../part/part.ts'
+import { hardensThrough } from '../part/takes-case.ts'
 import type { SurfaceKind } from '../place.ts'
 import { hardeningPurpose } from '../route/hard-tasks.ts'
 import type { Operation } from '../route/operation.ts'
@@ -125,13 +126,17 @@ function usualDistortion(part: Part, relieved: boolean): Distortion {
   const { hardening, kind } = part
   if (!hardening) return DISTORTION.turned
   const quench = chooseQuench(part)
-  if (quench)
+  if (quench) {
+    const cased = kind === 'pin' ? DISTORTION.quenchedPin : DISTORTION.quenchedSleeve
+    const through = hardensThrough(part)
+    const bow = through ? QUENCHED_SET_UP.bow : cased.bow
     return {
-      condition: `hardened through, quenched ${quench.called}`,
+      condition: `${through ? 'hardened through' : hardening.process}, quenched ${quench.called}`,
       ovality: quench.ovality.nominal,
-      bow: QUENCHED_SET_UP.bow,
-      source: `${quench.source}; bow 0.03 for each 100 mm`,
+      bow,
+      source: `${quench.source}; bow ${bow} for each 100 mm`,
     }
+  }
   if (hardeningPurpose(hardening.process) === 'nitride')
     return relieved ? DISTORTION.stressRelieved : DISTORTION.notStressRelieved
   return kind === 'pin' ? DISTORTION.quenchedPin : DISTORTION.quenchedSleeve

@@ -163,6 +163,25 @@ describe('the order to the heat treater (fields common practice, no source; cert
   })
 })
 
+describe('the order for a carburised part', () => {
+  const pin = (depth: string) => orderFor(planOf(demo('OX-098-34', ['depth: min 0.4', depth])), 'case-harden')
+  const asked = pin('depth: min 0.4')
+
+  it('names quench and temper, and what our stock is planned for (memory: 160 to 180 °C)', () => {
+    expect(textOf('Process allowed', asked)).toContain('Carburising, quench and temper.')
+    expect(textOf('Quench', asked)).toContain('Free in oil, hung or stood on end.')
+    expect(quantityOf(asked, 'temper')).toMatchObject({ standing: 'planned', least: 160, most: 180 })
+    expect(order.points.map(({ title }) => title)).not.toContain('Quench')
+  })
+
+  it('forbids a reading in HRC of a case that the cone goes through, and allows it of a deeper one (memory: ISO 6508-1)', () => {
+    expect(textOf('Result', asked)).toContain('Quote no hardness of the case in HRC: at')
+    expect(textOf('Result', asked)).toContain('reads the core under less')
+    expect(textOf('Result', pin('depth: min 0.9'))).toContain('may be read in HRC too')
+    expect(textOf('Result')).toContain('Quote no hardness of the case in HRC.')
+  })
+})
+
 describe('the order for stress relief', () => {
   it('asks for a window and aims at its middle: 20 K over nitriding at 540 °C, 50 K under a temper of 620 °C (steel cards)', () => {
     const window = quantityOf(relief, 'stress-relieving temperature')

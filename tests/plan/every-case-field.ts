@@ -45,10 +45,16 @@ export const EVERY_CASE_FIELD: EveryField<CasePlan> = {
     hardness: 550,
     surfaceLeast: 560,
     surfaceLoad: 'HV1',
+    rockwell: { HRC: 60, from: 0.8 },
     barHardness: 300,
     temper: 620,
     stressRelief: 570,
     stressReliefWindow: { least: 540, most: 570 },
     masked: ['bottom'],
+  },
+  quenched: {
+    quench: { way: 'plug', called: 'on a plug', why: 'it would come oval', ovality: SPREAD, source: 'estimate' },
+    temper: RANGE,
+    austenite: RANGE,
   },
 }

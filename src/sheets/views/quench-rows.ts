@@ -1,4 +1,6 @@
 import { fixed } from '../../figures.ts'
+import type { CaseQuench } from '../../hardening/case-plan.ts'
+import type { Quench } from '../../hardening/choose-quench.ts'
 import type { QuenchPlan } from '../../hardening/quench-plan.ts'
 import type { Spread } from '../../limits.ts'
 
@@ -19,10 +21,7 @@ export function quenchRows(planned: QuenchPlan, { length, unit }: Lengths): read
       what: 'Hardness',
       value: `${asked ? `not under ${fixed(asked.HRC, 0)} HRC (${fixed(asked.HV, 0)} HV), ` : ''}${fixed(expected, 1)} HRC expected`,
     },
-    {
-      what: 'Out of round from the quench',
-      value: `${length(quench.ovality.nominal)} (${length(quench.ovality.least)} to ${length(quench.ovality.most)}) ${unit}`,
-    },
+    outOfRound(quench, { length, unit }),
     { what: 'Outside grows', value: range(growth.outside) },
     ...(bore.nominal === 0 ? [] : [{ what: 'Bore opens', value: range(opens) }]),
     {
@@ -36,3 +35,18 @@ export function quenchRows(planned: QuenchPlan, { length, unit }: Lengths): read
     })),
   ]
 }
+
+/** Of a carburised part, beside its case. */
+export const caseQuenchRows = (
+  { quench, temper }: CaseQuench,
+  lengths: Lengths,
+): readonly { what: string; value: string }[] => [
+  { what: 'Quench', value: `${quench.called}: ${quench.why}` },
+  { what: 'Temper', value: `${fixed(temper.least, 0)} to ${fixed(temper.most, 0)} °C at once after the quench` },
+  outOfRound(quench, lengths),
+]
+
+const outOfRound = ({ ovality: { least, nominal, most } }: Quench, { length, unit }: Lengths) => ({
+  what: 'Out of round from the quench',
+  value: `${length(nominal)} (${length(least)} to ${length(most)}) ${unit}`,
+})

@@ -15,7 +15,7 @@ import {
 } from './odds-rows.ts'
 import { DASH, type PaperFigures } from './paper-figures.ts'
 import { leftHead, platingRows, under } from './plating-rows.ts'
-import { quenchRows } from './quench-rows.ts'
+import { caseQuenchRows, quenchRows } from './quench-rows.ts'
 
 export type StockView = {
   readonly unit: string
@@ -136,7 +136,7 @@ function caseOrder(
   { length, unit }: PaperFigures,
 ): readonly { what: string; value: string }[] {
   if (!ordered) return []
-  const { growth, records, time, compoundLayer } = ordered
+  const { growth, records, time, compoundLayer, quenched } = ordered
   const range = ({ least, nominal, most }: { least: number; nominal: number; most: number }) =>
     `${length(nominal)} (${length(least)} to ${length(most)}) ${unit} a side`
   return [
@@ -161,6 +161,7 @@ function caseOrder(
       what: 'Surface hardness expected',
       value: `${hardness(ordered.surfaceHardness)} HV, core ${hardness(ordered.coreHardness)} HV`,
     },
+    ...(quenched ? caseQuenchRows(quenched, { length, unit }) : []),
     { what: 'Outside grows', value: range(growth.outside) },
     { what: 'Bore closes', value: range(growth.bore) },
     ...records.map(({ record, used, why }) => ({
