@@ -2,20 +2,31 @@ import { chiSquareBelow, quantileOf } from './chi-square.ts'
 import { logGamma } from './gamma-function.ts'
 import { normalBelow, normalDensity } from './normal.ts'
 
+/** Intervals of Simpson's rule. */
+const STEPS = 800
+
 /**
  * Chance that (z + delta) over the root of a chi-square of nu by nu lies below t: the normal chance of t·s − delta averaged over
- * the density of s, by Simpson's rule. Range: nu from 1. Source: textbook statistics.
+ * the density of s, by Simpson's rule. What hangs on nu alone is worked out once. Range: nu from 1. Source: textbook statistics.
  */
-export function noncentralTBelow(t: number, nu: number, delta: number): number {
+export function noncentralTBelowOf(nu: number): (t: number, delta: number) => number {
   const logFront = Math.log(2) + (nu / 2) * Math.log(nu / 2) - logGamma(nu / 2)
   const density = (s: number) => (s <= 0 ? 0 : Math.exp(logFront + (nu - 1) * Math.log(s) - (nu * s * s) / 2))
   const reach = 9 / Math.sqrt(2 * nu)
-  return simpson(s => normalBelow(t * s - delta) * density(s), Math.max(0, 1 - reach), 1 + reach + 2 / nu, 800)
+  const from = Math.max(0, 1 - reach)
+  const h = (1 + reach + 2 / nu - from) / STEPS
+  const shares = Array.from({ length: STEPS + 1 }, (_, i) => {
+    const s = from + i * h
+    const weight = i === 0 || i === STEPS ? 1 : i % 2 === 1 ? 4 : 2
+    return { s, share: (weight * h * density(s)) / 3 }
+  })
+  return (t, delta) => shares.reduce((sum, { s, share }) => sum + share * normalBelow(t * s - delta), 0)
 }
 
 /** Quantile of the same. Range: q over 0 and under 1. */
 function noncentralT(q: number, nu: number, delta: number): number {
-  return quantileOf(t => noncentralTBelow(t, nu, delta), q, -50)
+  const below = noncentralTBelowOf(nu)
+  return quantileOf(t => below(t, delta), q, -50)
 }
 
 /**
@@ -44,10 +55,3 @@ export const oneSidedToleranceFactor = (n: number, share: number, confidence: nu
   noncentralT(confidence, n - 1, quantileNormal(share) * Math.sqrt(n)) / Math.sqrt(n)
 
 const quantileNormal = (q: number): number => quantileOf(normalBelow, q, -40)
-
-function simpson(f: (x: number) => number, from: number, to: number, steps: number): number {
-  const h = (to - from) / steps
-  let sum = f(from) + f(to)
-  for (let i = 1; i < steps; i++) sum += (i % 2 === 1 ? 4 : 2) * f(from + i * h)
-  return (sum * h) / 3
-}

@@ -1,5 +1,5 @@
 import { chiSquare, quantileOf } from '../handbook/chi-square.ts'
-import { noncentralTBelow, toleranceFactor } from '../handbook/noncentral-t.ts'
+import { noncentralTBelowOf, toleranceFactor } from '../handbook/noncentral-t.ts'
 import { meanOf, spreadOf } from './learnt-growth.ts'
 
 export type Capability = {
@@ -58,7 +58,8 @@ const holdsOf = (mean: number, spread: number, factor: number) => ({
 /** Exact lower limit at 95 % of an index to one side: the noncentrality at which the one seen is seen or passed once in twenty. */
 export function surely(index: number, n: number): number {
   const t = 3 * Math.sqrt(n) * index
+  const below = noncentralTBelowOf(n - 1)
   // The chance falls with delta: turned over, so that it rises.
-  const delta = quantileOf(d => 1 - noncentralTBelow(t, n - 1, d), 0.05, -40)
+  const delta = quantileOf(d => 1 - below(t, d), 0.05, -40)
   return delta / (3 * Math.sqrt(n))
 }

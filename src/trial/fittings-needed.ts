@@ -1,4 +1,4 @@
-import { noncentralTBelow } from '../handbook/noncentral-t.ts'
+import { noncentralTBelowOf } from '../handbook/noncentral-t.ts'
 import { studentT } from '../handbook/student-t.ts'
 import { budgetOf, type Share } from './budget.ts'
 
@@ -41,7 +41,8 @@ export function fittingsToSettle({
 export function smallestShown(n: number, chance: number): number {
   const freedom = freedomOf(n)
   const t = studentT(0.975, freedom)
-  const shown = (delta: number) => 1 - noncentralTBelow(t, freedom, delta) + noncentralTBelow(-t, freedom, delta)
+  const below = noncentralTBelowOf(freedom)
+  const shown = (delta: number) => 1 - below(t, delta) + below(-t, delta)
   let [low, high] = [0, 40]
   for (let round = 0; round < 50; round++) {
     const middle = (low + high) / 2

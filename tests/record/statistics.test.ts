@@ -1,7 +1,7 @@
 import jstat from 'jstat'
 import { describe, expect, test } from 'vitest'
 import { chiSquare, chiSquareApartBelow, fRatio } from '../../src/handbook/chi-square.ts'
-import { noncentralTBelow, oneSidedToleranceFactor, toleranceFactor } from '../../src/handbook/noncentral-t.ts'
+import { noncentralTBelowOf, oneSidedToleranceFactor, toleranceFactor } from '../../src/handbook/noncentral-t.ts'
 import { normalBelow } from '../../src/handbook/normal.ts'
 import { studentT } from '../../src/handbook/student-t.ts'
 import { capability, surely } from '../../src/record/capability.ts'
@@ -27,7 +27,7 @@ describe('distributions against a general statistics library (jStat)', () => {
       [4, 3],
       [9, 7],
     ] as const)
-      expect(noncentralTBelow(t, nu, delta)).toBeCloseTo(jstat.noncentralt.cdf(t, nu, delta), 6)
+      expect(noncentralTBelowOf(nu)(t, delta)).toBeCloseTo(jstat.noncentralt.cdf(t, nu, delta), 6)
   })
 
   test('normal', () => {
