@@ -5,6 +5,7 @@ import type { Part, Port } from '../part/part.ts'
 import type { EdgePlan } from '../ports/edge-plan.ts'
 import { portFinding } from '../ports/port-finding.ts'
 import type { Resultant } from '../stock/axial-chart.ts'
+import type { Millimetre } from '../units.ts'
 import { roomIn } from './edge-chain.ts'
 
 /** An edge that does not close at the worst: what it costs, and what would close it. */
@@ -23,9 +24,15 @@ export function openEdge(part: Part, port: Port, edge: EdgePlan, found: Resultan
       hint: [
         ...(allowed.from === 'works' ? ['write the limits that the engine bears on the port'] : []),
         `limits of ±${fixed(wider?.figure ?? worstCase, 2)} mm would close it`,
-        `milling would have to hold ±${fixed((closer?.figure ?? 0) / 2, 3)} mm, ±${fixed(CLOSEST_MILLED.tolerance / 2, 3)} is the closest`,
+        closerWords(closer?.figure ?? 0),
         ...(ground?.because ? [`the top face ground to the measured edge does not serve: ${ground.because}`] : []),
       ].join('; '),
     }),
   ]
 }
+
+/** Where the other sizes fill the limits by themselves, no milling closes the chain. */
+const closerWords = (fit: Millimetre): string =>
+  fit < 0.001
+    ? 'no milling closes it, for the other sizes in the chain fill the limits without it'
+    : `milling would have to hold ±${fixed(fit / 2, 3)} mm, ±${fixed(CLOSEST_MILLED.tolerance / 2, 3)} is the closest`
