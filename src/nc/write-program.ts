@@ -1,8 +1,10 @@
+import { clampedByHand } from '../clamped-by-hand.ts'
 import type { SetUpWindow, WindowCut } from '../cutting/set-up.ts'
 import { fixed } from '../figures.ts'
 import { tiltShown } from '../machine-frame.ts'
 import { cutPath } from '../ports/path/cut-path.ts'
 import type { PortWindow } from '../ports/port.ts'
+import type { NcWords } from '../shop/shop.ts'
 import type { Degree, Millimetre } from '../units.ts'
 import { type NcText, openNcText } from './nc-text.ts'
 import type { Programmed, Written } from './programmed.ts'
@@ -28,7 +30,6 @@ export function writeProgram(written: Written): string {
   } else {
     nc.block((words.toolChange ?? 'T{tool} M6').replaceAll('{tool}', String(setUp.pocket)))
   }
-  nc.block(spindle)
   nc.move('G0', { Z: safe })
   for (const item of setUp.windows) {
     // Where a run is taken up again, nothing of what went before holds.
@@ -37,19 +38,18 @@ export function writeProgram(written: Written): string {
     nc.label()
     nc.block(MODES)
     nc.block('G54')
+    nc.move('G0', { Z: safe })
+    if (clampedByHand(words).includes('rotary')) stopSpindle(nc, words)
+    clampOr(nc, words, words.unclamp, 'unclamp rotary')
+    nc.move('G0', { A: item.rotary })
+    clampOr(nc, words, words.clamp, 'clamp rotary')
     nc.block(spindle)
     nc.block(words.coolantOn ?? 'M8')
-    if (words.unclamp === undefined) nc.comment('unclamp rotary')
-    else nc.block(words.unclamp)
-    nc.move('G0', { Z: safe })
-    nc.move('G0', { A: item.rotary })
-    if (words.clamp === undefined) nc.comment('clamp rotary')
-    else nc.block(words.clamp)
     const window = windowOf(plan, item)
     for (const cut of item.cuts) {
       writeCut(nc, window, cut, safe)
       if (cut.kind === 'cut through' && item.slug === 'kept') {
-        nc.block('M5')
+        stopSpindle(nc, words)
         nc.comment('stop: take the slug out of the bore')
         nc.block('M0')
         nc.block(spindle)
@@ -57,8 +57,7 @@ export function writeProgram(written: Written): string {
       }
     }
   }
-  nc.block(words.coolantOff ?? 'M9')
-  nc.block('M5')
+  stopSpindle(nc, words)
   // Over all that rises on the way to any other tilt: where nobody says how, as far up as the program knows.
   const { tilting } = plan.fixture ?? {}
   if (tilting) nc.move('G0', { Z: Math.max(tilting.tip, safe) })
@@ -77,13 +76,26 @@ function spindleUp(nc: NcText, word: string | undefined, stops: boolean): void {
 
 /** By the machine's own axis, which counts its own way. */
 function turnTilt(nc: NcText, { plan, fixture }: Written, tilt: Degree): void {
-  const { tiltAxis, tiltClamp, tiltUnclamp } = plan.shop.ncWords ?? {}
+  const words = plan.shop.ncWords ?? {}
+  const { tiltAxis, tiltClamp, tiltUnclamp } = words
   if (tiltAxis === undefined) return
-  if (tiltUnclamp === undefined) nc.comment('unclamp tilt')
-  else nc.block(tiltUnclamp)
+  clampOr(nc, words, tiltUnclamp, 'unclamp tilt')
   nc.block(`G0 ${tiltAxis}${fixed(tiltShown(fixture, tilt), 3)}`)
-  if (tiltClamp === undefined) nc.comment('clamp tilt')
-  else nc.block(tiltClamp)
+  clampOr(nc, words, tiltClamp, 'clamp tilt')
+}
+
+/** By the word of the control; without one by hand, for which the program stops, or by the axis itself as it turns. */
+function clampOr(nc: NcText, { clamping }: NcWords, word: string | undefined, says: string): void {
+  if (word !== undefined) nc.block(word)
+  else if (clamping !== 'automatic') {
+    nc.comment(`stop: ${says}`)
+    nc.block('M0')
+  }
+}
+
+function stopSpindle(nc: NcText, { coolantOff }: NcWords): void {
+  nc.block('M5')
+  nc.block(coolantOff ?? 'M9')
 }
 
 function windowOf({ ports }: Programmed, { port, at, window }: SetUpWindow): PortWindow {

@@ -34,6 +34,7 @@ export function readNcWords(root: View): { readonly ncWords?: NcWords } {
       ...word('tiltClamp', 'tilt-clamp'),
       ...word('tiltUnclamp', 'tilt-unclamp'),
       ...word('spindleUp', 'spindle-up'),
+      ...word('clamping', 'clamping'),
     },
   }
 }

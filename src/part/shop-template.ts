@@ -23,6 +23,7 @@ const OFFERED: Readonly<Record<string, string>> = {
   'nc-words.tilt-clamp': 'M12',
   'nc-words.tilt-unclamp': 'M13',
   'nc-words.tilt-axis': 'B',
+  'nc-words.clamping': 'by hand',
   'fixture.head-faces': '+X',
   'fixture.positive-rotary': 'Y to Z',
   'fixture.positive-tilt': 'Z to X',

@@ -197,6 +197,8 @@ export type NcWords = {
   readonly tiltUnclamp?: string
   /** Takes the spindle fully up, which comes before every tilt; without it the program stops for that. */
   readonly spindleUp?: string
+  /** How rotary and tilt axis are clamped where no word does it; left out, by hand, for which the program stops. */
+  readonly clamping?: 'by hand' | 'automatic'
 }
 
 export type Shop = {

@@ -69,9 +69,26 @@ describe('programs of ISO 6983', () => {
       coolantOn: 'M7',
       tiltAxis: 'B',
     })
-    expect(first?.text).toContain('G53 Z0\n(unclamp tilt)\nG0 B0.000\n(clamp tilt)')
-    expect(first?.text).toMatch(/M11\nG0 Z[^\n]*\nG0 A[^\n]*\nM10\n/)
+    expect(first?.text).toContain('G53 Z0\n(stop: unclamp tilt)\nM0\nG0 B0.000\n(stop: clamp tilt)\nM0\n')
+    expect(first?.text).toMatch(/M11\nG0 A[^\n]*\nM10\nS\d+ M3\nM7\n/)
     expect(first?.text).toContain('M7')
+  })
+  it('stop with the spindle still, above the work, for a rotary that is freed and clamped by hand', () => {
+    for (const { text } of found) {
+      const turns = text.match(/\nG0 A/g) ?? []
+      const byHand =
+        text.match(/\nM5\nM9\n\(stop: unclamp rotary\)\nM0\nG0 A[^\n]*\n\(stop: clamp rotary\)\nM0\nS\d+ M3\nM8\n/g) ??
+        []
+      expect(turns.length).toBeGreaterThan(0)
+      expect(byHand.length).toBe(turns.length)
+    }
+  })
+  it('turn without a stop where the clamps work by themselves', () => {
+    for (const { text } of programs({ clamping: 'automatic', tiltAxis: 'B', spindleUp: 'G53 Z0' })) {
+      expect(text).not.toMatch(/clamp/)
+      expect(text).toMatch(/\nG0 A[^\n]*\nS\d+ M3\n/)
+      expect(text).toMatch(/\nG53 Z0\nG0 B/)
+    }
   })
   it('are the same every time', () => {
     expect(programs()).toEqual(found)

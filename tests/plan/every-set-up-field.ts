@@ -84,5 +84,6 @@ export const EVERY_SHOP_FIELD: EveryField<Plan['shop']> = {
     tiltClamp: 'M21',
     tiltUnclamp: 'M22',
     spindleUp: 'G53 Z0',
+    clamping: 'automatic',
   },
 }

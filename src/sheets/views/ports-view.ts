@@ -1,3 +1,4 @@
+import { clampedByHand } from '../../clamped-by-hand.ts'
 import { angle, area, signed } from '../../figures.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { PlannedPort, PortWindow } from '../../ports/port.ts'
@@ -146,6 +147,12 @@ function edgesOf({ edges: { asCut, finished } }: PortWindow, length: PaperFigure
   }
 }
 
+function clampingWords(words: Plan['shop']['ncWords'] = {}): readonly string[] {
+  const axes = clampedByHand(words)
+  if (axes.length === 0) return []
+  return [`Programs stop before and after every turn of ${axes.join(' and ')}, to be freed and clamped by hand.`]
+}
+
 function axesOf({ shop }: Plan, { length, unit }: PaperFigures): readonly string[] {
   const { fixture } = shop
   if (!fixture) return []
@@ -157,6 +164,7 @@ function axesOf({ shop }: Plan, { length, unit }: PaperFigures): readonly string
       : [
           `Tilt ° is of the part, positive Z to X. Tilt axis ${shop.ncWords.tiltAxis} counts positive ${fixture.positiveTilt}.`,
         ]),
+    ...clampingWords(shop.ncWords),
     `Positive rotary turns ${fixture.positiveRotary}. At zero rotary the 12 o’clock mark of the part, seen from the head, points up.`,
   ]
 }
