@@ -67,7 +67,15 @@ function solvedOf(
   const no = (message: string, hint: string): { readonly findings: readonly Finding[] } => ({
     findings: [{ code: 'input/no-solution', severity: 'error', message: `${path}: ${message}`, at: place, hint }],
   })
-  if (!drawn || !key) return no(`what is solved for is a port's ${SOLVED_KEYS.join(', ')}`, 'as in exhaust.height')
+  if (!drawn || !key) {
+    const [first] = part.ports
+    // The second of a mirrored pair goes by the name of the first.
+    const names = new Set(part.ports.map(({ name }) => name.replace(/, mirrored$/, '')))
+    return no(
+      `what is solved for is a port's ${SOLVED_KEYS.join(', ')}`,
+      first ? `as in ${first.name}.height; the ports are ${[...names].join(', ')}` : 'the part has no ports',
+    )
+  }
   const present = drawn[key]
   if (present === undefined) {
     const given = SOLVED_KEYS.filter(other => drawn[other] !== undefined)

@@ -136,6 +136,10 @@ describe('ports --solve', () => {
     const { data } = await asked('--solve', 'exhaust.top:time-area=0.015')
     expect(data.findings[0].message).toBe('exhaust.top: the file does not give exhaust by its top')
   })
+  it('names the ports that the part has to who asks for another', async () => {
+    const { data } = await asked('--solve', 'third transfer.width:time-area=0.01')
+    expect(data.findings[0].hint).toBe('as in exhaust.height; the ports are exhaust, main transfer, boost')
+  })
   it.each(['exhaust.height', 'exhaust.height=1', 'exhaust.height:colour=1', 'exhaust.height:blowdown=much'])(
     '%s is refused with what it wants',
     async text => {
