@@ -150,7 +150,9 @@ function edgesOf({ edges: { asCut, finished } }: PortWindow, length: PaperFigure
 function clampingWords(words: Plan['shop']['ncWords'] = {}): readonly string[] {
   const axes = clampedByHand(words)
   if (axes.length === 0) return []
-  return [`Programs stop before and after every turn of ${axes.join(' and ')}, to be freed and clamped by hand.`]
+  return [
+    `Programs stop before and after every turn of the ${axes.join(' and the ')}, to be freed and clamped by hand.`,
+  ]
 }
 
 function axesOf({ shop }: Plan, { length, unit }: PaperFigures): readonly string[] {
