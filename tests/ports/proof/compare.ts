@@ -6,7 +6,12 @@ import type { Proof } from './prove.ts'
 type Flat = readonly [number, number]
 
 /** The measured windows against the planned ones, mm on the developed finished bore. */
-export function expectProved(proof: Proof, ports: readonly PlannedPort[], radius: number): void {
+export function expectProved(
+  proof: Proof,
+  ports: readonly PlannedPort[],
+  radius: number,
+  shiftOf: (top: number) => number,
+): void {
   expect(proof.rapidVolume).toBeLessThan(1e-6)
   expect(proof.strayVolume).toBeLessThan(1e-3)
   expect(proof.struckVolume).toBeLessThan(1e-3)
@@ -25,7 +30,11 @@ export function expectProved(proof: Proof, ports: readonly PlannedPort[], radius
     if (!window) throw new Error(`an edge at ${azimuth}°, ${depth} mm belongs to no window`)
     own.get(window)?.push([radius * radians(wrapped(azimuth - window.at)), depth])
   }
-  for (const [window, found] of own) expectWindow(window, found, radius)
+  for (const { top, windows } of ports)
+    for (const window of windows) {
+      const found = (own.get(window) ?? []).map(([x, depth]): Flat => [x, depth + shiftOf(top)])
+      expectWindow(window, found, radius)
+    }
 }
 
 function expectWindow(window: PortWindow, found: readonly Flat[], radius: number): void {

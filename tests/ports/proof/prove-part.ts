@@ -15,8 +15,19 @@ export async function expectPartProved(
   const { plan, programs } = programmed
   const asMilled = asMilledOf(programmed)
   const stand = standOf(shop, plan, asMilled)
-  expectProved(prove(programs, plan.ports, asMilled, finished, stand), plan.ports, finished / 2)
+  expectProved(prove(programs, plan.ports, asMilled, finished, stand), plan.ports, finished / 2, shiftOf(programmed))
   return programmed
+}
+
+/**
+ * How much higher a port is milled than it ends: hardening moves metal away from mid length, by the stretch times its distance
+ * from there.
+ */
+function shiftOf({ plan }: Programmed): (top: number) => number {
+  const { lower, upper } = plan.axial?.stretch?.limits ?? { lower: 0, upper: 0 }
+  const finished = plan.operations.at(-1)?.shape
+  const middle = finished ? (finished.top + finished.bottom) / 2 : 0
+  return top => ((lower + upper) / 2) * (top - middle)
 }
 
 function asMilledOf({ plan }: Programmed): AsMilled {
